@@ -1,0 +1,67 @@
+package thalweg.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import thalweg.fault.InputException;
+
+/** Reads "18.3 m" or "60 ft" and writes numbers with a fixed number of decimals, whatever the machine's language. */
+final class QuantityText {
+
+    private static final int LONGEST = 40;
+
+    private static final Pattern SHAPE = Pattern.compile(
+            "([+-]?)(\\d+(?:[.,]\\d+)?|[.,]\\d+)\\s*([\\p{L}°'\"′″]*)", Pattern.UNICODE_CHARACTER_CLASS);
+
+    /** A comma before exactly three digits is a thousand to one reader and a decimal to another. */
+    private static final Pattern AMBIGUOUS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+
+    private QuantityText() {}
+
+    /**
+     * The number in base units.
+     *
+     * @param text as typed
+     * @param what the noun for the sentence, such as "length"
+     * @param units factor to the base unit by lower-case unit name; "" is the unit of a bare number, if there is one
+     * @throws InputException when it cannot be read, with what would do
+     */
+    static double read(String text, String what, Map<String, Double> units) {
+        String trimmed = text.strip();
+        Matcher shape = SHAPE.matcher(trimmed);
+        if (trimmed.length() > LONGEST || !shape.matches()) {
+            throw unreadable(trimmed, what, units);
+        }
+        String digits = shape.group(2);
+        if (AMBIGUOUS.matcher(digits).matches()) {
+            throw new InputException("The " + what + " \"" + trimmed + "\" can be read in two ways; write "
+                    + digits.replace(",", "") + " or " + digits.replace(',', '.') + "0.");
+        }
+        Double factor = units.get(shape.group(3).toLowerCase(Locale.ROOT));
+        if (factor == null) {
+            throw unreadable(trimmed, what, units);
+        }
+        double number = Double.parseDouble(shape.group(1) + digits.replace(',', '.'));
+        return number * factor;
+    }
+
+    private static InputException unreadable(String text, String what, Map<String, Double> units) {
+        String shown = text.length() > LONGEST ? text.substring(0, LONGEST) + "..." : text;
+        String known = units.keySet().stream()
+                .filter(name -> !name.isEmpty())
+                .sorted()
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("");
+        return new InputException("The " + what + " \"" + shown
+                + "\" is not a number with a unit; write a number such as 18.3 and one of: " + known + ".");
+    }
+
+    /** The number with that many decimals, a point between, and never a negative zero. */
+    static String write(double number, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+}
