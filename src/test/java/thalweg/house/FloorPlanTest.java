@@ -1,0 +1,86 @@
+package thalweg.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import org.junit.jupiter.api.Test;
+import thalweg.Main;
+
+/** The floor plan of the program, and whether the classes that were compiled follow it. */
+class FloorPlanTest {
+
+    /**
+     * Package, purity, what it may import, libraries whose only home it is. Records carry the stable ids of the ledger,
+     * so it lies below them.
+     */
+    private static final String TABLE = """
+            fault         | pure |                                                                              |
+            units         | pure | fault                                                                        |
+            text          | pure | fault                                                                        |
+            json          | pure | fault text                                                                   | com.fasterxml.jackson
+            place         | pure | fault units text                                                             |
+            drawing       | pure | units                                                                        |
+            rig           | pure | fault units drawing                                                          | org.hipparchus
+            ledger        | pure | fault text json                                                              |
+            route         | pure | fault units text place ledger                                                |
+            logbook       | pure | fault units text place rig ledger route                                      |
+            body          | pure | fault units text json place rig ledger route logbook                         |
+            sheet         | pure | fault units text place drawing rig ledger route logbook                      |
+            exchange      | pure | fault units text json place rig ledger route logbook body                    |
+            exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
+            sheet.html    |      | fault units text drawing sheet                                               | gg.jte
+            sheet.text    |      | fault units text drawing sheet                                               |
+            storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
+            service       |      | above                                                                        |
+            tui.core      | pure | units text                                                                   |
+            tui.widget    | pure | units text drawing tui.core                                                  |
+            tui.screen    | pure | below-screen tui.core tui.widget                                             |
+            tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
+            tui.runtime   |      | fault units text ledger logbook service tui.core tui.screen tui.shell         |
+            tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
+            cli           |      | below-screen service                                                         | picocli
+            .             |      | above                                                                        |
+            """;
+
+    private static final FloorPlan PLAN = FloorPlan.of("thalweg", TABLE);
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
+
+    @Test
+    void everyPackageHasALine() {
+        assertThat(CLASSES).isNotEmpty();
+
+        assertThat(PLAN.unplanned(CLASSES)).isEmpty();
+    }
+
+    @Test
+    void packagesUseOnlyWhatTheirLineNames() {
+        assertThat(PLAN.strayImports(CLASSES)).isEmpty();
+    }
+
+    @Test
+    void sourcesImportOnlyWhatTheirLineNames() {
+        assertThat(PLAN.strayImportLines(JavaSource.under("src/main/java"))).isEmpty();
+    }
+
+    @Test
+    void purePackagesTouchNothingOutside() {
+        assertThat(CLASSES.stream().filter(PLAN::isPure)).isNotEmpty();
+
+        assertThat(CLASSES.stream().filter(PLAN::isPure).flatMap(Purity::breaches))
+                .isEmpty();
+    }
+
+    @Test
+    void onlyTheStartOfTheProgramEndsIt() {
+        assertThat(CLASSES.stream()
+                        .filter(javaClass -> !javaClass.isEquivalentTo(Main.class))
+                        .flatMap(javaClass -> javaClass.getAccessesFromSelf().stream())
+                        .filter(Purity::endsTheProgram)
+                        .map(JavaAccess::getDescription))
+                .isEmpty();
+    }
+}
