@@ -25,13 +25,11 @@ public record Length(double metres) implements Comparable<Length> {
             Map.entry("km", 1000.0),
             Map.entry("ft", METRES_PER_FOOT),
             Map.entry("'", METRES_PER_FOOT),
-            Map.entry("′", METRES_PER_FOOT),
             Map.entry("in", METRES_PER_INCH),
-            Map.entry("\"", METRES_PER_INCH),
-            Map.entry("″", METRES_PER_INCH));
+            Map.entry("\"", METRES_PER_INCH));
 
     private static final Pattern FEET_AND_INCHES =
-            Pattern.compile("(\\d+)\\s*(?:ft|'|′)\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|\"|″)");
+            Pattern.compile("(\\d{1,9})\\s*(?:ft|')\\s*(\\d+(?:[.,]\\d+)?)\\s*(?:in|\")", Pattern.CASE_INSENSITIVE);
 
     public Length {
         if (!Double.isFinite(metres)) {
@@ -52,10 +50,13 @@ public record Length(double metres) implements Comparable<Length> {
      * @throws InputException when it cannot be read
      */
     public static Length parse(String text) {
-        Matcher both = FEET_AND_INCHES.matcher(text.strip());
+        Matcher both = FEET_AND_INCHES.matcher(QuantityText.plain(text));
         if (both.matches()) {
-            return new Length(QuantityText.read(both.group(1) + " ft", "length", UNITS)
-                    + QuantityText.read(both.group(2) + " in", "length", UNITS));
+            double inches = QuantityText.read(both.group(2) + " in", "length", UNITS);
+            if (inches >= METRES_PER_FOOT) {
+                throw new InputException("The length \"" + both.group() + "\" has 12 or more inches beside its feet.");
+            }
+            return new Length(QuantityText.read(both.group(1) + " ft", "length", UNITS) + inches);
         }
         return new Length(QuantityText.read(text, "length", UNITS));
     }

@@ -13,13 +13,22 @@ final class QuantityText {
 
     private static final int LONGEST = 40;
 
-    private static final Pattern SHAPE = Pattern.compile(
-            "([+-]?)(\\d+(?:[.,]\\d+)?|[.,]\\d+)\\s*([\\p{L}°'\"′″]*)", Pattern.UNICODE_CHARACTER_CLASS);
+    private static final Pattern SHAPE =
+            Pattern.compile("([+-]?)([0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)\\s*([\\p{L}°'\"]*)");
 
     /** A comma before exactly three digits is a thousand to one reader and a decimal to another. */
-    private static final Pattern AMBIGUOUS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+    private static final Pattern AMBIGUOUS = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
 
     private QuantityText() {}
+
+    /** The text with plain spaces, quotes and minus signs, where a word processor or a web page put others. */
+    static String plain(String text) {
+        return text.replaceAll("[\\u00A0\\u2009\\u202F]", " ")
+                .replaceAll("[\\u2019\\u2032]", "'")
+                .replaceAll("[\\u201D\\u2033]", "\"")
+                .replace('\u2212', '-')
+                .strip();
+    }
 
     /**
      * The number in base units.
@@ -30,15 +39,17 @@ final class QuantityText {
      * @throws InputException when it cannot be read, with what would do
      */
     static double read(String text, String what, Map<String, Double> units) {
-        String trimmed = text.strip();
+        String trimmed = plain(text);
         Matcher shape = SHAPE.matcher(trimmed);
         if (trimmed.length() > LONGEST || !shape.matches()) {
             throw unreadable(trimmed, what, units);
         }
         String digits = shape.group(2);
         if (AMBIGUOUS.matcher(digits).matches()) {
+            String unit = trimmed.substring(shape.end(2));
             throw new InputException("The " + what + " \"" + trimmed + "\" can be read in two ways; write "
-                    + digits.replace(",", "") + " or " + digits.replace(',', '.') + "0.");
+                    + shape.group(1) + digits.replace(",", "") + unit + " or " + shape.group(1)
+                    + digits.replace(',', '.') + unit + ".");
         }
         Double factor = units.get(shape.group(3).toLowerCase(Locale.ROOT));
         if (factor == null) {

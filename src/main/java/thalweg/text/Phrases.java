@@ -1,0 +1,67 @@
+package thalweg.text;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The words of the program in one language, by key. A missing key or value is a bug of the program, never of the person
+ * who reads, and stops it by name.
+ */
+public final class Phrases {
+
+    private static final Pattern GAP = Pattern.compile("\\{([0-9])}");
+
+    private final Map<String, String> patterns;
+
+    /**
+     * @param patterns by key; {0} to {9} stand for what is put in, any other brace for itself
+     */
+    public Phrases(Map<String, String> patterns) {
+        this.patterns = Collections.unmodifiableMap(new TreeMap<>(patterns));
+    }
+
+    /**
+     * The phrase with its gaps filled.
+     *
+     * @param key that must be there
+     * @param values for {0}, {1} and so on, as their {@code toString} prints them; those without a gap are left out
+     */
+    public String say(String key, Object... values) {
+        String pattern = patterns.get(key);
+        if (pattern == null) {
+            throw new AssertionError("there is no phrase with the key " + key);
+        }
+        Matcher gap = GAP.matcher(pattern);
+        StringBuilder out = new StringBuilder();
+        while (gap.find()) {
+            int index = gap.group(1).charAt(0) - '0';
+            if (index >= values.length) {
+                throw new AssertionError("the phrase " + key + " is not given its value {" + index + "}");
+            }
+            gap.appendReplacement(out, Matcher.quoteReplacement(values[index].toString()));
+        }
+        return gap.appendTail(out).toString();
+    }
+
+    /**
+     * The phrase for that many: {@code key.one} for exactly one, {@code key.other} for every other number, zero too.
+     *
+     * @param key without its last part
+     * @param number for {0} [-], printed in plain digits
+     * @param values for {1}, {2} and so on
+     */
+    public String count(String key, long number, Object... values) {
+        Object[] all = new Object[values.length + 1];
+        all[0] = number;
+        System.arraycopy(values, 0, all, 1, values.length);
+        return say(key + (number == 1 ? ".one" : ".other"), all);
+    }
+
+    /** Every key with its pattern, sorted by key. */
+    public Map<String, String> all() {
+        return patterns;
+    }
+}

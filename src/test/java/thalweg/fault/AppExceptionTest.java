@@ -1,0 +1,18 @@
+package thalweg.fault;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+class AppExceptionTest {
+
+    @Test
+    void theSentenceIsWhatAPersonReadsAndTheCauseIsKeptForTheLog() {
+        IOException cause = new IOException("EACCES");
+
+        assertThat(new StoreException("Say this.", cause).sentence()).isEqualTo("Say this.");
+        assertThat(new InputException("Say that.", cause)).hasCause(cause);
+        assertThat(new ChangedMeanwhileException("Repeat it.").sentence()).isEqualTo("Repeat it.");
+    }
+}
