@@ -1,0 +1,191 @@
+package thalweg.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A text that was read as JSON, which remembers the line on which each object began. */
+public final class JsonDocument {
+
+    /** Beyond it a number is no measurement, and writing it out would fill the memory. A double ends at 1e-324. */
+    private static final int MOST_SCALE = 400;
+
+    private static final JsonFactory READER = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(16)
+                    .maxStringLength(20_000)
+                    .maxNameLength(64)
+                    .maxNumberLength(20)
+                    .build())
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+            .build();
+
+    private final Json root;
+    private final IdentityHashMap<Json, Integer> lines;
+
+    private JsonDocument(Json root, IdentityHashMap<Json, Integer> lines) {
+        this.root = root;
+        this.lines = lines;
+    }
+
+    /**
+     * Reads one JSON value, with limits: depth 16, text 20,000 characters, name 64, number 20 and exponent 400, no name
+     * twice, no half characters.
+     *
+     * @param name what the text is called in messages, such as the file's name
+     * @param bytes UTF-8, with or without a byte order mark
+     * @throws JsonException when it is not JSON or goes beyond a limit, naming line and column
+     */
+    public static JsonDocument read(String name, byte[] bytes) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new JsonException(name + " is not UTF-8 text; save it as UTF-8 and try again.", e);
+        }
+        return read(name, text.startsWith("\uFEFF") ? text.substring(1) : text);
+    }
+
+    /**
+     * Reads one JSON value from text; limits as for bytes.
+     *
+     * @throws JsonException when it is not JSON or goes beyond a limit
+     */
+    public static JsonDocument read(String name, String text) {
+        try (JsonParser parser = READER.createParser(text)) {
+            return read(name, parser);
+        } catch (JsonProcessingException e) {
+            throw new JsonException(
+                    name + " is not valid JSON at " + place(e.getLocation()) + ": " + firstLine(e.getOriginalMessage())
+                            + ".",
+                    e);
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory cannot fail to be read", e);
+        }
+    }
+
+    private static JsonDocument read(String name, JsonParser parser) throws IOException {
+        IdentityHashMap<Json, Integer> lines = new IdentityHashMap<>();
+        try {
+            if (parser.nextToken() == null) {
+                throw new JsonException(name + " is empty; it should hold one JSON object.");
+            }
+            Json root = value(name, parser, lines);
+            if (parser.nextToken() != null) {
+                throw new JsonException(name + " goes on after its end, at " + place(parser.currentTokenLocation())
+                        + "; it should hold one JSON value only.");
+            }
+            return new JsonDocument(root, lines);
+        } catch (StreamConstraintsException e) {
+            throw new JsonException(beyond(name, parser.currentLocation()), e);
+        }
+    }
+
+    private static Json value(String name, JsonParser parser, IdentityHashMap<Json, Integer> lines) throws IOException {
+        JsonToken token = parser.currentToken();
+        int line = parser.currentTokenLocation().getLineNr();
+        return switch (token) {
+            case START_OBJECT -> {
+                Map<String, Json> values = new LinkedHashMap<>();
+                while (parser.nextToken() != JsonToken.END_OBJECT) {
+                    String key = whole(name, parser, parser.currentName());
+                    parser.nextToken();
+                    values.put(key, value(name, parser, lines));
+                }
+                Json fields = new Json.Fields(values);
+                lines.put(fields, line);
+                yield fields;
+            }
+            case START_ARRAY -> {
+                List<Json> values = new ArrayList<>();
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    values.add(value(name, parser, lines));
+                }
+                yield new Json.Items(values);
+            }
+            case VALUE_STRING -> new Json.Text(whole(name, parser, parser.getText()));
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Json.Decimal(number(name, parser));
+            case VALUE_TRUE -> new Json.Flag(true);
+            case VALUE_FALSE -> new Json.Flag(false);
+            case VALUE_NULL -> Json.NOTHING;
+            default -> throw new AssertionError("no value begins with " + token);
+        };
+    }
+
+    private static BigDecimal number(String name, JsonParser parser) throws IOException {
+        BigDecimal number;
+        try {
+            number = parser.getDecimalValue();
+        } catch (NumberFormatException e) {
+            throw new JsonException(beyond(name, parser.currentTokenLocation()), e);
+        }
+        if (Math.abs((long) number.scale()) > MOST_SCALE) {
+            throw new JsonException(beyond(name, parser.currentTokenLocation()));
+        }
+        return number;
+    }
+
+    /** Half a character cannot be written as UTF-8, so it could not be stored and named by its hash. */
+    private static String whole(String name, JsonParser parser, String text) {
+        if (!JsonText.isWhole(text)) {
+            throw new JsonException(name + " holds half a character (a lone surrogate) at "
+                    + place(parser.currentTokenLocation()) + "; write the whole character.");
+        }
+        return text;
+    }
+
+    private static String beyond(String name, JsonLocation location) {
+        return name + " goes beyond what is read safely at " + place(location)
+                + ": nesting up to 16, texts up to 20,000 characters, names up to 64, numbers up to 20 and exponents up"
+                + " to " + MOST_SCALE + ".";
+    }
+
+    private static String place(JsonLocation location) {
+        return location == null
+                ? "an unknown place"
+                : "line " + location.getLineNr() + ", column " + location.getColumnNr();
+    }
+
+    private static String firstLine(String message) {
+        String line = message.lines().findFirst().orElse("it cannot be read").strip();
+        return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+    }
+
+    /** The value. */
+    public Json root() {
+        return root;
+    }
+
+    /** The root as an object whose fields are read one by one. */
+    public FieldReader reader(Findings findings) {
+        if (root instanceof Json.Fields fields) {
+            return new FieldReader(fields, "", findings, this::lineOf);
+        }
+        findings.add("", 1, "the file holds no JSON object; it should begin with {.");
+        return new FieldReader(Json.fields().done(), "", findings, this::lineOf);
+    }
+
+    private int lineOf(Json value) {
+        return lines.getOrDefault(value, 0);
+    }
+}
