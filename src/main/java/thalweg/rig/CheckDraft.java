@@ -1,0 +1,242 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import thalweg.units.Angle;
+import thalweg.units.Force;
+import thalweg.units.Length;
+import thalweg.units.Mass;
+
+/** Turns a draft into a rig, or into everything that is wrong with it. */
+final class CheckDraft {
+
+    private static final int MOST_STRANDS = 24;
+    private static final int LONGEST_NAME = 40;
+
+    private final RigDraft draft;
+    private final List<RigFinding> findings = new ArrayList<>();
+    private final Set<String> assumed = new LinkedHashSet<>();
+
+    CheckDraft(RigDraft draft) {
+        this.draft = draft;
+    }
+
+    CheckedRig result() {
+        List<RigPoint> points = points();
+        Optional<RigLoad> load = load();
+        Optional<RigSetup> rig = setup(points);
+        if (!findings.isEmpty()) {
+            return new CheckedRig(Optional.empty(), findings);
+        }
+        RigInput input =
+                new RigInput(draft.name(), points, load.orElseThrow(), rig.orElseThrow(), List.copyOf(assumed));
+        return new CheckedRig(Optional.of(input), List.of());
+    }
+
+    private List<RigPoint> points() {
+        List<RigPoint> points = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (int i = 0; i < draft.points().size(); i++) {
+            PointDraft point = draft.points().get(i);
+            String key = "points[" + i + "]";
+            checkName(key + ".name", point.name(), names);
+            Optional<Vector3> at = place(key + ".at", point.at());
+            for (PointDraft other : draft.points().subList(0, i)) {
+                if (at.isPresent() && isAt(other, at.get())) {
+                    refuse(key + ".at", "is the place of point " + other.name() + "; two points need two places");
+                }
+            }
+            OptionalDouble strength = known(key + ".strength_kN", point.strengthKilonewtons(), Range.STRENGTH);
+            double spread = withDefault(key + ".", "spread", point.spread(), Range.SPREAD, RigDefaults.SPREAD);
+            if (findings.isEmpty()) {
+                points.add(new RigPoint(point.name(), at.orElseThrow(), force(strength), spread, point.holdsAlone()));
+            }
+        }
+        return points;
+    }
+
+    private void checkName(String key, String name, Set<String> names) {
+        if (name.isBlank()) {
+            refuse(key, "is missing; every point has a name");
+        } else if (name.length() > LONGEST_NAME) {
+            refuse(key, "is longer than " + LONGEST_NAME + " characters");
+        } else if (!names.add(name)) {
+            refuse(key, "is the name of another point as well: " + name);
+        }
+    }
+
+    private Optional<RigLoad> load() {
+        LoadDraft load = draft.load();
+        if (load.massKilograms().isPresent() == load.forceKilonewtons().isPresent()) {
+            refuse(
+                    "load",
+                    load.massKilograms().isPresent()
+                            ? "states both mass_kg and force_kN; state one of them"
+                            : "states neither mass_kg nor force_kN; state one of them");
+        }
+        OptionalDouble mass = known("load.mass_kg", load.massKilograms(), Range.MASS);
+        OptionalDouble pull = known("load.force_kN", load.forceKilonewtons(), Range.FORCE);
+        double toward = required("load.toward_deg", load.towardDegrees(), Range.TOWARD);
+        double sway = withDefault("load.", "sway_deg", load.swayDegrees(), Range.SWAY, RigDefaults.SWAY_DEGREES);
+        double lean =
+                withDefault("load.", "lean_out_deg", load.leanOutDegrees(), Range.LEAN, RigDefaults.LEAN_OUT_DEGREES);
+        double rope = withDefault("load.", "rope_out_m", load.ropeOutMetres(), Range.ROPE, RigDefaults.ROPE_OUT_METRES);
+        OptionalDouble ropeStiffness = known("load.rope_EA_kN", load.ropeStiffnessKilonewtons(), Range.STIFFNESS);
+        if (rope > 0 && load.ropeStiffnessKilonewtons().isEmpty()) {
+            refuse("load.rope_EA_kN", "is missing, and rope is out: state how the rope stretches");
+        }
+        double spread = withDefault("load.", "load_spread", load.spread(), Range.SPREAD, RigDefaults.LOAD_SPREAD);
+        if (!findings.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Mass> known = mass.isPresent() ? Optional.of(new Mass(mass.getAsDouble())) : Optional.empty();
+        Force weight = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
+        return Optional.of(new RigLoad(
+                weight,
+                known,
+                new Angle(toward),
+                new Angle(sway),
+                new Angle(lean),
+                new Length(rope),
+                force(ropeStiffness),
+                spread));
+    }
+
+    private Optional<RigSetup> setup(List<RigPoint> points) {
+        SetupDraft rig = draft.rig();
+        if (rig.kind().isEmpty()) {
+            refuse("rig.kind", "is missing; it is one of: " + RigKind.builtWords());
+            checkPointCount(1, 6, "a rig");
+        }
+        rig.kind().ifPresent(this::checkKind);
+        Optional<Vector3> focus = place("rig.focus", rig.focus());
+        for (PointDraft point : draft.points()) {
+            if (focus.isPresent() && isAt(point, focus.get())) {
+                refuse("rig.focus", "is the place of point " + point.name() + "; every leg needs a length");
+            }
+        }
+        double stiffness = required("rig.EA_kN", rig.stiffnessKilonewtons(), Range.STIFFNESS);
+        long strands = rig.strands().orElse(RigDefaults.STRANDS);
+        if (strands < 1 || strands > MOST_STRANDS) {
+            refuse("rig.strands", "is " + strands + "; it must be at least 1 and at most " + MOST_STRANDS);
+        }
+        if (rig.strands().isEmpty()) {
+            assumed.add("strands");
+        }
+        rig.slackMetres().forEach(this::checkSlack);
+        OptionalDouble strandStrength = known("rig.strand_kN", rig.strandKilonewtons(), Range.STRENGTH);
+        OptionalDouble efficiency = known("rig.knot_efficiency", rig.knotEfficiency(), Range.EFFICIENCY);
+        if (!findings.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Length> slack = points.stream()
+                .map(point -> new Length(rig.slackMetres().getOrDefault(point.name(), 0.0)))
+                .toList();
+        return Optional.of(new RigSetup(
+                rig.kind().orElseThrow(),
+                focus.orElseThrow(),
+                Force.kilonewtons(stiffness),
+                (int) strands,
+                slack,
+                force(strandStrength),
+                efficiency));
+    }
+
+    private void checkKind(RigKind kind) {
+        if (!kind.built()) {
+            refuse(
+                    "rig.kind",
+                    "is " + kind.word() + ", which this version does not compute yet; it computes: "
+                            + RigKind.builtWords());
+        }
+        checkPointCount(kind.fewestPoints(), kind.mostPoints(), kind.word());
+        Set<String> stated = new LinkedHashSet<>(draft.rig().otherKeys());
+        if (!draft.rig().slackMetres().isEmpty()) {
+            stated.add("slack_m");
+        }
+        if (draft.rig().strands().isPresent()) {
+            stated.add("strands");
+        }
+        for (String key : stated) {
+            if (!kind.takes(key)) {
+                refuse(
+                        "rig." + key,
+                        "does not belong to a rig of kind " + kind.word() + "; it belongs to: "
+                                + RigKind.wordsOfThoseThatTake(key));
+            }
+        }
+    }
+
+    private void checkPointCount(int fewest, int most, String what) {
+        int count = draft.points().size();
+        if (count < fewest || count > most) {
+            String range = fewest == most ? "exactly " + fewest : fewest + " to " + most;
+            refuse("points", "holds " + count + (count == 1 ? " point; " : " points; ") + what + " takes " + range);
+        }
+    }
+
+    private void checkSlack(String name, double metres) {
+        String key = "rig.slack_m." + name;
+        known(key, OptionalDouble.of(metres), Range.LENGTH);
+        if (draft.points().stream().noneMatch(point -> point.name().equals(name))) {
+            refuse(key, "names no point of this rig");
+        }
+    }
+
+    private static boolean isAt(PointDraft point, Vector3 place) {
+        boolean sound = point.at().size() >= 2 && point.at().stream().allMatch(Double::isFinite);
+        return sound && vector(point.at()).distance(place) < RigInput.ONE_PLACE_METRES;
+    }
+
+    private Optional<Vector3> place(String key, List<Double> numbers) {
+        if (numbers.isEmpty()) {
+            refuse(key, "is missing; it is two or three numbers in metres");
+            return Optional.empty();
+        }
+        if (numbers.size() < 2 || numbers.size() > 3) {
+            refuse(key, "has " + numbers.size() + " numbers; it must have two or three");
+            return Optional.empty();
+        }
+        int before = findings.size();
+        for (double number : numbers) {
+            Range.PLACE.objection(number).ifPresent(objection -> refuse(key, "holds a number that " + objection));
+        }
+        return findings.size() > before ? Optional.empty() : Optional.of(vector(numbers));
+    }
+
+    private static Vector3 vector(List<Double> numbers) {
+        return new Vector3(numbers.get(0), numbers.get(1), numbers.size() > 2 ? numbers.get(2) : 0);
+    }
+
+    private OptionalDouble known(String key, OptionalDouble value, Range range) {
+        value.ifPresent(number -> range.objection(number).ifPresent(objection -> refuse(key, objection)));
+        return value;
+    }
+
+    private double required(String key, OptionalDouble value, Range range) {
+        if (value.isEmpty()) {
+            refuse(key, "is missing");
+        }
+        return known(key, value, range).orElse(0);
+    }
+
+    private double withDefault(String path, String key, OptionalDouble value, Range range, double otherwise) {
+        if (value.isEmpty()) {
+            assumed.add(key);
+        }
+        return known(path + key, value, range).orElse(otherwise);
+    }
+
+    private static Optional<Force> force(OptionalDouble kilonewtons) {
+        return kilonewtons.isPresent() ? Optional.of(Force.kilonewtons(kilonewtons.getAsDouble())) : Optional.empty();
+    }
+
+    private void refuse(String key, String sentence) {
+        findings.add(new RigFinding(key, sentence));
+    }
+}

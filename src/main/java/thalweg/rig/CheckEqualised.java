@@ -1,0 +1,88 @@
+package thalweg.rig;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Judges the letter E of the checklist: how near the points come to equal shares, at the aim and over the sector.
+ *
+ * <p>An equal part is one over the number of points. The lines are our choice, as no standard draws any: for two points
+ * they stand at shares of 40 to 60 % and of 25 to 75 %.
+ */
+final class CheckEqualised {
+
+    /** Every share within this distance of an equal part, in equal parts, is good [-]; our choice. */
+    static final double GOOD = 0.2;
+
+    /** Beyond this distance of an equal part, in equal parts, it is poor [-]; our choice. */
+    static final double POOR = 0.5;
+
+    private CheckEqualised() {}
+
+    static LetterCheck of(RigState steady, RigSector sector) {
+        int count = steady.points().size();
+        if (count == 1) {
+            String only = steady.points().get(0).point();
+            return new LetterCheck(
+                    CheckLetter.E,
+                    RigVerdict.UNKNOWN,
+                    OptionalDouble.of(1),
+                    only + " is the only point and bears the whole load, so there is nothing to equalise.");
+        }
+        RigState worst = sector.directions().stream()
+                .max(Comparator.comparingDouble(CheckEqualised::comparable)
+                        .thenComparingDouble(state -> -fromAim(state, steady)))
+                .orElseThrow();
+        double unevenness = unevenness(worst);
+        RigVerdict verdict =
+                unevenness <= GOOD ? RigVerdict.GOOD : unevenness <= POOR ? RigVerdict.WATCH : RigVerdict.POOR;
+        String why = "At the aim " + mostAndLeast(steady) + "; most uneven with the load at "
+                + Figures.fixed(worst.direction().degrees(), 1) + "°, where " + mostAndLeast(worst) + ". "
+                + line(count);
+        return new LetterCheck(
+                CheckLetter.E, verdict, OptionalDouble.of(most(worst).share()), why);
+    }
+
+    /** So that of two directions that differ by rounding only, the same one is named everywhere. */
+    private static double comparable(RigState state) {
+        return Math.rint(unevenness(state) * 1e9);
+    }
+
+    /** How far the share that is farthest from an equal part is from it, in equal parts [-]. */
+    private static double unevenness(RigState state) {
+        int count = state.points().size();
+        return state.points().stream()
+                .mapToDouble(point -> Math.abs(point.share() * count - 1))
+                .max()
+                .orElseThrow();
+    }
+
+    private static double fromAim(RigState state, RigState steady) {
+        return Math.abs(state.direction().degrees() - steady.direction().degrees());
+    }
+
+    private static PointForce most(RigState state) {
+        return state.points().stream()
+                .max(Comparator.comparingDouble(PointForce::share))
+                .orElseThrow();
+    }
+
+    private static String mostAndLeast(RigState state) {
+        List<PointForce> sorted = state.points().stream()
+                .sorted(Comparator.comparingDouble(PointForce::share).reversed())
+                .toList();
+        PointForce most = sorted.get(0);
+        PointForce least = sorted.get(sorted.size() - 1);
+        String rest = least.share() < Analyze.LOADED
+                ? least.point() + " hangs slack"
+                : least.point() + " " + Figures.percent(least.share());
+        return most.point() + " carries " + Figures.percent(most.share()) + " and " + rest;
+    }
+
+    private static String line(int count) {
+        return "An equal part is " + Figures.percent(1.0 / count) + "; our own lines call "
+                + Figures.percent((1 - GOOD) / count) + " to " + Figures.percent((1 + GOOD) / count) + " good and "
+                + Figures.percent((1 - POOR) / count) + " to " + Figures.percent((1 + POOR) / count) + " still fair.";
+    }
+}

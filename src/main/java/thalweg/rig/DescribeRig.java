@@ -1,0 +1,45 @@
+package thalweg.rig;
+
+import java.util.stream.Collectors;
+import thalweg.units.Angle;
+import thalweg.units.UnitSystem;
+
+/** Says in words what a picture of a rig shows. */
+final class DescribeRig {
+
+    private DescribeRig() {}
+
+    static String of(RigAnswer answer, RigState state, UnitSystem units) {
+        RigLoad load = answer.input().load();
+        String points = state.points().stream()
+                .map(point -> point.point() + " bears " + point.force().print(units) + " ("
+                        + Figures.percent(point.share()) + ")")
+                .collect(Collectors.joining(", "));
+        String slack = state.strands().stream()
+                .filter(strand -> !strand.loaded())
+                .map(StrandPull::label)
+                .collect(Collectors.joining(", "));
+        return "The anchor seen from the front under " + load.weight().print(units) + " " + towards(state.direction())
+                + leaning(load.leanOut()) + ": " + points + "."
+                + state.angle()
+                        .map(angle -> " The widest angle between loaded strands is " + angle.print() + ".")
+                        .orElse(" Only one strand is loaded, so there is no angle.")
+                + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".");
+    }
+
+    private static String towards(Angle direction) {
+        String size = Figures.fixed(Math.abs(direction.degrees()), 1);
+        if (size.equals("0.0")) {
+            return "straight down";
+        }
+        return size + "° from straight down to the " + (direction.degrees() > 0 ? "right" : "left");
+    }
+
+    private static String leaning(Angle lean) {
+        if (lean.degrees() == 0) {
+            return "";
+        }
+        return ", " + Figures.fixed(Math.abs(lean.degrees()), 1) + "° "
+                + (lean.degrees() > 0 ? "out of the wall" : "into the wall");
+    }
+}

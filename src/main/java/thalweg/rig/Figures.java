@@ -1,0 +1,37 @@
+package thalweg.rig;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Numbers inside sentences, whatever the machine's language. */
+final class Figures {
+
+    private Figures() {}
+
+    /** With that many decimals, and never a negative zero. */
+    static String fixed(double number, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /** A share as "52 %". */
+    static String percent(double share) {
+        return fixed(100 * share, 0) + " %";
+    }
+
+    /** An angle as "52°". */
+    static String degrees(double degrees) {
+        return fixed(degrees, 0) + "°";
+    }
+
+    /** As somebody would type it: "0.25", "1000". */
+    static String plain(double number) {
+        if (!Double.isFinite(number)) {
+            return "not finite";
+        }
+        double size = Math.abs(number);
+        return size != 0 && (size < 1e-9 || size >= 1e9)
+                ? Double.toString(number)
+                : fixed(number, 12).replaceFirst("\\.?0+$", "");
+    }
+}

@@ -1,0 +1,117 @@
+package thalweg.rig;
+
+import java.util.OptionalDouble;
+import thalweg.units.Force;
+import thalweg.units.Mass;
+
+/**
+ * A load as it was typed or read, right or wrong; empty is not stated.
+ *
+ * @param massKilograms [kg]; this or the force
+ * @param forceKilonewtons [kN]; this or the mass
+ * @param towardDegrees aim [°] from straight down, positive to the right
+ * @param swayDegrees to either side of the aim [°]
+ * @param leanOutDegrees out of the wall [°]
+ * @param ropeOutMetres below the master [m]
+ * @param ropeStiffnessKilonewtons of that rope, force per unit strain [kN]
+ * @param spread of the load factor [-]
+ */
+public record LoadDraft(
+        OptionalDouble massKilograms,
+        OptionalDouble forceKilonewtons,
+        OptionalDouble towardDegrees,
+        OptionalDouble swayDegrees,
+        OptionalDouble leanOutDegrees,
+        OptionalDouble ropeOutMetres,
+        OptionalDouble ropeStiffnessKilonewtons,
+        OptionalDouble spread) {
+
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+
+    /** A mass that hangs; everything else at its default. */
+    public static LoadDraft ofMass(double kilograms, double towardDegrees, double swayDegrees) {
+        return new LoadDraft(
+                OptionalDouble.of(kilograms),
+                NONE,
+                OptionalDouble.of(towardDegrees),
+                OptionalDouble.of(swayDegrees),
+                NONE,
+                NONE,
+                NONE,
+                NONE);
+    }
+
+    /** A force that pulls; everything else at its default. */
+    public static LoadDraft ofForce(double kilonewtons, double towardDegrees, double swayDegrees) {
+        return new LoadDraft(
+                NONE,
+                OptionalDouble.of(kilonewtons),
+                OptionalDouble.of(towardDegrees),
+                OptionalDouble.of(swayDegrees),
+                NONE,
+                NONE,
+                NONE,
+                NONE);
+    }
+
+    static LoadDraft of(RigInput input) {
+        RigLoad load = input.load();
+        OptionalDouble mass =
+                load.mass().map(Mass::kilograms).map(OptionalDouble::of).orElse(NONE);
+        return new LoadDraft(
+                mass,
+                mass.isPresent() ? NONE : OptionalDouble.of(load.weight().inKilonewtons()),
+                OptionalDouble.of(load.toward().degrees()),
+                stated(input, "sway_deg", load.sway().degrees()),
+                stated(input, "lean_out_deg", load.leanOut().degrees()),
+                stated(input, "rope_out_m", load.ropeOut().metres()),
+                load.ropeStiffness()
+                        .map(Force::inKilonewtons)
+                        .map(OptionalDouble::of)
+                        .orElse(NONE),
+                stated(input, "load_spread", load.spread()));
+    }
+
+    private static OptionalDouble stated(RigInput input, String key, double value) {
+        return input.assumed().contains(key) ? NONE : OptionalDouble.of(value);
+    }
+
+    /** The same load with another aim. */
+    public LoadDraft withToward(double degrees) {
+        return new LoadDraft(
+                massKilograms,
+                forceKilonewtons,
+                OptionalDouble.of(degrees),
+                swayDegrees,
+                leanOutDegrees,
+                ropeOutMetres,
+                ropeStiffnessKilonewtons,
+                spread);
+    }
+
+    /** The same load that sways otherwise. */
+    public LoadDraft withSway(double degrees) {
+        return new LoadDraft(
+                massKilograms,
+                forceKilonewtons,
+                towardDegrees,
+                OptionalDouble.of(degrees),
+                leanOutDegrees,
+                ropeOutMetres,
+                ropeStiffnessKilonewtons,
+                spread);
+    }
+
+    /** The same load that leans otherwise out of the wall. */
+    public LoadDraft withLeanOut(double degrees) {
+        return new LoadDraft(
+                massKilograms,
+                forceKilonewtons,
+                towardDegrees,
+                swayDegrees,
+                OptionalDouble.of(degrees),
+                ropeOutMetres,
+                ropeStiffnessKilonewtons,
+                spread);
+    }
+}

@@ -1,0 +1,42 @@
+package thalweg.rig;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A point as it was typed or read, right or wrong; empty is not stated.
+ *
+ * @param name as stated; empty text where not
+ * @param at two or three numbers [m]; empty where not stated
+ * @param strengthKilonewtons [kN]
+ * @param spread [-]
+ * @param holdsAlone the belief, where there is one
+ */
+public record PointDraft(
+        String name,
+        List<Double> at,
+        OptionalDouble strengthKilonewtons,
+        OptionalDouble spread,
+        Optional<Boolean> holdsAlone) {
+
+    public PointDraft {
+        at = List.copyOf(at);
+    }
+
+    /** A point of which only name and place are stated. */
+    public static PointDraft of(String name, double x, double y, double z) {
+        return new PointDraft(name, List.of(x, y, z), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+    }
+
+    static PointDraft of(RigPoint point, boolean withSpread) {
+        return new PointDraft(
+                point.name(),
+                List.of(point.at().x(), point.at().y(), point.at().z()),
+                point.strength()
+                        .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
+                        .orElse(OptionalDouble.empty()),
+                withSpread ? OptionalDouble.of(point.spread()) : OptionalDouble.empty(),
+                point.holdsAlone());
+    }
+}

@@ -1,0 +1,49 @@
+package thalweg.rig;
+
+import java.util.Optional;
+
+/**
+ * The values that a key may have.
+ *
+ * @param least the lowest
+ * @param open whether the lowest itself is left out
+ * @param most the highest
+ * @param unit as written behind a number, with a space before it; empty for none
+ */
+record Range(double least, boolean open, double most, String unit) {
+
+    /** Wider than any canyon wall that one anchor spans; our choice. */
+    static final Range PLACE = new Range(-100, false, 100, " m");
+
+    static final Range LENGTH = new Range(0, false, 100, " m");
+    static final Range ROPE = new Range(0, false, 1000, " m");
+    static final Range STRENGTH = new Range(0, true, 1000, " kN");
+
+    /** From a rubber band to a steel cable, with room on both sides; our choice. */
+    static final Range STIFFNESS = new Range(0.1, false, 100_000, " kN");
+
+    static final Range FORCE = new Range(1e-6, false, 1000, " kN");
+    static final Range MASS = new Range(1e-3, false, 100_000, " kg");
+    static final Range SPREAD = new Range(0, false, 3, "");
+    static final Range EFFICIENCY = new Range(0, true, 1, "");
+    static final Range TOWARD = new Range(-180, false, 180, "°");
+    static final Range SWAY = new Range(0, false, 90, "°");
+    static final Range LEAN = new Range(-90, false, 90, "°");
+
+    /** What is wrong with a value, beginning in lower case; empty where nothing is. */
+    Optional<String> objection(double value) {
+        if (!Double.isFinite(value)) {
+            return Optional.of("is not a finite number");
+        }
+        boolean highEnough = open ? value > least : value >= least;
+        if (highEnough && value <= most) {
+            return Optional.empty();
+        }
+        if (least == 0 && value < 0) {
+            return Optional.of("is " + Figures.plain(value) + unit + ", but cannot be negative");
+        }
+        String lower = (open ? "above " : "at least ") + Figures.plain(least);
+        return Optional.of("is " + Figures.plain(value) + unit + "; it must be " + lower + " and at most "
+                + Figures.plain(most) + unit);
+    }
+}

@@ -1,0 +1,52 @@
+package thalweg.rig;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** What whoever reads an answer must be told beside it. Its words are kept by key in the phrases. */
+public enum RigCaution {
+    /** An aid for trained people and no replacement for anything. */
+    TRAINING("rig.caution.training"),
+    /** A model, not a measurement. */
+    MODEL("rig.caution.model"),
+    /** Bounces, falls and the loss of a point are not in these figures. */
+    STEADY_ONLY("rig.caution.steady_only"),
+    /** The model does not see what is wrong with the rock, the points and the material. */
+    UNSEEN("rig.caution.unseen"),
+    /** Some strengths are not known. */
+    STRENGTH_UNKNOWN("rig.caution.strength_unknown"),
+    /** Strands meet at a flat angle, where small errors of length change the forces much. */
+    FLAT("rig.caution.flat");
+
+    private final String key;
+
+    RigCaution(String key) {
+        this.key = key;
+    }
+
+    /** Under which the phrases keep its sentence. */
+    public String key() {
+        return key;
+    }
+
+    /** Those that stand beside an answer, in the order of reading. */
+    public static List<RigCaution> of(RigAnswer answer) {
+        return Arrays.stream(values())
+                .filter(caution -> caution.concerns(answer))
+                .toList();
+    }
+
+    private boolean concerns(RigAnswer answer) {
+        return switch (this) {
+            case TRAINING, MODEL, STEADY_ONLY, UNSEEN -> true;
+            case STRENGTH_UNKNOWN ->
+                answer.input().points().stream()
+                        .anyMatch(point -> point.strength().isEmpty());
+            case FLAT ->
+                answer.sector()
+                        .widest()
+                        .filter(widest -> widest.angle().degrees() > CheckAngle.NEVER_PAST_DEGREES)
+                        .isPresent();
+        };
+    }
+}

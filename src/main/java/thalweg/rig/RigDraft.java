@@ -1,0 +1,50 @@
+package thalweg.rig;
+
+import java.util.List;
+
+/**
+ * A rig as it was typed or read, right or wrong.
+ *
+ * @param name may be empty
+ * @param points in the order of the file
+ * @param load what pulls
+ * @param rig how the strands are laid
+ */
+public record RigDraft(String name, List<PointDraft> points, LoadDraft load, SetupDraft rig) {
+
+    public RigDraft {
+        points = List.copyOf(points);
+    }
+
+    /** The draft that states what the input states, and leaves out what stands there by default. */
+    public static RigDraft of(RigInput input) {
+        boolean spreads = !input.assumed().contains("spread");
+        return new RigDraft(
+                input.name(),
+                input.points().stream()
+                        .map(point -> PointDraft.of(point, spreads || point.spread() != RigDefaults.SPREAD))
+                        .toList(),
+                LoadDraft.of(input),
+                SetupDraft.of(input));
+    }
+
+    /** The rig, or everything that keeps this from being one. */
+    public CheckedRig check() {
+        return new CheckDraft(this).result();
+    }
+
+    /** The same rig under another load. */
+    public RigDraft withLoad(LoadDraft other) {
+        return new RigDraft(name, points, other, rig);
+    }
+
+    /** The same points and load, rigged otherwise. */
+    public RigDraft withRig(SetupDraft other) {
+        return new RigDraft(name, points, load, other);
+    }
+
+    /** Another anchor under the same load. */
+    public RigDraft withPoints(List<PointDraft> others) {
+        return new RigDraft(name, others, load, rig);
+    }
+}

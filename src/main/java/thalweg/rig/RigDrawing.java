@@ -1,0 +1,205 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import thalweg.drawing.Drawing;
+import thalweg.drawing.Ink;
+import thalweg.drawing.Shape;
+import thalweg.drawing.Spot;
+import thalweg.units.UnitSystem;
+
+/**
+ * The picture of an anchor, seen from the front, in metres: points, strands, the master, the focus as a small cross, the
+ * load, and the pull on each point as an arrow along its strand. All arrows have one scale.
+ */
+public final class RigDrawing {
+
+    /** The arrow of the load is this part of the anchor's extent, unless that makes another arrow leave its strand. */
+    private static final double LOAD_ARROW = 0.45;
+
+    /** No pull is drawn longer than this part of the way to where it comes from. */
+    private static final double LONGEST_PULL = 0.85;
+
+    private static final double MARK = 0.018;
+    private static final int LONGEST_NAME = 16;
+
+    private final RigAnswer answer;
+    private final RigState state;
+    private final UnitSystem units;
+    private final double extent;
+
+    private RigDrawing(RigAnswer answer, RigState state, UnitSystem units) {
+        this.answer = answer;
+        this.state = state;
+        this.units = units;
+        this.extent = extent();
+    }
+
+    /** The anchor under a load at the aim. */
+    public static Drawing of(RigAnswer answer, UnitSystem units) {
+        return of(answer, answer.steady(), units);
+    }
+
+    /**
+     * The anchor under a load in another direction.
+     *
+     * @param state one of the answer's, such as a direction of its sector
+     */
+    public static Drawing of(RigAnswer answer, RigState state, UnitSystem units) {
+        return new RigDrawing(answer, state, units).drawing();
+    }
+
+    private Drawing drawing() {
+        List<Shape.Line> strands = strands();
+        List<Shape.Line> arrows = new ArrayList<>();
+        double scale = metresPerKilonewton();
+        for (int i = 0; i < state.points().size(); i++) {
+            if (borne(i)) {
+                Vector3 at = answer.input().points().get(i).at();
+                Vector3 pull = state.points().get(i).pull().times(scale);
+                arrows.add(new Shape.Line(spot(at), spot(at.plus(pull)), Ink.FORCE, false, true));
+            }
+        }
+        Shape.Line load = load(scale);
+        List<Spot> marks = new ArrayList<>();
+        answer.input().points().forEach(point -> marks.add(spot(point.at())));
+        marks.add(spot(state.master()));
+
+        List<Shape> shapes = new ArrayList<>(cross(answer.input().rig().focus()));
+        shapes.addAll(strands);
+        shapes.addAll(arrows);
+        shapes.add(load);
+        marks.subList(0, marks.size() - 1).forEach(mark -> shapes.add(diamond(mark, Ink.MAIN)));
+        shapes.add(diamond(spot(state.master()), Ink.STRONG));
+        List<Shape.Line> strokes = new ArrayList<>(strands);
+        strokes.add(load);
+        shapes.addAll(labels(strokes, marks, load));
+        return new Drawing(shapes, DescribeRig.of(answer, state, units));
+    }
+
+    private List<Shape.Line> strands() {
+        List<Shape.Line> lines = new ArrayList<>();
+        for (StrandPull strand : state.strands()) {
+            List<Vector3> path = strand.path();
+            int stretches = strand.closed() ? path.size() : path.size() - 1;
+            for (int j = 0; j < stretches; j++) {
+                Spot from = spot(path.get(j));
+                Spot to = spot(path.get((j + 1) % path.size()));
+                lines.add(new Shape.Line(from, to, Ink.MAIN, !strand.loaded(), false));
+            }
+        }
+        return lines;
+    }
+
+    private Shape.Line load(double scale) {
+        Vector3 pull = answer.input()
+                .load()
+                .direction(state.direction())
+                .times(scale * answer.input().load().weight().inKilonewtons());
+        return new Shape.Line(spot(state.master()), spot(state.master().plus(pull)), Ink.STRONG, false, true);
+    }
+
+    private List<Shape.Label> labels(List<Shape.Line> strokes, List<Spot> marks, Shape.Line load) {
+        LabelRoom room = new LabelRoom(Math.max(extent, span(strokes)), strokes, marks);
+        List<Integer> fromTheTop = new ArrayList<>();
+        for (int i = 0; i < state.points().size(); i++) {
+            fromTheTop.add(i);
+        }
+        fromTheTop.sort(Comparator.comparingDouble(i -> -marks.get(i).y()));
+        for (int i : fromTheTop) {
+            PointForce point = state.points().get(i);
+            String force = borne(i) ? point.force().print(units) : "slack";
+            room.beside(marks.get(i), shortened(point.point()) + " " + force, Ink.MAIN, false);
+        }
+        room.past(
+                load.to(),
+                load.to().y() - load.from().y(),
+                "load " + answer.input().load().weight().print(units),
+                Ink.STRONG);
+        state.angle().ifPresent(angle -> room.beside(spot(state.master()), angle.print(), Ink.MAIN, true));
+        return room.labels();
+    }
+
+    private boolean borne(int point) {
+        return state.points().get(point).force().newtons()
+                >= Analyze.LOADED * answer.input().load().weight().newtons();
+    }
+
+    private double metresPerKilonewton() {
+        double scale = LOAD_ARROW * extent / answer.input().load().weight().inKilonewtons();
+        for (int i = 0; i < state.points().size(); i++) {
+            if (borne(i)) {
+                double way = answer.input().points().get(i).at().distance(state.master());
+                scale = Math.min(
+                        scale, LONGEST_PULL * way / state.points().get(i).pull().length());
+            }
+        }
+        return scale;
+    }
+
+    private double extent() {
+        List<Vector3> places = new ArrayList<>(
+                answer.input().points().stream().map(RigPoint::at).toList());
+        places.add(state.master());
+        places.add(answer.input().rig().focus());
+        double width = spread(places.stream().mapToDouble(Vector3::x).toArray());
+        double height = spread(places.stream().mapToDouble(Vector3::y).toArray());
+        double depth = spread(places.stream().mapToDouble(Vector3::z).toArray());
+        return Math.max(width, Math.max(height, depth));
+    }
+
+    private static double span(List<Shape.Line> strokes) {
+        double[] xs = strokes.stream()
+                .flatMap(stroke -> stroke.spots().stream())
+                .mapToDouble(Spot::x)
+                .toArray();
+        double[] ys = strokes.stream()
+                .flatMap(stroke -> stroke.spots().stream())
+                .mapToDouble(Spot::y)
+                .toArray();
+        return Math.max(spread(xs), spread(ys));
+    }
+
+    private static double spread(double[] numbers) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double number : numbers) {
+            least = Math.min(least, number);
+            most = Math.max(most, number);
+        }
+        return most - least;
+    }
+
+    private List<Shape> cross(Vector3 focus) {
+        double arm = 2 * MARK * extent;
+        Spot left = new Spot(focus.x() - arm, focus.y());
+        Spot right = new Spot(focus.x() + arm, focus.y());
+        Spot below = new Spot(focus.x(), focus.y() - arm);
+        Spot above = new Spot(focus.x(), focus.y() + arm);
+        return List.of(
+                new Shape.Line(left, right, Ink.FAINT, false, false),
+                new Shape.Line(below, above, Ink.FAINT, false, false));
+    }
+
+    private Shape diamond(Spot middle, Ink ink) {
+        double arm = MARK * extent;
+        return new Shape.Polygon(
+                List.of(
+                        new Spot(middle.x() - arm, middle.y()),
+                        new Spot(middle.x(), middle.y() + arm),
+                        new Spot(middle.x() + arm, middle.y()),
+                        new Spot(middle.x(), middle.y() - arm)),
+                ink,
+                true);
+    }
+
+    private static Spot spot(Vector3 place) {
+        return new Spot(place.x(), place.y());
+    }
+
+    private static String shortened(String name) {
+        int letters = name.codePointCount(0, name.length());
+        return letters <= LONGEST_NAME ? name : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME - 1)) + "…";
+    }
+}

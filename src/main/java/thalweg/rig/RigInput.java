@@ -1,0 +1,43 @@
+package thalweg.rig;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A rig that can be computed. {@link RigDraft#check} makes one from what was typed or read.
+ *
+ * @param name may be empty
+ * @param points 1 to 6, names unique, no two in one place, none at the focus
+ * @param load what pulls, and where
+ * @param rig how the strands are laid
+ * @param assumed keys of the rig file that were not stated and stand at their defaults, in the order of the file
+ */
+public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetup rig, List<String> assumed) {
+
+    /** Two places nearer than this are one place [m]; our choice, the thickness of a finger nail. */
+    static final double ONE_PLACE_METRES = 1e-3;
+
+    public RigInput {
+        points = List.copyOf(points);
+        assumed = List.copyOf(assumed);
+        int count = points.size();
+        if (count < rig.kind().fewestPoints() || count > rig.kind().mostPoints()) {
+            throw new IllegalArgumentException("a rig has as many points as its kind takes");
+        }
+        if (rig.slack().size() != count) {
+            throw new IllegalArgumentException("every leg has a slack, if only 0");
+        }
+        if (points.stream().map(RigPoint::name).distinct().count() != count) {
+            throw new IllegalArgumentException("the names of points are unique");
+        }
+        for (int i = 0; i < count; i++) {
+            Vector3 at = points.get(i).at();
+            boolean shared = IntStream.range(0, i)
+                    .mapToObj(points::get)
+                    .anyMatch(other -> at.distance(other.at()) < ONE_PLACE_METRES);
+            if (shared || at.distance(rig.focus()) < ONE_PLACE_METRES) {
+                throw new IllegalArgumentException("points and focus are in different places");
+            }
+        }
+    }
+}

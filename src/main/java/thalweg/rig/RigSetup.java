@@ -1,0 +1,38 @@
+package thalweg.rig;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thalweg.units.Force;
+import thalweg.units.Length;
+
+/**
+ * How the strands are laid between the points and the master.
+ *
+ * @param kind one that is built
+ * @param focus where the master sits, unloaded, with everything just taut [m]
+ * @param stiffness force per unit strain of one strand, above 0
+ * @param strands identical parallel strands in each leg, 1 or more
+ * @param slack extra length of each leg, in the order of the points, 0 or more
+ * @param strandStrength of one strand without knots, above 0; empty where unknown
+ * @param knotEfficiency share of the strength that the knots leave [-], above 0 and at most 1; empty where unknown
+ */
+public record RigSetup(
+        RigKind kind,
+        Vector3 focus,
+        Force stiffness,
+        int strands,
+        List<Length> slack,
+        Optional<Force> strandStrength,
+        OptionalDouble knotEfficiency) {
+
+    public RigSetup {
+        slack = List.copyOf(slack);
+        if (!kind.built() || stiffness.newtons() <= 0 || strands < 1) {
+            throw new IllegalArgumentException("a rig is of a kind that is built, with strands that stretch");
+        }
+        if (slack.stream().anyMatch(length -> length.metres() < 0)) {
+            throw new IllegalArgumentException("slack is 0 or more");
+        }
+    }
+}

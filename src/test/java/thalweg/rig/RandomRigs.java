@@ -1,0 +1,66 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+
+/** Rigs by chance, the same ones for the same seed: up to six points, some with slack legs, in three dimensions. */
+final class RandomRigs {
+
+    private final SplittableRandom random;
+
+    RandomRigs(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    /** That many different rigs. */
+    static Stream<RigInput> some(long seed, int count) {
+        RandomRigs rigs = new RandomRigs(seed);
+        return Stream.generate(rigs::next).limit(count);
+    }
+
+    RigInput next() {
+        while (true) {
+            Optional<RigInput> input = draft().check().input();
+            if (input.isPresent()) {
+                return input.get();
+            }
+        }
+    }
+
+    private RigDraft draft() {
+        int count = 1 + random.nextInt(6);
+        List<PointDraft> points = new ArrayList<>();
+        Map<String, Double> slack = new HashMap<>();
+        for (int i = 0; i < count; i++) {
+            String name = "P" + (i + 1);
+            points.add(PointDraft.of(name, between(-1, 1), between(-0.4, 1), between(-0.3, 0.3)));
+            if (random.nextInt(4) == 0) {
+                slack.put(name, between(0, 0.2));
+            }
+        }
+        LoadDraft load = LoadDraft.ofForce(between(0.1, 5), between(-60, 60), between(0, 30))
+                .withLeanOut(random.nextInt(3) == 0 ? between(-30, 30) : 0);
+        SetupDraft rig = new SetupDraft(
+                Optional.of(RigKind.FOCUSED),
+                List.of(between(-0.5, 0.5), between(-1.2, 0), between(-0.1, 0.1)),
+                OptionalDouble.of(between(10, 300)),
+                OptionalLong.of(1 + random.nextInt(3)),
+                slack,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Set.of());
+        return new RigDraft("", points, load, rig);
+    }
+
+    private double between(double low, double high) {
+        return random.nextDouble(low, high);
+    }
+}

@@ -1,0 +1,136 @@
+package thalweg.rig;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import thalweg.drawing.Drawing;
+import thalweg.drawing.Ink;
+import thalweg.drawing.Shape;
+import thalweg.units.UnitSystem;
+
+class RigDrawingTest {
+
+    private static final RigDraft PAIR = Rigs.focused(
+            List.of(PointDraft.of("A", -0.3, 0, 0), PointDraft.of("B", 0.3, 0.1, 0.05)),
+            new Vector3(0, -0.6, 0),
+            0.9,
+            0,
+            15);
+
+    private static final RigDraft STACK =
+            PAIR.withPoints(List.of(PointDraft.of("low bolt", 0, 0, 0), PointDraft.of("high bolt", 0.02, 0.4, 0)));
+
+    static Stream<RigDraft> ordinary() {
+        return Stream.of(
+                PAIR,
+                STACK,
+                STACK.withRig(STACK.rig().withSlack(Map.of("high bolt", 0.1))),
+                PAIR.withPoints(List.of(PointDraft.of("beech", 0.1, 0.2, 0))),
+                PAIR.withPoints(List.of(
+                        PointDraft.of("old piton", -0.4, 0, 0),
+                        PointDraft.of("bolt", 0.02, 0.15, 0),
+                        PointDraft.of("chockstone", 0.4, 0.05, 0))),
+                PAIR.withPoints(List.of(
+                        PointDraft.of("left bolt, old", -0.06, 0, 0),
+                        PointDraft.of("new bolt", 0, 0.01, 0),
+                        PointDraft.of("right bolt, old", 0.06, 0, 0))),
+                Rigs.pair(150),
+                Rigs.pair(60).withLoad(LoadDraft.ofForce(1, 160, 0)));
+    }
+
+    private static <S extends Shape> List<S> shapes(Drawing drawing, Class<S> kind) {
+        return drawing.shapes().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .toList();
+    }
+
+    private static List<Shape.Line> arrows(Drawing drawing, Ink ink) {
+        return shapes(drawing, Shape.Line.class).stream()
+                .filter(line -> line.arrow() && line.ink() == ink)
+                .toList();
+    }
+
+    private static double length(Shape.Line line) {
+        return Math.hypot(
+                line.to().x() - line.from().x(), line.to().y() - line.from().y());
+    }
+
+    @ParameterizedTest
+    @MethodSource("ordinary")
+    void labelsDoNotOverlap(RigDraft draft) {
+        Drawing drawing = RigDrawing.of(Rigs.answer(draft), UnitSystem.METRIC);
+        double extent = Math.max(drawing.right() - drawing.left(), drawing.top() - drawing.bottom());
+        LabelRoom room = new LabelRoom(extent * 0.9, List.of(), List.of());
+        List<Shape.Label> labels = shapes(drawing, Shape.Label.class);
+
+        for (Shape.Label one : labels) {
+            for (Shape.Label other : labels) {
+                assertThat(one.equals(other) || !room.box(one).meets(room.box(other)))
+                        .as("%s over %s", one, other)
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    void arrowsAreAsLongAsTheirForceToOneScale() {
+        RigAnswer answer =
+                Rigs.answer(PAIR.withPoints(List.of(PointDraft.of("A", -0.3, 0, 0), PointDraft.of("B", 0.3, 0.1, 0))));
+        Drawing drawing = RigDrawing.of(answer, UnitSystem.METRIC);
+        double metresPerKilonewton = length(arrows(drawing, Ink.STRONG).get(0)) / 0.9;
+
+        List<Shape.Line> pulls = arrows(drawing, Ink.FORCE);
+
+        assertThat(pulls).hasSize(2);
+        for (int i = 0; i < 2; i++) {
+            double force = answer.steady().points().get(i).force().inKilonewtons();
+            assertThat(length(pulls.get(i))).isCloseTo(force * metresPerKilonewton, within(1e-9));
+        }
+    }
+
+    @Test
+    void aSlackLegIsDashedAndHasNoArrow() {
+        Drawing drawing = RigDrawing.of(
+                Rigs.answer(STACK.withRig(STACK.rig().withSlack(Map.of("high bolt", 0.1)))), UnitSystem.METRIC);
+
+        assertThat(shapes(drawing, Shape.Line.class).stream().filter(Shape.Line::dashed))
+                .hasSize(1);
+        assertThat(arrows(drawing, Ink.FORCE)).hasSize(1);
+        assertThat(shapes(drawing, Shape.Label.class))
+                .extracting(Shape.Label::text)
+                .contains("high bolt slack");
+        assertThat(drawing.description()).contains("Hanging slack: high bolt leg.");
+    }
+
+    @Test
+    void itNamesPointsForcesLoadAndAngleInTheUnitsOfTheReader() {
+        RigAnswer answer = Rigs.answer(Rigs.pair(60).withLoad(LoadDraft.ofForce(0.9, 0, 0)));
+
+        assertThat(shapes(RigDrawing.of(answer, UnitSystem.METRIC), Shape.Label.class))
+                .extracting(Shape.Label::text)
+                .containsExactlyInAnyOrder("A 0.52 kN", "B 0.52 kN", "load 0.90 kN", "60°");
+        assertThat(shapes(RigDrawing.of(answer, UnitSystem.IMPERIAL), Shape.Label.class))
+                .extracting(Shape.Label::text)
+                .contains("A 117 lbf", "load 202 lbf");
+    }
+
+    @Test
+    void itSaysInWordsWhatItShows() {
+        RigAnswer answer = Rigs.answer(Rigs.pair(60).withLoad(LoadDraft.ofForce(0.9, 0, 10)));
+
+        assertThat(RigDrawing.of(answer, UnitSystem.METRIC).description())
+                .isEqualTo("The anchor seen from the front under 0.90 kN straight down:"
+                        + " A bears 0.52 kN (50 %), B bears 0.52 kN (50 %)."
+                        + " The widest angle between loaded strands is 60°.");
+        RigState last = answer.sector().directions().get(20);
+        assertThat(RigDrawing.of(answer, last, UnitSystem.METRIC).description())
+                .contains("10.0° from straight down to the right");
+    }
+}

@@ -1,0 +1,5 @@
+/** Tests of the rig calculator. */
+@NullMarked
+package thalweg.rig;
+
+import org.jspecify.annotations.NullMarked;
