@@ -1,0 +1,46 @@
+package thalweg.logbook;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.ledger.Uid;
+import thalweg.route.PartialDate;
+
+/**
+ * What somebody found on one part. It never changes.
+ *
+ * @param part that was looked at
+ * @param on when
+ * @param by who looked; empty text where unknown
+ * @param found condition as found; empty where the part was not seen
+ * @param left condition as left, where work changed it
+ * @param water how much water there was; empty where nobody said
+ * @param work what was done, each at most once
+ * @param note empty text where there is none
+ */
+public record Inspection(
+        Uid part,
+        PartialDate on,
+        String by,
+        Optional<Condition> found,
+        Optional<Condition> left,
+        Optional<WaterLevel> water,
+        List<Work> work,
+        String note) {
+
+    public Inspection {
+        work = work.stream().sorted().distinct().toList();
+        if (found.isEmpty() && left.isEmpty() && !work.isEmpty()) {
+            throw new IllegalArgumentException("a part that was worked on was seen");
+        }
+    }
+
+    /** Whether the part was seen at all. */
+    public boolean wasSeen() {
+        return found.isPresent() || left.isPresent();
+    }
+
+    /** The condition in which the part was left: what the next group meets. */
+    public Optional<Condition> afterwards() {
+        return left.isPresent() ? left : found;
+    }
+}

@@ -1,0 +1,43 @@
+package thalweg.logbook;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import thalweg.route.Part;
+import thalweg.route.PartialDate;
+
+/**
+ * A part with all that was found on it.
+ *
+ * @param part as it is entered
+ * @param state what follows from the inspections
+ * @param inspections newest first, ties by name
+ */
+public record PartRecord(Part part, PartState state, List<Entry<Inspection>> inspections) {
+
+    public PartRecord {
+        inspections = List.copyOf(inspections);
+    }
+
+    /** The part with its inspections put in order and its state worked out. */
+    public static PartRecord of(Part part, List<Entry<Inspection>> inspections) {
+        List<Entry<Inspection>> newestFirst = inspections.stream()
+                .sorted(Comparator.comparing((Entry<Inspection> entry) ->
+                                entry.content().on().latest())
+                        .reversed()
+                        .thenComparing(entry -> entry.uid()))
+                .toList();
+        PartState state =
+                ConditionRules.stateOf(inspections.stream().map(Entry::content).toList());
+        return new PartRecord(part, state, newestFirst);
+    }
+
+    /** When an inspection last said that it was replaced. */
+    public Optional<PartialDate> lastReplaced() {
+        return inspections.stream()
+                .map(Entry::content)
+                .filter(inspection -> inspection.work().contains(Work.REPLACED))
+                .map(Inspection::on)
+                .findFirst();
+    }
+}

@@ -1,0 +1,66 @@
+package thalweg.logbook;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thalweg.ledger.Uid;
+import thalweg.route.PartialDate;
+import thalweg.route.Station;
+
+/**
+ * A station with all that is known of it.
+ *
+ * @param station as it is entered
+ * @param anchors in order
+ * @param notes rigging notes, newest first
+ * @param analyses newest first
+ */
+public record StationRecord(
+        Station station,
+        List<AnchorRecord> anchors,
+        List<Entry<RiggingNote>> notes,
+        List<Entry<RigAnalysis>> analyses) {
+
+    public StationRecord {
+        anchors = List.copyOf(anchors);
+        notes = List.copyOf(notes);
+        analyses = List.copyOf(analyses);
+    }
+
+    /** Every part of every anchor. */
+    public List<PartRecord> parts() {
+        return anchors.stream().flatMap(anchor -> anchor.parts().stream()).toList();
+    }
+
+    /** The part of that name, if it is here. */
+    public Optional<PartRecord> part(Uid uid) {
+        return parts().stream().filter(part -> part.part().uid().equals(uid)).findFirst();
+    }
+
+    /** The worst condition of any part that has been seen. */
+    public Optional<Condition> worst() {
+        return anchors.stream().flatMap(anchor -> anchor.worst().stream()).reduce(Condition::worse);
+    }
+
+    /** How many parts nobody has seen since they were entered. */
+    public long neverSeen() {
+        return parts().stream()
+                .filter(part -> part.state().condition().isEmpty())
+                .count();
+    }
+
+    /** Whether entries on some part disagree. */
+    public boolean hasContradiction() {
+        return parts().stream().anyMatch(part -> part.state().contradictory());
+    }
+
+    /** The dates on which parts were last seen, one a part that has been seen. */
+    public Stream<PartialDate> lastSeen() {
+        return parts().stream().flatMap(part -> part.state().seenOn().stream());
+    }
+
+    /** What the inventory is like now, to hold an analysis against. */
+    public InventoryFingerprint inventory() {
+        return InventoryFingerprint.of(parts());
+    }
+}
