@@ -1,0 +1,47 @@
+package thalweg.body;
+
+import thalweg.json.Json;
+import thalweg.ledger.Uid;
+import thalweg.route.Anchor;
+import thalweg.route.Canyon;
+import thalweg.route.Obstacle;
+import thalweg.route.Part;
+import thalweg.route.Station;
+
+/**
+ * A thing as the ledger takes it.
+ *
+ * @param type what kind of thing
+ * @param uid its name in every database
+ * @param label how a person recognises it
+ * @param body its fields
+ */
+public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body) {
+
+    /** A canyon. */
+    public static ThingBody of(Canyon canyon) {
+        return new ThingBody(ThingType.CANYON, canyon.uid(), canyon.name(), CanyonBody.write(canyon));
+    }
+
+    /** A place on the line. */
+    public static ThingBody of(Obstacle obstacle) {
+        String label = obstacle.name().isEmpty() ? Fields.key(obstacle.kind()) : obstacle.name();
+        return new ThingBody(ThingType.OBSTACLE, obstacle.uid(), label, ObstacleBody.write(obstacle));
+    }
+
+    /** A station. */
+    public static ThingBody of(Station station) {
+        return new ThingBody(ThingType.STATION, station.uid(), station.name(), StationBody.write(station));
+    }
+
+    /** An anchor. */
+    public static ThingBody of(Anchor anchor) {
+        String label = anchor.name().isEmpty() ? Fields.key(anchor.role()) : anchor.name();
+        return new ThingBody(ThingType.ANCHOR, anchor.uid(), label, AnchorBody.write(anchor));
+    }
+
+    /** A part. */
+    public static ThingBody of(Part part) {
+        return new ThingBody(ThingType.PART, part.uid(), part.label(), PartBody.write(part));
+    }
+}
