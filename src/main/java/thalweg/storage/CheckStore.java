@@ -1,0 +1,215 @@
+package thalweg.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thalweg.ledger.Fact;
+import thalweg.ledger.Hash;
+import thalweg.ledger.LedgerText;
+import thalweg.ledger.Revision;
+
+/** Holds the database against what it should be: the file, the ledger's hashes, and the tables derived from it. */
+public final class CheckStore {
+
+    private static final String REVISIONS = """
+            select hex(r.hash), hex(r.thing), r.type, r.gen,
+                   coalesce((select group_concat(hex(p.parent), ' ' order by p.parent)
+                               from revision_parent p
+                              where p.revision = r.key), ''),
+                   r.canonical
+              from revision r
+             order by r.key
+            """;
+
+    private static final String FACTS = """
+            select hex(uid), hex(about), type, canonical
+              from fact
+             order by key
+            """;
+
+    private static final String ORPHANS = """
+            select distinct hex(r.hash)
+              from revision r
+              join revision_parent p on p.revision = r.key
+             where not exists (select 1 from revision q where q.hash = p.parent)
+            """;
+
+    private final Database database;
+
+    /**
+     * @param database that is checked; nothing in it is changed
+     */
+    public CheckStore(Database database) {
+        this.database = database;
+    }
+
+    /** What is wrong, one sentence each; empty where all is well. */
+    public List<String> findings() {
+        List<String> findings = new ArrayList<>(pages());
+        if (findings.isEmpty()) {
+            findings.addAll(ledger());
+        }
+        if (findings.isEmpty()) {
+            findings.addAll(derived());
+        }
+        return findings;
+    }
+
+    private List<String> pages() {
+        return database.read(sql -> {
+            List<String> findings = new ArrayList<>();
+            sql.all("pragma integrity_check", row -> row.getString(1)).stream()
+                    .filter(line -> !line.equals("ok"))
+                    .forEach(line -> findings.add("The file is damaged: " + line + "."));
+            sql.all("pragma foreign_key_check", row -> row.getString(1))
+                    .forEach(table -> findings.add("A row of the table " + table + " belongs to nothing."));
+            return findings;
+        });
+    }
+
+    private List<String> ledger() {
+        return database.read(sql -> {
+            List<Optional<String>> findings = new ArrayList<>();
+            findings.addAll(sql.all(
+                    REVISIONS,
+                    row -> compare(row, LedgerText.revision(text(row)).map(CheckStore::columns))));
+            findings.addAll(sql.all(
+                    FACTS, row -> compare(row, LedgerText.fact(text(row)).map(CheckStore::columns))));
+            findings.addAll(sql.all(
+                    ORPHANS,
+                    row -> Optional.of("The entry " + brief(row.getString(1))
+                            + " of the ledger follows one that is missing; put a backup copy in its place.")));
+            return findings.stream().flatMap(Optional::stream).toList();
+        });
+    }
+
+    private static String text(ResultSet row) throws SQLException {
+        return row.getString("canonical");
+    }
+
+    /** Holds the columns of an entry, of which the last is its text, against what they should be by that text. */
+    private static Optional<String> compare(ResultSet row, Optional<List<String>> expected) throws SQLException {
+        List<String> columns = new ArrayList<>();
+        for (int column = 1; column < row.getMetaData().getColumnCount(); column++) {
+            columns.add(row.getString(column));
+        }
+        return expected.filter(columns::equals).isPresent()
+                ? Optional.empty()
+                : Optional.of(
+                        "The entry " + brief(columns.get(0)) + " of the ledger was altered: its text does not match"
+                                + " its name or the columns beside it. Put a backup copy in its place.");
+    }
+
+    private static String brief(String hex) {
+        return hex.toLowerCase(Locale.ROOT).substring(0, 8);
+    }
+
+    private static List<String> columns(Revision revision) {
+        return List.of(
+                hex(revision.hash().bytes()),
+                hex(revision.thing().bytes()),
+                revision.type(),
+                Long.toString(revision.gen()),
+                revision.parents().stream()
+                        .map(Hash::bytes)
+                        .map(CheckStore::hex)
+                        .collect(Collectors.joining(" ")));
+    }
+
+    private static List<String> columns(Fact fact) {
+        return List.of(hex(fact.uid().bytes()), hex(fact.about().bytes()), fact.type());
+    }
+
+    private static String hex(byte[] bytes) {
+        return HexFormat.of().withUpperCase().formatHex(bytes);
+    }
+
+    private List<String> derived() {
+        List<String> findings = new ArrayList<>();
+        try (Database fresh = Database.inMemory()) {
+            database.read(stored -> fresh.write(rebuilt -> {
+                LedgerStore.replay(stored, rebuilt);
+                for (String table : Derived.TABLES) {
+                    if (!rows(stored, table).equals(rows(rebuilt, table))) {
+                        findings.add("The table " + table
+                                + " does not match the ledger it is derived from; check --rebuild mends it.");
+                    }
+                }
+                return findings;
+            }));
+        } catch (IllegalArgumentException e) {
+            findings.add("The ledger breaks a rule of this program: " + e.getMessage() + ".");
+        }
+        return findings;
+    }
+
+    /** Everything in a table but its integer keys, which differ from one filling to the next. */
+    private static List<String> rows(Sql sql, String table) throws SQLException {
+        return sql.all(Dumps.of(table), row -> {
+            StringBuilder text = new StringBuilder();
+            for (int column = 1; column <= row.getMetaData().getColumnCount(); column++) {
+                text.append(row.getString(column)).append('\u001F');
+            }
+            return text.toString();
+        });
+    }
+
+    /** The statements that show a table without its integer keys. */
+    private static final class Dumps {
+
+        private static final String CHILD = """
+                select hex(t.uid), hex(t.head), hex(q.uid), t.place, t.body%s
+                  from %s t
+                  join %s q on q.key = t.parent
+                 order by t.uid
+                """;
+
+        private static final String FACT = """
+                select hex(t.uid), hex(q.uid), t.day, t.last_day, t.author, t.at, t.body
+                  from %s t
+                  join %s q on q.key = t.%2$s
+                 order by t.uid
+                """;
+
+        private static final String CANYON = """
+                select hex(uid), hex(head), name, whereabouts, french, american, longest_drop_cm, invented, sort,
+                       search, body
+                  from canyon
+                 order by uid
+                """;
+
+        private static final String PART_STATE = """
+                select hex(p.uid), t.condition, t.seen_on, t.contradictory, t.not_seen_since, t.entries
+                  from part_state t
+                  join part p on p.key = t.part
+                 order by p.uid
+                """;
+
+        private static final String CANYON_STATE = """
+                select hex(c.uid), t.stations, t.longest_drop_cm, t.worst, t.never_seen, t.newest
+                  from canyon_state t
+                  join canyon c on c.key = t.canyon
+                 order by c.uid
+                """;
+
+        private static String of(String table) {
+            return switch (table) {
+                case "canyon" -> CANYON;
+                case "obstacle" -> CHILD.formatted(", t.drop_cm", "obstacle", "canyon");
+                case "station" -> CHILD.formatted(", t.search", "station", "obstacle");
+                case "anchor" -> CHILD.formatted("", "anchor", "station");
+                case "part" -> CHILD.formatted("", "part", "anchor");
+                case "inspection" -> FACT.formatted("inspection", "part");
+                case "rigging_note", "rig_analysis" -> FACT.formatted(table, "station");
+                case "part_state" -> PART_STATE;
+                case "canyon_state" -> CANYON_STATE;
+                default -> throw new AssertionError("no such table: " + table);
+            };
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package thalweg.storage;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Optional;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteOpenMode;
+
+/** Opens connections to SQLite, each with every setting that the program relies on. */
+final class Connections {
+
+    private Connections() {}
+
+    /** To a database in memory. */
+    static Connection toMemory() throws SQLException {
+        return open("jdbc:sqlite::memory:", false, 0);
+    }
+
+    /**
+     * To a file that is there.
+     *
+     * <p>The file is named by its URI: the driver takes a question mark in a plain path for the start of its options.
+     *
+     * @param busyMillis how long to wait for another program that writes [ms]
+     */
+    static Connection to(Path file, boolean readOnly, int busyMillis) throws SQLException {
+        return open("jdbc:sqlite:" + file.toAbsolutePath().toUri(), readOnly, busyMillis);
+    }
+
+    private static Connection open(String url, boolean readOnly, int busyMillis) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(readOnly);
+        if (!readOnly) {
+            config.resetOpenMode(SQLiteOpenMode.CREATE);
+            config.setOpenMode(SQLiteOpenMode.READWRITE);
+        }
+        config.setBusyTimeout(busyMillis);
+        config.enforceForeignKeys(true);
+        Connection connection = config.createConnection(url);
+        try {
+            settle(new Sql(connection), readOnly);
+            return connection;
+        } catch (SQLException | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    private static void settle(Sql sql, boolean readOnly) throws SQLException {
+        sql.run("pragma trusted_schema = off");
+        sql.run("pragma cell_size_check = on");
+        sql.run("pragma temp_store = memory");
+        sql.run("pragma synchronous = extra");
+        Optional<Long> mapped = sql.one("pragma mmap_size = 0", row -> row.getLong(1));
+        if (mapped.filter(bytes -> bytes != 0).isPresent()) {
+            throw new SQLException("memory mapping cannot be turned off");
+        }
+        if (!readOnly) {
+            sql.all("pragma journal_mode = delete", row -> row.getString(1));
+        }
+    }
+}

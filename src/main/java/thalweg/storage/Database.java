@@ -1,0 +1,232 @@
+package thalweg.storage;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import thalweg.fault.StoreException;
+
+/**
+ * An open database. One connection, used by one thread at a time; every change is one transaction that happens whole or
+ * not at all.
+ */
+public final class Database implements AutoCloseable {
+
+    /** "Thlw" in ASCII: tells our files from other SQLite files. */
+    static final int APPLICATION_ID = 0x54686C77;
+
+    /** As everybody has it. */
+    private static final Setup USUAL = new Setup(Migrations.OURS, 5_000);
+
+    private final Path file;
+    private final boolean readOnly;
+    private final Connection connection;
+    private final Sql sql;
+    private boolean inside;
+
+    private Database(Path file, boolean readOnly, Connection connection) {
+        this.file = file;
+        this.readOnly = readOnly;
+        this.connection = connection;
+        this.sql = new Sql(connection);
+    }
+
+    /**
+     * What tests open a database with otherwise.
+     *
+     * @param migrations that bring its tables up to date
+     * @param busyMillis how long to wait for another program that writes [ms]
+     */
+    record Setup(Migrations migrations, int busyMillis) {}
+
+    /** Work inside a transaction or a read. */
+    @FunctionalInterface
+    interface Work<T> {
+        T on(Sql sql) throws SQLException;
+    }
+
+    /**
+     * Opens the file, makes it where that is asked for, and brings its tables up to date after a backup beside it.
+     *
+     * @throws StoreException when it is missing, foreign, newer, damaged or cannot be opened
+     */
+    public static Database open(Path file, Access access) {
+        return open(file, access, USUAL);
+    }
+
+    static Database open(Path file, Access access, Setup setup) {
+        if (!Files.exists(file)) {
+            if (access != Access.CREATE) {
+                throw new StoreException("There is no database at " + file
+                        + "; check the path, or make one by opening it on the screen or importing into it.");
+            }
+            DatabaseFile.create(file);
+        } else if (!Files.isRegularFile(file)) {
+            throw new StoreException(file + " is not a file; choose a database file with --db.");
+        }
+        boolean readOnly = access == Access.READ || !Files.isWritable(file);
+        if (!DatabaseFile.isEmpty(file)) {
+            refuseForeign(file, FileHeader.of(file), setup.migrations());
+        } else if (readOnly) {
+            throw new StoreException(file + " is empty; it is not a Thalweg database.");
+        }
+        Database database = new Database(file, readOnly, connect(file, readOnly, setup.busyMillis()));
+        try {
+            database.prepare(setup.migrations());
+            return database;
+        } catch (RuntimeException e) {
+            database.close();
+            throw e;
+        }
+    }
+
+    /** A database in memory, for rebuilding beside another and for tests. */
+    public static Database inMemory() {
+        Path nowhere = Path.of(":memory:");
+        try {
+            Database database = new Database(nowhere, false, Connections.toMemory());
+            database.prepare(Migrations.OURS);
+            return database;
+        } catch (SQLException e) {
+            throw SqlFailures.explain(nowhere, e);
+        }
+    }
+
+    private static void refuseForeign(Path file, FileHeader header, Migrations migrations) {
+        if (header.applicationId() != APPLICATION_ID) {
+            throw new StoreException(file + " belongs to another program; choose another file with --db.");
+        }
+        if (header.version() > migrations.latest()) {
+            throw new StoreException(
+                    "The database " + file + " was written by a newer Thalweg (tables of version " + header.version()
+                            + ", this program knows " + migrations.latest() + "); update Thalweg to open it.");
+        }
+    }
+
+    private static Connection connect(Path file, boolean readOnly, int busyMillis) {
+        try {
+            return Connections.to(file, readOnly, busyMillis);
+        } catch (SQLException e) {
+            throw SqlFailures.explain(file, e);
+        }
+    }
+
+    private void prepare(Migrations migrations) {
+        int version = read(Migrations::version);
+        if (version == migrations.latest()) {
+            return;
+        }
+        if (readOnly) {
+            throw new StoreException("The database " + file
+                    + " was written by an older Thalweg and must be brought up to date once, but it is read-only;"
+                    + " make it writable and open it again.");
+        }
+        if (version > 0) {
+            backUp(file.resolveSibling(file.getFileName() + ".before-version-" + migrations.latest()));
+        }
+        write(within -> {
+            within.run("pragma application_id = " + APPLICATION_ID);
+            migrations.run(within);
+            return file;
+        });
+    }
+
+    /**
+     * Writes a copy of the database to a file that is not there yet.
+     *
+     * @throws StoreException when the copy cannot be written
+     */
+    public synchronized void backUp(Path target) {
+        if (Files.exists(target)) {
+            throw new StoreException(target + " is there already; move it away before the database is copied there.");
+        }
+        DatabaseFile.create(target);
+        try {
+            sql.run("vacuum into ?", target.toAbsolutePath().toString());
+            DatabaseFile.settle(target);
+        } catch (SQLException e) {
+            DatabaseFile.discard(target, e);
+            throw SqlFailures.explain(target, e);
+        } catch (StoreException e) {
+            DatabaseFile.discard(target, e);
+            throw e;
+        }
+    }
+
+    /** Whether nothing can be changed in it. */
+    public boolean isReadOnly() {
+        return readOnly;
+    }
+
+    /** Where it is. */
+    public Path file() {
+        return file;
+    }
+
+    /**
+     * Reads without changing anything; what is read belongs together. Inside other work it reads what that has left so
+     * far.
+     */
+    synchronized <T> T read(Work<T> work) {
+        try {
+            return inside ? work.on(sql) : transaction("begin deferred", work, "rollback");
+        } catch (SQLException e) {
+            throw SqlFailures.explain(file, e);
+        }
+    }
+
+    /** Changes in one transaction: all of it is on the disk when this returns, or none. It cannot begin inside other work. */
+    synchronized <T> T write(Work<T> work) {
+        if (inside) {
+            throw new IllegalStateException("a change cannot begin inside other work on the database");
+        }
+        if (readOnly) {
+            throw new StoreException("The database " + file
+                    + " is open for reading only; nothing was changed. Make the file writable and open it again.");
+        }
+        try {
+            return transaction("begin immediate", work, "commit");
+        } catch (SQLException e) {
+            throw SqlFailures.explain(file, e);
+        }
+    }
+
+    private <T> T transaction(String begin, Work<T> work, String end) throws SQLException {
+        sql.run(begin);
+        inside = true;
+        try {
+            T result = work.on(sql);
+            sql.run(end);
+            return result;
+        } catch (SQLException | RuntimeException | Error e) {
+            rollBack(e);
+            throw e;
+        } finally {
+            inside = false;
+        }
+    }
+
+    /** After some failures SQLite has rolled back by itself; what failed first is what counts then. */
+    private void rollBack(Throwable cause) {
+        try {
+            sql.run("rollback");
+        } catch (SQLException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    /** A number that changes when another connection has written to the file. */
+    public long version() {
+        return read(within ->
+                within.one("pragma data_version", row -> row.getLong(1)).orElseThrow());
+    }
+
+    @Override
+    public synchronized void close() {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            throw SqlFailures.explain(file, e);
+        }
+    }
+}

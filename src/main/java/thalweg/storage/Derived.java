@@ -1,0 +1,261 @@
+package thalweg.storage;
+
+import java.sql.SQLException;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import thalweg.body.AnalysisBody;
+import thalweg.body.AnchorBody;
+import thalweg.body.CanyonBody;
+import thalweg.body.FactType;
+import thalweg.body.InspectionBody;
+import thalweg.body.NoteBody;
+import thalweg.body.ObstacleBody;
+import thalweg.body.PartBody;
+import thalweg.body.StationBody;
+import thalweg.body.ThingType;
+import thalweg.json.FieldReader;
+import thalweg.json.Findings;
+import thalweg.json.JsonText;
+import thalweg.ledger.Fact;
+import thalweg.ledger.Revision;
+import thalweg.ledger.Uid;
+import thalweg.route.Anchor;
+import thalweg.route.Canyon;
+import thalweg.route.Obstacle;
+import thalweg.route.ObstacleKind;
+import thalweg.route.Part;
+import thalweg.route.PartialDate;
+import thalweg.route.Station;
+import thalweg.text.Fold;
+import thalweg.units.Length;
+
+/** Derives the query tables from revisions and facts as they are added, in the same transaction. */
+final class Derived {
+
+    private final Sql sql;
+    private final Summaries summaries;
+    private final Set<Long> touchedParts = new LinkedHashSet<>();
+    private final Set<Long> touchedCanyons = new LinkedHashSet<>();
+
+    Derived(Sql sql) {
+        this.sql = sql;
+        this.summaries = new Summaries(sql);
+    }
+
+    /** Shows the revision's body as the thing's present state. */
+    void show(Revision revision) throws SQLException {
+        Optional<ThingType> type = ThingType.of(revision.type());
+        if (type.isEmpty()) {
+            return;
+        }
+        touchCanyonOf(type.get(), revision.thing());
+        switch (type.get()) {
+            case CANYON -> canyon(revision);
+            case OBSTACLE -> obstacle(revision);
+            case STATION -> station(revision);
+            case ANCHOR -> anchor(revision);
+            case PART -> part(revision);
+        }
+        touchCanyonOf(type.get(), revision.thing());
+    }
+
+    private void canyon(Revision revision) throws SQLException {
+        Canyon canyon = read(CanyonBody.read(revision.thing(), reader(revision)), revision.thing());
+        String search = index(String.join(
+                " ", canyon.name(), String.join(" ", canyon.otherNames()), canyon.region(), canyon.country()));
+        sql.run(
+                UPSERT_CANYON,
+                revision.thing().bytes(),
+                revision.hash().bytes(),
+                canyon.name(),
+                canyon.whereabouts(),
+                canyon.french().map(grade -> grade.print()).orElse(""),
+                canyon.american().map(grade -> grade.print()).orElse(""),
+                canyon.longestDrop().map(Length::inCentimetres).orElse(null),
+                canyon.invented() ? 1 : 0,
+                Fold.fold(canyon.name()),
+                search,
+                JsonText.canonical(revision.body()));
+    }
+
+    private void obstacle(Revision revision) throws SQLException {
+        Uid uid = revision.thing();
+        Obstacle obstacle = read(ObstacleBody.read(uid, parent(revision, "canyon"), "", reader(revision)), uid);
+        long key = child("obstacle", "canyon", obstacle.order(), revision);
+        Long drop = obstacle.kind() == ObstacleKind.DROP
+                ? obstacle.height().map(Length::inCentimetres).orElse(null)
+                : null;
+        sql.run(OBSTACLE_DROP, drop, key);
+    }
+
+    private void station(Revision revision) throws SQLException {
+        Uid uid = revision.thing();
+        Station station = read(StationBody.read(uid, parent(revision, "obstacle"), "", reader(revision)), uid);
+        long key = child("station", "obstacle", station.order(), revision);
+        sql.run(STATION_SEARCH, index(station.name()), key);
+    }
+
+    private void anchor(Revision revision) throws SQLException {
+        Uid uid = revision.thing();
+        Anchor anchor = read(AnchorBody.read(uid, parent(revision, "station"), "", reader(revision)), uid);
+        child("anchor", "station", anchor.order(), revision);
+    }
+
+    private void part(Revision revision) throws SQLException {
+        Uid uid = revision.thing();
+        Part part = read(PartBody.read(uid, parent(revision, "anchor"), "", reader(revision)), uid);
+        touchedParts.add(child("part", "anchor", part.order(), revision));
+    }
+
+    private static Uid parent(Revision revision, String key) {
+        return Uid.parse(reader(revision).text(key, 36))
+                .orElseThrow(() -> new IllegalArgumentException(revision.type() + " names no " + key));
+    }
+
+    /** Inserts or updates the row of a thing under its parent; the table has the name of the thing's type. */
+    private long child(String table, String parentTable, String place, Revision revision) throws SQLException {
+        long parentKey = keyOf(parentTable, parent(revision, parentTable))
+                .orElseThrow(
+                        () -> new IllegalArgumentException("the " + parentTable + " of a " + table + " is missing"));
+        sql.run(
+                UPSERT_CHILD.formatted(table),
+                revision.thing().bytes(),
+                revision.hash().bytes(),
+                parentKey,
+                place,
+                JsonText.canonical(revision.body()));
+        return keyOf(table, revision.thing()).orElseThrow();
+    }
+
+    /** Shows a fact among those of its thing. */
+    void show(Fact fact) throws SQLException {
+        Optional<FactType> type = FactType.of(fact.type());
+        if (type.isEmpty()) {
+            return;
+        }
+        FieldReader in = FieldReader.of(fact.body(), new Findings());
+        Uid about = fact.about();
+        PartialDate on = switch (type.get()) {
+            case INSPECTION -> read(InspectionBody.read(about, in), about).on();
+            case RIGGING_NOTE -> read(NoteBody.read(about, in), about).on();
+            case RIG_ANALYSIS -> read(AnalysisBody.read(about, in), about).on();
+        };
+        String owner = type.get() == FactType.INSPECTION ? "part" : "station";
+        long ownerKey = keyOf(owner, about)
+                .orElseThrow(() -> new IllegalArgumentException("the " + owner + " of a fact is missing"));
+        sql.run(
+                INSERT_FACT.formatted(type.get().word(), owner),
+                fact.uid().bytes(),
+                ownerKey,
+                on.print(),
+                on.latest().toString(),
+                fact.author(),
+                fact.at(),
+                JsonText.canonical(fact.body()));
+        if (type.get() == FactType.INSPECTION) {
+            touchedParts.add(ownerKey);
+            touchCanyonOf(ThingType.PART, about);
+        }
+    }
+
+    /** Words as the search finds them: each with a space before it, so that a pattern can ask for its beginning. */
+    private static String index(String text) {
+        return " " + String.join(" ", Fold.tokens(text));
+    }
+
+    /** Brings the kept summaries of everything touched up to date; call it once, at the end of the transaction. */
+    void finish() throws SQLException {
+        for (long part : touchedParts) {
+            summaries.keepPart(part);
+        }
+        for (long canyon : touchedCanyons) {
+            summaries.keepCanyon(canyon);
+        }
+        touchedParts.clear();
+        touchedCanyons.clear();
+    }
+
+    /** Asked before a change as well as after it: a thing may move from one canyon to another. */
+    private void touchCanyonOf(ThingType type, Uid uid) throws SQLException {
+        String chain = switch (type) {
+            case CANYON -> "select c.key from canyon c where c.uid = ?";
+            case OBSTACLE -> "select o.parent from obstacle o where o.uid = ?";
+            case STATION -> "select o.parent from station s join obstacle o on o.key = s.parent where s.uid = ?";
+            case ANCHOR -> ANCHOR_CANYON;
+            case PART -> PART_CANYON;
+        };
+        touchedCanyons.addAll(sql.all(chain, row -> row.getLong(1), (Object) uid.bytes()));
+    }
+
+    private Optional<Long> keyOf(String table, Uid uid) throws SQLException {
+        return sql.one("select key from " + table + " where uid = ?", row -> row.getLong(1), (Object) uid.bytes());
+    }
+
+    private static FieldReader reader(Revision revision) {
+        return FieldReader.of(revision.body(), new Findings());
+    }
+
+    /** Services check what they append; a body that cannot be read here is a bug, and the transaction is undone. */
+    private static <T> T read(Optional<T> record, Uid uid) {
+        return record.orElseThrow(() -> new IllegalArgumentException("the body of " + uid.text() + " breaks a rule"));
+    }
+
+    /** Every query table, children first. */
+    static final List<String> TABLES = List.of(
+            "canyon_state",
+            "part_state",
+            "rig_analysis",
+            "rigging_note",
+            "inspection",
+            "part",
+            "anchor",
+            "station",
+            "obstacle",
+            "canyon");
+
+    private static final String UPSERT_CANYON = """
+            insert into canyon (uid, head, name, whereabouts, french, american, longest_drop_cm, invented, sort,
+                   search, body)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                on conflict (uid) do update
+               set head = excluded.head, name = excluded.name, whereabouts = excluded.whereabouts,
+                   french = excluded.french, american = excluded.american,
+                   longest_drop_cm = excluded.longest_drop_cm, invented = excluded.invented,
+                   sort = excluded.sort, search = excluded.search, body = excluded.body
+            """;
+
+    private static final String UPSERT_CHILD = """
+            insert into %1$s (uid, head, parent, place, body)
+            values (?, ?, ?, ?, ?)
+                on conflict (uid) do update
+               set head = excluded.head, parent = excluded.parent, place = excluded.place, body = excluded.body
+            """;
+
+    private static final String OBSTACLE_DROP = "update obstacle set drop_cm = ? where key = ?";
+
+    private static final String STATION_SEARCH = "update station set search = ? where key = ?";
+
+    private static final String INSERT_FACT = """
+            insert into %1$s (uid, %2$s, day, last_day, author, at, body)
+            values (?, ?, ?, ?, ?, ?, ?)
+            """;
+
+    private static final String ANCHOR_CANYON = """
+            select o.parent
+              from anchor a
+              join station s on s.key = a.parent
+              join obstacle o on o.key = s.parent
+             where a.uid = ?
+            """;
+
+    private static final String PART_CANYON = """
+            select o.parent
+              from part p
+              join anchor a on a.key = p.parent
+              join station s on s.key = a.parent
+              join obstacle o on o.key = s.parent
+             where p.uid = ?
+            """;
+}

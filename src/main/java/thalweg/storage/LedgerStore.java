@@ -1,0 +1,180 @@
+package thalweg.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import thalweg.fault.ChangedMeanwhileException;
+import thalweg.fault.StoreException;
+import thalweg.json.JsonText;
+import thalweg.ledger.Fact;
+import thalweg.ledger.Hash;
+import thalweg.ledger.LedgerText;
+import thalweg.ledger.Revision;
+import thalweg.ledger.Uid;
+
+/** The ledger in the database: it is only ever added to, and what is shown follows in the same transaction. */
+public final class LedgerStore {
+
+    private static final String HEADS = """
+            select r.hash, r.canonical
+              from revision r
+             where r.thing = ?
+               and not exists (select 1 from revision_parent p where p.parent = r.hash)
+             order by r.gen desc, r.hash
+            """;
+
+    private static final String ABOUT = "select canonical from fact where about = ? and type = ? order by key";
+
+    private static final String INSERT_REVISION = """
+            insert into revision (hash, thing, type, gen, canonical)
+            values (?, ?, ?, ?, ?)
+            """;
+
+    private static final String INSERT_PARENT = "insert into revision_parent (revision, parent) values (?, ?)";
+
+    private static final String INSERT_FACT = """
+            insert into fact (uid, type, about, canonical)
+            values (?, ?, ?, ?)
+                on conflict (uid) do nothing
+            """;
+
+    private final Database database;
+
+    /**
+     * @param database whose ledger it is
+     */
+    public LedgerStore(Database database) {
+        this.database = database;
+    }
+
+    /** The latest state of a thing, if it is known. */
+    public Optional<Revision> head(Uid thing) {
+        return database.read(sql -> head(sql, thing));
+    }
+
+    private static Optional<Revision> head(Sql sql, Uid thing) throws SQLException {
+        return sql.one(HEADS, row -> revision(thing, row), (Object) thing.bytes());
+    }
+
+    private static Revision revision(Uid thing, ResultSet row) throws SQLException {
+        Hash name = Hash.ofBytes(row.getBytes("hash"));
+        return LedgerText.revision(row.getString("canonical"))
+                .filter(revision -> revision.hash().equals(name))
+                .orElseThrow(() -> altered(thing));
+    }
+
+    private static StoreException altered(Uid thing) {
+        return new StoreException("The ledger entry of " + thing.text() + " cannot be read: it was altered outside this"
+                + " program; nothing was changed. Put a backup copy of the database in its place.");
+    }
+
+    /** Whether that fact is known, or another that says the same of the same thing. */
+    public boolean says(Fact fact) {
+        return database
+                .read(sql ->
+                        sql.all(ABOUT, row -> row.getString(1), fact.about().bytes(), fact.type()))
+                .stream()
+                .flatMap(text -> LedgerText.fact(text).stream())
+                .anyMatch(known -> known.equals(fact) || sameWords(known, fact));
+    }
+
+    private static boolean sameWords(Fact one, Fact other) {
+        return JsonText.canonical(one.body()).equals(JsonText.canonical(other.body()))
+                && one.corrects().equals(other.corrects());
+    }
+
+    /**
+     * Adds revisions and facts, all or none. A fact that is known already is passed over.
+     *
+     * @throws ChangedMeanwhileException when a revision does not follow the latest state of its thing
+     * @throws StoreException when the database cannot be written
+     */
+    public void append(Batch batch) {
+        if (batch.isEmpty()) {
+            return;
+        }
+        database.write(sql -> {
+            Derived derived = new Derived(sql);
+            for (Revision revision : batch.revisions()) {
+                refuseStale(sql, revision);
+                insert(sql, revision);
+                derived.show(revision);
+            }
+            for (Fact fact : batch.facts()) {
+                if (insert(sql, fact)) {
+                    derived.show(fact);
+                }
+            }
+            derived.finish();
+            return batch;
+        });
+    }
+
+    private static void refuseStale(Sql sql, Revision revision) throws SQLException {
+        List<Hash> latest =
+                head(sql, revision.thing()).map(Revision::hash).stream().toList();
+        if (!latest.equals(revision.parents())) {
+            throw new ChangedMeanwhileException(
+                    "This " + revision.type()
+                            + " was changed from elsewhere in the meantime; nothing was saved. Open it again and repeat the change.");
+        }
+    }
+
+    private static void insert(Sql sql, Revision revision) throws SQLException {
+        if (LedgerText.revision(revision.canonical()).isEmpty()) {
+            throw new IllegalArgumentException("this revision could not be read back");
+        }
+        long key = sql.insert(
+                INSERT_REVISION,
+                revision.hash().bytes(),
+                revision.thing().bytes(),
+                revision.type(),
+                revision.gen(),
+                revision.canonical());
+        for (Hash parent : revision.parents()) {
+            sql.run(INSERT_PARENT, key, parent.bytes());
+        }
+    }
+
+    private static boolean insert(Sql sql, Fact fact) throws SQLException {
+        if (LedgerText.fact(fact.canonical()).isEmpty()) {
+            throw new IllegalArgumentException("this fact could not be read back");
+        }
+        return sql.run(
+                        INSERT_FACT,
+                        fact.uid().bytes(),
+                        fact.type(),
+                        fact.about().bytes(),
+                        fact.canonical())
+                > 0;
+    }
+
+    /** Empties the derived tables and fills them again from the ledger, in one transaction. */
+    public void rebuild() {
+        database.write(sql -> {
+            for (String table : Derived.TABLES) {
+                sql.run("delete from " + table);
+            }
+            replay(sql, sql);
+            return sql;
+        });
+    }
+
+    /** Fills the empty derived tables of one connection from the ledger of another, in the order of writing. */
+    static void replay(Sql ledger, Sql target) throws SQLException {
+        Derived derived = new Derived(target);
+        for (String text : ledger.all("select canonical from revision order by key", row -> row.getString(1))) {
+            derived.show(LedgerText.revision(text).orElseThrow(() -> unreadable(text)));
+        }
+        for (String text : ledger.all("select canonical from fact order by key", row -> row.getString(1))) {
+            derived.show(LedgerText.fact(text).orElseThrow(() -> unreadable(text)));
+        }
+        derived.finish();
+    }
+
+    private static IllegalArgumentException unreadable(String text) {
+        return new IllegalArgumentException(
+                "an entry of the ledger cannot be read: " + text.substring(0, Math.min(80, text.length())));
+    }
+}

@@ -1,0 +1,42 @@
+package thalweg.storage;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import thalweg.fault.StoreException;
+
+/** Turns what SQLite says into a sentence that names the file and the mend. */
+final class SqlFailures {
+
+    private static final int BUSY = 5;
+    private static final int LOCKED = 6;
+    private static final int READ_ONLY = 8;
+    private static final int IO = 10;
+    private static final int CORRUPT = 11;
+    private static final int FULL = 13;
+    private static final int CANNOT_OPEN = 14;
+    private static final int NOT_A_DATABASE = 26;
+
+    private SqlFailures() {}
+
+    static StoreException explain(Path file, SQLException failure) {
+        String sentence = switch (failure.getErrorCode() & 0xFF) {
+            case BUSY, LOCKED ->
+                "The database " + file
+                        + " is being written by another program and did not become free; try again when that is done.";
+            case READ_ONLY ->
+                "The database " + file
+                        + " cannot be written; nothing was changed. Check the permissions of the file and its folder.";
+            case CORRUPT, NOT_A_DATABASE ->
+                "The database " + file + " is damaged; nothing was changed. Put a backup copy in its place.";
+            case FULL ->
+                "The disk that holds " + file + " is full; nothing was changed. Free some space and try again.";
+            case CANNOT_OPEN ->
+                "The database " + file + " cannot be opened; check that the folder is there and may be written.";
+            case IO ->
+                "The disk that holds " + file
+                        + " failed while it was read or written; nothing was changed. Check the disk, then try again.";
+            default -> "The database " + file + " refused the work; nothing was changed. The log has the details.";
+        };
+        return new StoreException(sentence, failure);
+    }
+}

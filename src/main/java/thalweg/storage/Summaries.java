@@ -1,0 +1,93 @@
+package thalweg.storage;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import thalweg.body.InspectionBody;
+import thalweg.ledger.Uid;
+import thalweg.logbook.Condition;
+import thalweg.logbook.ConditionRules;
+import thalweg.logbook.Inspection;
+import thalweg.logbook.PartState;
+import thalweg.route.PartialDate;
+
+/** Keeps the condition of each part and the summary of each canyon, so that lists need not work them out. */
+final class Summaries {
+
+    private final Sql sql;
+
+    Summaries(Sql sql) {
+        this.sql = sql;
+    }
+
+    /** Works out one part's state from all its inspections. */
+    void keepPart(long part) throws SQLException {
+        List<Inspection> inspections = sql.all(INSPECTIONS, Summaries::inspection, part);
+        PartState state = ConditionRules.stateOf(inspections);
+        sql.run(
+                KEEP_PART,
+                part,
+                state.condition().map(Condition::severity).orElse(null),
+                state.seenOn().map(PartialDate::print).orElse(null),
+                state.contradictory() ? 1 : 0,
+                state.notSeenSince().map(PartialDate::print).orElse(null),
+                state.entries());
+    }
+
+    private static Inspection inspection(ResultSet row) throws SQLException {
+        Uid part = Uid.ofBytes(row.getBytes("uid"));
+        return Bodies.sound(part, InspectionBody.read(part, Bodies.reader(part, row.getString("body"))));
+    }
+
+    /** Works out one canyon's summary from its parts' states. */
+    void keepCanyon(long canyon) throws SQLException {
+        sql.run(KEEP_CANYON, canyon);
+    }
+
+    private static final String INSPECTIONS = """
+            select p.uid, i.body
+              from inspection i
+              join part p on p.key = i.part
+             where i.part = ?
+            """;
+
+    private static final String KEEP_PART = """
+            insert into part_state (part, condition, seen_on, contradictory, not_seen_since, entries)
+            values (?, ?, ?, ?, ?, ?)
+                on conflict (part) do update
+               set condition = excluded.condition, seen_on = excluded.seen_on,
+                   contradictory = excluded.contradictory, not_seen_since = excluded.not_seen_since,
+                   entries = excluded.entries
+            """;
+
+    /** A month or a year sorts as its last day: '2025' || '-99-99' comes after every day of 2025. */
+    private static final String KEEP_CANYON = """
+            insert into canyon_state (canyon, stations, longest_drop_cm, worst, never_seen, newest)
+            select c.key,
+                   (select count(*) from obstacle o join station s on s.parent = o.key where o.parent = c.key),
+                   coalesce(c.longest_drop_cm, (select max(o.drop_cm) from obstacle o where o.parent = c.key)),
+                   max(t.condition),
+                   count(p.key) - count(t.condition),
+                   (select t.seen_on
+                      from obstacle o
+                      join station s on s.parent = o.key
+                      join anchor a on a.parent = s.key
+                      join part q on q.parent = a.key
+                      join part_state t on t.part = q.key
+                     where o.parent = c.key
+                       and t.seen_on is not null
+                     order by t.seen_on || '-99-99' desc
+                     limit 1)
+              from canyon c
+              left join obstacle o on o.parent = c.key
+              left join station s on s.parent = o.key
+              left join anchor a on a.parent = s.key
+              left join part p on p.parent = a.key
+              left join part_state t on t.part = p.key
+             where c.key = ?
+             group by c.key
+                on conflict (canyon) do update
+               set stations = excluded.stations, longest_drop_cm = excluded.longest_drop_cm,
+                   worst = excluded.worst, never_seen = excluded.never_seen, newest = excluded.newest
+            """;
+}

@@ -1,0 +1,151 @@
+package thalweg.storage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thalweg.fault.StoreException;
+import thalweg.testing.MemoryKnown;
+import thalweg.testing.RandomRecords;
+import thalweg.testing.RandomRecords.Fill;
+
+class MigrationsTest {
+
+    private static final Database.Setup LATER =
+            new Database.Setup(new Migrations(List.of("001-records.sql", "test-002-more.sql")), 5_000);
+    private static final Database.Setup BROKEN =
+            new Database.Setup(new Migrations(List.of("001-records.sql", "test-002-broken.sql")), 5_000);
+
+    @TempDir
+    private Path folder;
+
+    private Path older() {
+        Path file = folder.resolve("canyons.db");
+        try (Database database = Database.open(file, Access.CREATE)) {
+            var plan = MemoryKnown.planFor(new RandomRecords(8, Fill.EVERYTHING).canyon());
+            new LedgerStore(database).append(new Batch(plan.revisions(), plan.facts()));
+        }
+        return file;
+    }
+
+    private Path backup() {
+        return folder.resolve("canyons.db.before-version-2");
+    }
+
+    @Test
+    void anOlderDatabaseIsCopiedAndThenBroughtUpToDate() throws IOException {
+        Path file = older();
+
+        try (Database database = Database.open(file, Access.WRITE, LATER)) {
+            assertThat(database.read(Migrations::version)).isEqualTo(2);
+            assertThat(database.<List<String>>read(sql -> sql.all("select word from more", row -> row.getString(1))))
+                    .containsExactly("kept; not cut at this semicolon");
+            assertThat(new CanyonStore(database).count()).isEqualTo(1);
+        }
+
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(backup())))
+                .isEqualTo("rw-------");
+        try (Database copy = Database.open(backup(), Access.READ)) {
+            assertThat(copy.read(Migrations::version)).isEqualTo(1);
+            assertThat(new CanyonStore(copy).count()).isEqualTo(1);
+            assertThat(new CheckStore(copy).findings()).isEmpty();
+        }
+        Database.open(file, Access.WRITE, LATER).close();
+    }
+
+    @Test
+    void aNewDatabaseNeedsNoCopy() {
+        try (Database database = Database.open(folder.resolve("canyons.db"), Access.CREATE, LATER)) {
+            assertThat(database.read(Migrations::version)).isEqualTo(2);
+        }
+        assertThat(backup()).doesNotExist();
+    }
+
+    @Test
+    void anOlderDatabaseThatIsOnlyReadSaysWhatToDo() throws IOException {
+        Path file = older();
+        byte[] before = Files.readAllBytes(file);
+
+        assertThatThrownBy(() -> Database.open(file, Access.READ, LATER))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("was written by an older Thalweg")
+                .hasMessageContaining("make it writable and open it again");
+
+        assertThat(Files.readAllBytes(file)).isEqualTo(before);
+        assertThat(backup()).doesNotExist();
+    }
+
+    @Test
+    void aStepThatFailsLeavesTheOldTablesAndTheCopy() throws IOException {
+        Path file = older();
+
+        assertThatThrownBy(() -> Database.open(file, Access.WRITE, BROKEN)).isInstanceOf(StoreException.class);
+
+        assertThat(backup()).isRegularFile();
+        try (Database database = Database.open(file, Access.READ)) {
+            assertThat(new CheckStore(database).findings()).isEmpty();
+        }
+    }
+
+    @Test
+    void aCopyThatIsThereIsNeverOverwritten() throws IOException {
+        Path file = older();
+        Files.writeString(backup(), "precious");
+
+        assertThatThrownBy(() -> Database.open(file, Access.WRITE, LATER))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("before-version-2 is there already; move it away");
+
+        assertThat(backup()).hasContent("precious");
+        try (Database database = Database.open(file, Access.READ)) {
+            assertThat(database.read(Migrations::version)).isEqualTo(1);
+        }
+    }
+
+    /** Both find an empty file; the second waits for the first and must not run the steps again. */
+    @Test
+    void twoWhoFillTheSameEmptyFileAtOnceRunEachStepOnce() throws Exception {
+        Path file = Files.createFile(folder.resolve("canyons.db"));
+        CountDownLatch start = new CountDownLatch(1);
+        ExecutorService both = Executors.newFixedThreadPool(2);
+        try {
+            List<Future<Integer>> opened = List.of(0, 1).stream()
+                    .map(i -> both.submit(() -> {
+                        start.await();
+                        try (Database database = Database.open(file, Access.WRITE, LATER)) {
+                            return database.read(sql -> sql.all("select word from more", row -> row.getString(1)))
+                                    .size();
+                        }
+                    }))
+                    .toList();
+            start.countDown();
+            for (Future<Integer> rows : opened) {
+                assertThat(rows.get()).isEqualTo(1);
+            }
+        } finally {
+            both.shutdownNow();
+        }
+    }
+
+    /** The same without chance: the steps run inside the lock only from where the other has left the tables. */
+    @Test
+    void stepsThatAreDoneAlreadyAreNotRunAgain() {
+        try (Database database = Database.inMemory()) {
+            database.write(sql -> {
+                Migrations.OURS.run(sql);
+                return sql;
+            });
+            assertThat(database.read(Migrations::version)).isEqualTo(1);
+        }
+    }
+}
