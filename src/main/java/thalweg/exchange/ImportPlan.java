@@ -1,0 +1,184 @@
+package thalweg.exchange;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import thalweg.body.FactBody;
+import thalweg.body.ThingBody;
+import thalweg.fault.InputException;
+import thalweg.json.Json;
+import thalweg.json.JsonText;
+import thalweg.ledger.Fact;
+import thalweg.ledger.Revision;
+import thalweg.ledger.Uid;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.StationRecord;
+
+/**
+ * What an import would do, for a person to accept or not.
+ *
+ * @param revisions new and changed things, parents before children
+ * @param facts that are not known yet
+ * @param canyons how many canyons the file holds
+ * @param added how many things are new
+ * @param changes things that are here and would change, field by field
+ * @param unchanged how many things and facts are here already or stand in the file before, word for word
+ * @param remarks what a person should know before accepting
+ */
+public record ImportPlan(
+        List<Revision> revisions,
+        List<Fact> facts,
+        int canyons,
+        int added,
+        List<FieldChange> changes,
+        int unchanged,
+        List<String> remarks) {
+
+    /**
+     * One field that would change.
+     *
+     * @param thing type and label, such as "part left bolt"
+     * @param field the key of the field
+     * @param before empty where it was not there
+     * @param after empty where it would go
+     */
+    public record FieldChange(String thing, String field, String before, String after) {}
+
+    public ImportPlan {
+        revisions = List.copyOf(revisions);
+        facts = List.copyOf(facts);
+        changes = List.copyOf(changes);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** Whether accepting it would change nothing. */
+    public boolean isEmpty() {
+        return revisions.isEmpty() && facts.isEmpty();
+    }
+
+    /**
+     * Works out what taking in those canyons would change.
+     *
+     * @param incoming as they were read
+     * @param known what is here already
+     * @param author under whose name changes to things are written
+     * @param at the time that is written on them, RFC 3339 in UTC
+     * @throws InputException when an id of the file stands for a thing of another type here
+     */
+    public static ImportPlan of(List<CanyonRecord> incoming, Known known, String author, String at) {
+        Builder builder = new Builder(known, author, at);
+        incoming.forEach(builder::canyon);
+        return new ImportPlan(
+                builder.revisions,
+                List.copyOf(builder.facts.values()),
+                incoming.size(),
+                builder.added,
+                builder.changes,
+                builder.unchanged,
+                builder.remarks);
+    }
+
+    private static final class Builder {
+
+        private final Known known;
+        private final String author;
+        private final String at;
+        private final List<Revision> revisions = new ArrayList<>();
+        private final Map<Uid, Fact> facts = new LinkedHashMap<>();
+        private final List<FieldChange> changes = new ArrayList<>();
+        private final List<String> remarks = new ArrayList<>();
+        private int added;
+        private int unchanged;
+
+        Builder(Known known, String author, String at) {
+            this.known = known;
+            this.author = author;
+            this.at = at;
+        }
+
+        void canyon(CanyonRecord record) {
+            if (known.hasOtherCanyonNamed(
+                    record.canyon().name(), record.canyon().uid())) {
+                remarks.add("There is another canyon named \"" + record.canyon().name()
+                        + "\" here already; both would stand side by side.");
+            }
+            thing(ThingBody.of(record.canyon()));
+            for (LineRecord place : record.line()) {
+                thing(ThingBody.of(place.obstacle()));
+                place.stations().forEach(this::station);
+            }
+        }
+
+        private void station(StationRecord record) {
+            thing(ThingBody.of(record.station()));
+            for (AnchorRecord anchor : record.anchors()) {
+                thing(ThingBody.of(anchor.anchor()));
+                for (PartRecord part : anchor.parts()) {
+                    thing(ThingBody.of(part.part()));
+                    part.inspections().forEach(e -> fact(FactBody.of(e.content(), e.author(), e.at())));
+                }
+            }
+            record.notes().forEach(e -> fact(FactBody.of(e.content(), e.author(), e.at())));
+            record.analyses().forEach(e -> fact(FactBody.of(e.content(), e.author(), e.at())));
+        }
+
+        private void thing(ThingBody thing) {
+            Optional<Revision> head = known.head(thing.uid());
+            if (head.isEmpty()) {
+                added++;
+                revisions.add(Revision.first(thing.uid(), thing.type().word(), thing.body(), author, at));
+                return;
+            }
+            refuseOtherType(thing, head.get());
+            List<FieldChange> differences = differences(thing, head.get().body());
+            if (differences.isEmpty() && !head.get().deleted()) {
+                unchanged++;
+            } else {
+                changes.addAll(differences);
+                revisions.add(head.get().next(thing.body(), false, author, at));
+            }
+        }
+
+        private static void refuseOtherType(ThingBody thing, Revision head) {
+            if (!head.type().equals(thing.type().word())) {
+                throw new InputException("The id " + thing.uid().text() + " names an existing " + head.type()
+                        + " here, but in the file the " + thing.type().word() + " \"" + thing.label()
+                        + "\"; give that one another id, or none.");
+            }
+        }
+
+        private void fact(Fact fact) {
+            if (known.says(fact) || facts.putIfAbsent(fact.uid(), fact) != null) {
+                unchanged++;
+            }
+        }
+
+        private static List<FieldChange> differences(ThingBody thing, Json.Fields before) {
+            Set<String> keys = new LinkedHashSet<>(before.values().keySet());
+            keys.addAll(thing.body().values().keySet());
+            List<FieldChange> differences = new ArrayList<>();
+            for (String key : keys) {
+                String was = text(before.field(key));
+                String becomes = text(thing.body().field(key));
+                if (!was.equals(becomes)) {
+                    differences.add(new FieldChange(thing.type().word() + " " + thing.label(), key, was, becomes));
+                }
+            }
+            return differences;
+        }
+
+        private static String text(Optional<Json> value) {
+            if (value.isEmpty()) {
+                return "";
+            }
+            return value.get() instanceof Json.Text text ? text.value() : JsonText.canonical(value.get());
+        }
+    }
+}

@@ -1,0 +1,268 @@
+package thalweg.exchange.json;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import thalweg.body.AnalysisBody;
+import thalweg.body.AnchorBody;
+import thalweg.body.CanyonBody;
+import thalweg.body.FactBody;
+import thalweg.body.InspectionBody;
+import thalweg.body.Limits;
+import thalweg.body.NoteBody;
+import thalweg.body.ObstacleBody;
+import thalweg.body.PartBody;
+import thalweg.body.StationBody;
+import thalweg.json.FieldReader;
+import thalweg.json.Findings;
+import thalweg.json.JsonDocument;
+import thalweg.ledger.Fact;
+import thalweg.ledger.OrderKey;
+import thalweg.ledger.Uid;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
+import thalweg.logbook.Inspection;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.RigAnalysis;
+import thalweg.logbook.RiggingNote;
+import thalweg.logbook.StationRecord;
+import thalweg.route.Canyon;
+import thalweg.route.PartialDate;
+
+/** Reads a file of records; whatever breaks a rule is a finding with its line, and nothing is taken from the file then. */
+public final class RecordsReader {
+
+    static final String FORMAT = "thalweg records";
+    static final long VERSION = 1;
+
+    /** RFC 3339 in UTC. */
+    private static final Pattern TIME = Pattern.compile("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(?:\\.\\d{1,9})?Z");
+
+    private final Supplier<Uid> mint;
+    private final String author;
+    private final String at;
+    private final LocalDate today;
+    private final Set<Uid> met = new HashSet<>();
+
+    /**
+     * @param mint gives a new id to a thing that has none
+     * @param author stands in where an entry does not say who wrote it down
+     * @param at stands in where an entry does not say when it was written down
+     * @param today no inspection can be later
+     */
+    public RecordsReader(Supplier<Uid> mint, String author, String at, LocalDate today) {
+        this.mint = mint;
+        this.author = author;
+        this.at = at;
+        this.today = today;
+    }
+
+    /**
+     * The canyons in the file, or nothing where there are findings.
+     *
+     * @param name of the file, for messages
+     * @throws thalweg.json.JsonException when it is not JSON at all
+     */
+    public List<CanyonRecord> read(String name, byte[] bytes, Findings findings) {
+        FieldReader in = JsonDocument.read(name, bytes).reader(findings);
+        if (!findings.none()) {
+            return List.of();
+        }
+        String format = in.textOrEmpty("format", Limits.NAME);
+        if (!format.equals(FORMAT)) {
+            in.refuse("format", "should be \"" + FORMAT + "\"; this is no file of records.");
+            return List.of();
+        }
+        if (in.whole("version", 1, Long.MAX_VALUE).orElse(0) != VERSION) {
+            in.refuse("version", "should be " + VERSION + "; a file of a newer version needs a newer Thalweg.");
+            return List.of();
+        }
+        List<CanyonRecord> canyons = new ArrayList<>();
+        in.objects("canyons").forEach(canyon -> canyon(canyon).ifPresent(canyons::add));
+        in.refuseUnasked();
+        if (findings.none() && canyons.isEmpty()) {
+            in.refuse("canyons", "is missing or empty; there is nothing to import.");
+        }
+        return findings.none() ? canyons : List.of();
+    }
+
+    private Optional<CanyonRecord> canyon(FieldReader in) {
+        Uid uid = uid(in);
+        Optional<Canyon> canyon = CanyonBody.read(uid, in);
+        List<LineRecord> line = children(
+                in,
+                "line",
+                (order, child) -> place(uid, order, child),
+                r -> r.obstacle().order(),
+                r -> r.obstacle().uid());
+        in.refuseUnasked();
+        List<LineRecord> numbered = new ArrayList<>();
+        line.forEach(place -> numbered.add(new LineRecord(numbered.size() + 1, place.obstacle(), place.stations())));
+        return canyon.map(known -> new CanyonRecord(known, numbered));
+    }
+
+    private Optional<LineRecord> place(Uid canyon, String order, FieldReader in) {
+        Uid uid = uid(in);
+        var obstacle = ObstacleBody.read(uid, canyon, order, in);
+        List<StationRecord> stations = children(
+                in,
+                "stations",
+                (place, child) -> station(uid, place, child),
+                r -> r.station().order(),
+                r -> r.station().uid());
+        in.refuseUnasked();
+        return obstacle.map(known -> new LineRecord(1, known, stations));
+    }
+
+    private Optional<StationRecord> station(Uid obstacle, String order, FieldReader in) {
+        Uid uid = uid(in);
+        var station = StationBody.read(uid, obstacle, order, in);
+        List<AnchorRecord> anchors = children(
+                in,
+                "anchors",
+                (place, child) -> anchor(uid, place, child),
+                r -> r.anchor().order(),
+                r -> r.anchor().uid());
+        List<Entry<RiggingNote>> notes =
+                entries(in, "rigging_notes", child -> NoteBody.read(uid, child), RiggingNote::on, FactBody::of);
+        List<Entry<RigAnalysis>> analyses =
+                entries(in, "analyses", child -> AnalysisBody.read(uid, child), RigAnalysis::on, FactBody::of);
+        in.refuseUnasked();
+        return station.map(known -> new StationRecord(known, anchors, notes, analyses));
+    }
+
+    private Optional<AnchorRecord> anchor(Uid station, String order, FieldReader in) {
+        Uid uid = uid(in);
+        var anchor = AnchorBody.read(uid, station, order, in);
+        List<PartRecord> parts = children(
+                in,
+                "parts",
+                (place, child) -> part(uid, place, child),
+                r -> r.part().order(),
+                r -> r.part().uid());
+        in.refuseUnasked();
+        return anchor.map(known -> new AnchorRecord(known, parts));
+    }
+
+    private Optional<PartRecord> part(Uid anchor, String order, FieldReader in) {
+        Uid uid = uid(in);
+        var part = PartBody.read(uid, anchor, order, in);
+        List<Entry<Inspection>> inspections =
+                entries(in, "inspections", child -> InspectionBody.read(uid, child), Inspection::on, FactBody::of);
+        in.refuseUnasked();
+        part.flatMap(known -> known.placed())
+                .filter(date -> !date.hasBegunBy(today))
+                .ifPresent(date -> in.refuse("placed", "is " + date.print() + ", which has not come yet."));
+        return part.map(known -> PartRecord.of(known, inspections));
+    }
+
+    /**
+     * The children of a list in the order of their places in line. One that states no place has its own after all that
+     * stand before it in the list.
+     */
+    private static <T> List<T> children(
+            FieldReader in,
+            String key,
+            BiFunction<String, FieldReader, Optional<T>> reader,
+            Function<T, String> order,
+            Function<T, Uid> uid) {
+        List<T> children = new ArrayList<>();
+        String last = "";
+        for (FieldReader child : in.objects(key)) {
+            String next = OrderKey.between(last, "");
+            if (!OrderKey.isKey(next)) {
+                in.refuse(key, "has no room for all its entries; leave out their orders, or give fewer.");
+                break;
+            }
+            Optional<T> read = reader.apply(next, child);
+            if (read.isPresent()) {
+                String place = order.apply(read.get());
+                last = place.compareTo(last) > 0 ? place : last;
+                children.add(read.get());
+            }
+        }
+        children.sort(Comparator.comparing(order).thenComparing(uid));
+        return children;
+    }
+
+    /** Makes the fact of an entry, whose hash is its name. */
+    @FunctionalInterface
+    private interface ToFact<T> {
+        Fact of(T content, String author, String at);
+    }
+
+    private <T> List<Entry<T>> entries(
+            FieldReader in,
+            String key,
+            Function<FieldReader, Optional<T>> reader,
+            Function<T, PartialDate> date,
+            ToFact<T> toFact) {
+        List<Entry<T>> entries = new ArrayList<>();
+        for (FieldReader child : in.objects(key)) {
+            Optional<String> uid = child.optionalText("uid", 36);
+            String by = child.optionalText("author", Limits.NAME).orElse(author);
+            String when = time(child).orElse(at);
+            Optional<T> content = reader.apply(child);
+            child.refuseUnasked();
+            if (content.isEmpty()) {
+                continue;
+            }
+            if (!date.apply(content.get()).hasBegunBy(today)) {
+                child.refuse("on", "is " + date.apply(content.get()).print() + ", which has not come yet.");
+            }
+            Fact fact = toFact.of(content.get(), by, when);
+            if (uid.filter(stated -> !Uid.parse(stated).equals(Optional.of(fact.uid())))
+                    .isPresent()) {
+                child.refuse("uid", "does not match what the entry says: it was altered after it was written.");
+            }
+            entries.add(FactBody.entry(content.get(), fact));
+        }
+        entries.sort(Comparator.comparing(
+                        (Entry<T> entry) -> date.apply(entry.content()).latest())
+                .reversed()
+                .thenComparing(entry -> entry.uid()));
+        return entries;
+    }
+
+    private static Optional<String> time(FieldReader in) {
+        Optional<String> text = in.optionalText("at", 40);
+        if (text.filter(at -> !isTime(at)).isPresent()) {
+            in.refuse("at", "is \"" + text.get() + "\"; it should be a time in UTC such as 2026-11-25T10:00:00Z.");
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    private static boolean isTime(String text) {
+        try {
+            return TIME.matcher(text).matches() && Instant.parse(text).isAfter(Instant.EPOCH);
+        } catch (DateTimeParseException e) {
+            return false;
+        }
+    }
+
+    private Uid uid(FieldReader in) {
+        Optional<String> text = in.optionalText("uid", 36);
+        Optional<Uid> uid = text.flatMap(Uid::parse);
+        if (text.isPresent() && uid.isEmpty()) {
+            in.refuse("uid", "is no id; it should be 32 hexadecimal digits in five groups.");
+        }
+        Uid known = uid.orElseGet(mint);
+        if (!met.add(known)) {
+            in.refuse("uid", "stands twice in the file; every thing has its own.");
+        }
+        return known;
+    }
+}

@@ -1,0 +1,132 @@
+package thalweg.exchange.json;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.json.FieldWriter;
+import thalweg.json.Json;
+import thalweg.json.JsonText;
+import thalweg.rig.LetterCheck;
+import thalweg.rig.PointForce;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigState;
+import thalweg.rig.Vector3;
+import thalweg.units.Angle;
+
+/** Writes what the calculator says about a rig; a program can read it, and an attached analysis keeps it. */
+public final class RigAnswerText {
+
+    private static final int DECIMALS = 6;
+
+    private RigAnswerText() {}
+
+    /** The answer over several lines. */
+    public static String write(RigAnswer answer) {
+        return JsonText.indented(json(answer));
+    }
+
+    /** The answer on one line. */
+    public static String line(RigAnswer answer) {
+        return JsonText.line(json(answer)) + "\n";
+    }
+
+    private static Json json(RigAnswer answer) {
+        return Json.fields()
+                .put("name", answer.input().name())
+                .put("steady", steady(answer.steady()))
+                .put("sector", sector(answer))
+                .put("checks", checks(answer.checks()))
+                .put("assumed", Json.texts(answer.assumed()))
+                .done();
+    }
+
+    private static Json steady(RigState state) {
+        FieldWriter fields = Json.fields()
+                .put("master", place(state.master()))
+                .put("point_kN", forces(state))
+                .put("share", shares(state));
+        angle(fields, "angle_deg", state.angle());
+        return fields.done();
+    }
+
+    /** What is unknown is null, with the reason beside it. */
+    private static void angle(FieldWriter fields, String key, Optional<Angle> angle) {
+        fields.put(key, angle.map(known -> number(known.degrees())).orElse(Json.NOTHING));
+        if (angle.isEmpty()) {
+            fields.put(key + "_why", "fewer than two strands are loaded at the master point");
+        }
+    }
+
+    private static Json sector(RigAnswer answer) {
+        List<Json> directions = answer.sector().directions().stream()
+                .map(state -> {
+                    FieldWriter one = Json.fields()
+                            .put("deg", number(state.direction().degrees()))
+                            .put("point_kN", forces(state));
+                    angle(one, "angle_deg", state.angle());
+                    return (Json) one.done();
+                })
+                .toList();
+        FieldWriter worst = Json.fields();
+        answer.sector()
+                .worst()
+                .forEach(force -> worst.put(
+                        force.point(),
+                        Json.fields()
+                                .put("kN", number(force.force().inKilonewtons()))
+                                .put("deg", number(force.direction().degrees()))
+                                .done()));
+        FieldWriter sector =
+                Json.fields().put("directions", new Json.Items(directions)).put("worst", worst.done());
+        answer.sector()
+                .widest()
+                .ifPresent(widest -> sector.put(
+                        "widest_angle",
+                        Json.fields()
+                                .put("angle_deg", number(widest.angle().degrees()))
+                                .put("deg", number(widest.direction().degrees()))
+                                .done()));
+        return sector.done();
+    }
+
+    private static Json checks(List<LetterCheck> checks) {
+        FieldWriter fields = Json.fields();
+        for (LetterCheck check : checks) {
+            fields.put(
+                    check.letter().name(),
+                    Json.fields()
+                            .put("verdict", check.verdict().word())
+                            .put(
+                                    "figure",
+                                    check.figure().isPresent()
+                                            ? number(check.figure().getAsDouble())
+                                            : Json.NOTHING)
+                            .put("why", check.why())
+                            .done());
+        }
+        return fields.done();
+    }
+
+    private static Json forces(RigState state) {
+        FieldWriter fields = Json.fields();
+        for (PointForce force : state.points()) {
+            fields.put(force.point(), number(force.force().inKilonewtons()));
+        }
+        return fields.done();
+    }
+
+    private static Json shares(RigState state) {
+        FieldWriter fields = Json.fields();
+        for (PointForce force : state.points()) {
+            fields.put(force.point(), number(force.share()));
+        }
+        return fields.done();
+    }
+
+    private static Json place(Vector3 at) {
+        return new Json.Items(List.of(number(at.x()), number(at.y()), number(at.z())));
+    }
+
+    private static Json number(double value) {
+        return Json.rounded(value, DECIMALS);
+    }
+}

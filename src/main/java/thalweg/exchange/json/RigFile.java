@@ -1,0 +1,211 @@
+package thalweg.exchange.json;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import thalweg.fault.InputException;
+import thalweg.json.FieldReader;
+import thalweg.json.FieldWriter;
+import thalweg.json.Finding;
+import thalweg.json.Findings;
+import thalweg.json.Json;
+import thalweg.json.JsonDocument;
+import thalweg.json.JsonText;
+import thalweg.rig.CheckedRig;
+import thalweg.rig.LoadDraft;
+import thalweg.rig.PointDraft;
+import thalweg.rig.RigDraft;
+import thalweg.rig.RigInput;
+import thalweg.rig.RigKind;
+import thalweg.rig.SetupDraft;
+
+/** Reads and writes the file that states a rig. */
+public final class RigFile {
+
+    private static final int LONGEST_NAME = 120;
+
+    private static final String RIG = "rig";
+    private static final String LOAD = "load";
+
+    private RigFile() {}
+
+    /**
+     * The rig in the file.
+     *
+     * @param name of the file, for messages
+     * @throws InputException when it is no rig that can be computed, with every reason
+     */
+    public static RigInput read(String name, byte[] bytes) {
+        return checked(name, JsonDocument.read(name, bytes));
+    }
+
+    /**
+     * The rig in a text that was kept.
+     *
+     * @throws InputException when it is no rig that can be computed
+     */
+    public static RigInput read(String name, String text) {
+        return checked(name, JsonDocument.read(name, text));
+    }
+
+    private static RigInput checked(String name, JsonDocument document) {
+        Findings findings = new Findings();
+        RigDraft draft = draft(document.reader(findings));
+        if (!findings.none()) {
+            throw refusal(name, findings.all().stream().map(Finding::print).toList());
+        }
+        CheckedRig checked = draft.check();
+        return checked.input()
+                .orElseThrow(() -> refusal(
+                        name,
+                        checked.findings().stream().map(one -> one.print()).toList()));
+    }
+
+    private static InputException refusal(String name, List<String> reasons) {
+        String head = name + " is no rig that can be computed: ";
+        return new InputException(
+                reasons.size() == 1
+                        ? head + reasons.get(0)
+                        : head + reasons.size() + " things are wrong:\n  " + String.join("\n  ", reasons));
+    }
+
+    private static RigDraft draft(FieldReader in) {
+        String name = in.textOrEmpty("name", LONGEST_NAME);
+        List<PointDraft> points =
+                in.objects("points").stream().map(RigFile::point).toList();
+        LoadDraft load = load(part(in, LOAD));
+        SetupDraft rig = setup(part(in, RIG));
+        in.refuseUnasked();
+        return new RigDraft(name, points, load, rig);
+    }
+
+    /** The object under that key; an empty one stands in where it is missing, and its own keys are then missed. */
+    private static FieldReader part(FieldReader in, String key) {
+        return in.object(key).orElseGet(() -> {
+            if (!in.has(key)) {
+                in.refuse(key, "is missing; it should be an object in braces.");
+            }
+            return FieldReader.of(Json.fields().done(), new Findings());
+        });
+    }
+
+    private static PointDraft point(FieldReader in) {
+        PointDraft point = new PointDraft(
+                in.textOrEmpty("name", LONGEST_NAME),
+                in.reals("at").orElse(List.of()),
+                in.real("strength_kN"),
+                in.real("spread"),
+                in.flag("holds_alone"));
+        in.refuseUnasked();
+        return point;
+    }
+
+    private static LoadDraft load(FieldReader in) {
+        LoadDraft load = new LoadDraft(
+                in.real("mass_kg"),
+                in.real("force_kN"),
+                in.real("toward_deg"),
+                in.real("sway_deg"),
+                in.real("lean_out_deg"),
+                in.real("rope_out_m"),
+                in.real("rope_EA_kN"),
+                in.real("load_spread"));
+        in.refuseUnasked();
+        return load;
+    }
+
+    private static SetupDraft setup(FieldReader in) {
+        Optional<RigKind> kind = in.word("kind", RigKind.class);
+        List<Double> focus = in.reals("focus").orElse(List.of());
+        OptionalDouble stiffness = in.real("EA_kN");
+        OptionalLong strands = in.whole("strands", 1, 100);
+        Map<String, Double> slack = new LinkedHashMap<>();
+        in.object("slack_m").ifPresent(inner -> {
+            for (String point : inner.unasked()) {
+                inner.real(point).ifPresent(metres -> slack.put(point, metres));
+            }
+        });
+        OptionalDouble strand = in.real("strand_kN");
+        OptionalDouble knot = in.real("knot_efficiency");
+        Set<String> others = new LinkedHashSet<>();
+        for (String key : in.unasked()) {
+            boolean belongsToAnother = false;
+            for (RigKind other : RigKind.values()) {
+                belongsToAnother = belongsToAnother || other.takes(key);
+            }
+            if (belongsToAnother) {
+                in.has(key);
+                others.add(key);
+            }
+        }
+        in.refuseUnasked();
+        return new SetupDraft(kind, focus, stiffness, strands, slack, strand, knot, others);
+    }
+
+    /** The rig as the text of a file: what was assumed is left out, so that it reads back as assumed. */
+    public static String write(RigInput input) {
+        RigDraft draft = RigDraft.of(input);
+        FieldWriter file = Json.fields().put("name", draft.name());
+        file.put(
+                "points",
+                new Json.Items(draft.points().stream().map(RigFile::point).toList()));
+        file.put(LOAD, load(draft.load()));
+        file.put(RIG, setup(draft.rig()));
+        return JsonText.indented(file.done());
+    }
+
+    private static Json point(PointDraft point) {
+        return Json.fields()
+                .put("name", point.name())
+                .put("at", numbers(point.at()))
+                .putKnown("strength_kN", number(point.strengthKilonewtons()))
+                .putKnown("spread", number(point.spread()))
+                .putKnown("holds_alone", point.holdsAlone().map(Json::of))
+                .done();
+    }
+
+    private static Json load(LoadDraft load) {
+        return Json.fields()
+                .putKnown("mass_kg", number(load.massKilograms()))
+                .putKnown("force_kN", number(load.forceKilonewtons()))
+                .putKnown("toward_deg", number(load.towardDegrees()))
+                .putKnown("sway_deg", number(load.swayDegrees()))
+                .putKnown("lean_out_deg", number(load.leanOutDegrees()))
+                .putKnown("rope_out_m", number(load.ropeOutMetres()))
+                .putKnown("rope_EA_kN", number(load.ropeStiffnessKilonewtons()))
+                .putKnown("load_spread", number(load.spread()))
+                .done();
+    }
+
+    private static Json setup(SetupDraft rig) {
+        FieldWriter slack = Json.fields();
+        rig.slackMetres().forEach((point, metres) -> slack.put(point, Json.rounded(metres, 6)));
+        return Json.fields()
+                .putWord("kind", rig.kind())
+                .put("focus", numbers(rig.focus()))
+                .putKnown("EA_kN", number(rig.stiffnessKilonewtons()))
+                .putKnown(
+                        "strands",
+                        rig.strands().isPresent()
+                                ? Optional.of(Json.of(rig.strands().getAsLong()))
+                                : Optional.empty())
+                .putKnown("slack_m", rig.slackMetres().isEmpty() ? Optional.empty() : Optional.of(slack.done()))
+                .putKnown("strand_kN", number(rig.strandKilonewtons()))
+                .putKnown("knot_efficiency", number(rig.knotEfficiency()))
+                .done();
+    }
+
+    private static Optional<Json> number(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(Json.rounded(value.getAsDouble(), 6)) : Optional.empty();
+    }
+
+    private static Json numbers(List<Double> values) {
+        return new Json.Items(
+                values.stream().map(value -> Json.rounded(value, 6)).toList());
+    }
+}

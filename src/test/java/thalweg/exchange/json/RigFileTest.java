@@ -1,0 +1,156 @@
+package thalweg.exchange.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import thalweg.fault.InputException;
+import thalweg.json.Json;
+import thalweg.json.JsonDocument;
+import thalweg.rig.Analyze;
+import thalweg.rig.RigInput;
+
+final class RigFileTest {
+
+    private static final String TWO_POINTS = """
+            {
+              "name": "two",
+              "points": [
+                {"name": "A", "at": [-0.30, 0.00], "strength_kN": 20, "spread": 0.25, "holds_alone": true},
+                {"name": "B", "at": [0.30, 0.10, 0.05], "strength_kN": 12}
+              ],
+              "load": {"mass_kg": 90, "toward_deg": 0, "sway_deg": 15, "load_spread": 0.2},
+              "rig": {"kind": "focused", "focus": [0, -0.6], "EA_kN": 70, "strands": 2,
+                      "slack_m": {"B": 0.02}, "strand_kN": 17.8, "knot_efficiency": 0.64}
+            }
+            """;
+
+    private static Json.Fields answer(String text) {
+        String json = RigAnswerText.write(Analyze.of(RigFile.read("the rig", text)));
+        return (Json.Fields) JsonDocument.read("the answer", json).root();
+    }
+
+    private static Json at(Json value, String... path) {
+        Json found = value;
+        for (String key : path) {
+            found = found instanceof Json.Items items
+                    ? items.values().get(Integer.parseInt(key))
+                    : ((Json.Fields) found).field(key).orElseThrow();
+        }
+        return found;
+    }
+
+    private static double number(Json value, String... path) {
+        return ((Json.Decimal) at(value, path)).value().doubleValue();
+    }
+
+    @Test
+    void whatIsWrittenReadsBackAsTheSameRig() {
+        RigInput rig = RigFile.read("the rig", TWO_POINTS);
+
+        assertThat(RigFile.read("the copy", RigFile.write(rig))).isEqualTo(rig);
+    }
+
+    @Test
+    void whatWasAssumedStaysAssumed() {
+        RigInput rig = RigFile.read("the rig", TWO_POINTS);
+
+        assertThat(rig.assumed())
+                .contains("spread", "lean_out_deg", "rope_out_m")
+                .doesNotContain("load_spread");
+        assertThat(RigFile.read("the copy", RigFile.write(rig)).assumed()).isEqualTo(rig.assumed());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "mass_kg": 90          | "mass_kg": 90, "force_kN": 1 | mass_kg
+            "mass_kg": 90          | "mass_kg": -1                | load.mass_kg
+            "mass_kg": 90          | "mas_kg": 90                 | mas_kg
+            "name": "B"            | "name": "A"                  | points[1].name
+            [0.30, 0.10, 0.05]     | [-0.30, 0.00]                | points[1]
+            [0.30, 0.10, 0.05]     | [0.30]                       | points[1].at
+            [0, -0.6]              | [-0.30, 0.00]                | rig.focus
+            "kind": "focused"      | "kind": "sliding"            | single, focused
+            "kind": "focused"      | "kind": "single"             | single
+            "kind": "focused"      | "kind": "knotted"            | kind
+            "strands": 2           | "friction": 0.2              | friction
+            "strand_kN": 17.8      | "strand_kN": 0               | rig.strand_kN
+            "EA_kN": 70            | "EA_kN": "70"                | EA_kN
+            "sway_deg": 15         | "sway_deg": -15              | load.sway_deg
+            {"B": 0.02}            | {"C": 0.02}                  | slack_m
+            {"B": 0.02}            | {"B": -0.02}                 | slack_m
+            """)
+    void whatCannotBeComputedIsRefusedWithItsKey(String right, String wrong, String named) {
+        String text = TWO_POINTS.replace(right, wrong);
+
+        assertThat(text).isNotEqualTo(TWO_POINTS);
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith("the rig is no rig that can be computed: ")
+                .hasMessageContaining(named);
+    }
+
+    @Test
+    void everyReasonIsGivenAtOnce() {
+        String text = TWO_POINTS.replace("\"mass_kg\": 90", "\"mass_kg\": 0").replace("\"EA_kN\": 70", "\"EA_kN\": -1");
+
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .hasMessageContaining("2 things are wrong")
+                .hasMessageContaining("load.mass_kg")
+                .hasMessageContaining("rig.EA_kN");
+    }
+
+    @Test
+    void theAnswerHasTheKeysThatProgramsRelyOn() {
+        Json.Fields answer = answer(TWO_POINTS);
+
+        assertThat(answer.values()).containsKeys("steady", "sector", "checks", "assumed");
+        assertThat(((Json.Items) at(answer, "steady", "master")).values()).hasSize(3);
+        assertThat(number(answer, "steady", "share", "A") + number(answer, "steady", "share", "B"))
+                .isCloseTo(1, within(2e-6));
+        assertThat(((Json.Items) at(answer, "sector", "directions")).values()).hasSize(21);
+        assertThat(number(answer, "sector", "directions", "0", "deg")).isEqualTo(-15);
+        assertThat(number(answer, "sector", "directions", "20", "deg")).isEqualTo(15);
+        assertThat(number(answer, "sector", "worst", "A", "kN"))
+                .isGreaterThanOrEqualTo(number(answer, "steady", "point_kN", "A"));
+        assertThat(at(answer, "checks", "E", "verdict")).isInstanceOf(Json.Text.class);
+        assertThat(at(answer, "checks", "A", "why")).isInstanceOf(Json.Text.class);
+    }
+
+    @Test
+    void whatIsNotBuiltYetIsAbsentAndNotNull() {
+        assertThat(answer(TWO_POINTS).values())
+                .doesNotContainKeys("losses", "cuts", "cascade", "best_focus", "share_range", "safety", "limits");
+    }
+
+    @Test
+    void anUnknownAngleIsNullWithItsReasonBesideIt() {
+        Json.Fields answer = answer("""
+                {"points": [{"name": "T", "at": [0, 0]}], "load": {"force_kN": 1, "toward_deg": 0},
+                 "rig": {"kind": "single", "focus": [0, -1], "EA_kN": 70}}
+                """);
+
+        assertThat(at(answer, "steady", "angle_deg")).isEqualTo(Json.NOTHING);
+        assertThat(at(answer, "steady", "angle_deg_why")).isInstanceOf(Json.Text.class);
+        assertThat(number(answer, "steady", "point_kN", "T")).isEqualTo(1);
+    }
+
+    /** Per leg W / (2 cos(a/2)). Source: B. Gaines, Rappelling (2013), p. 61, rounded there to two decimals. */
+    @ParameterizedTest
+    @CsvSource({"30,0.52", "60,0.58", "90,0.71", "120,1.00", "150,1.93"})
+    void aFileGivesThePublishedForceOfTwoEqualLegs(double angle, BigDecimal published) {
+        double half = Math.toRadians(angle / 2);
+        String text = String.format(Locale.ROOT, """
+                {"points": [{"name": "A", "at": [%1$.9f, 0]}, {"name": "B", "at": [-%1$.9f, 0]}],
+                 "load": {"force_kN": 1, "toward_deg": 0},
+                 "rig": {"kind": "focused", "focus": [0, -%2$.9f], "EA_kN": 90000}}
+                """, Math.sin(half), Math.cos(half));
+
+        assertThat(number(answer(text), "steady", "point_kN", "A")).isCloseTo(published.doubleValue(), within(0.0051));
+    }
+}
