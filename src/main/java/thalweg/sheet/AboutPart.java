@@ -1,0 +1,66 @@
+package thalweg.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import thalweg.route.Canyon;
+import thalweg.route.CanyonText;
+import thalweg.route.Prose;
+
+/** What people wrote about a canyon as a whole, and the box that a group fills in before it goes. */
+final class AboutPart {
+
+    private static final List<String> BLANKS = List.of("rescue", "callout", "signal", "hospital", "group", "water");
+
+    /** Ropes and flood stand at a glance, help in its own box. */
+    private static final Set<CanyonText> SAID_ELSEWHERE =
+            EnumSet.of(CanyonText.ROPES, CanyonText.CATCHMENT, CanyonText.EMERGENCY);
+
+    private final Wording wording;
+
+    AboutPart(Wording wording) {
+        this.wording = wording;
+    }
+
+    Section emergency(Canyon canyon) {
+        Fact known = wording.fact(
+                "sheet.emergency.known", wording.orUnknown(canyon.prose().under(CanyonText.EMERGENCY)));
+        List<String> blanks = BLANKS.stream()
+                .map(blank -> wording.say("sheet.blank." + blank))
+                .toList();
+        return Section.of(
+                "emergency",
+                wording.say("sheet.emergency"),
+                List.of(new Block.Facts(List.of(known)), new Block.Blanks(blanks)));
+    }
+
+    Section about(Canyon canyon) {
+        List<Fact> facts = new ArrayList<>();
+        Arrays.stream(CanyonText.values())
+                .filter(heading -> !SAID_ELSEWHERE.contains(heading))
+                .forEach(heading -> fact(canyon.prose(), heading).ifPresent(facts::add));
+        return Section.of("about", wording.say("sheet.about"), List.of(new Block.Facts(facts)));
+    }
+
+    /** By which a keeper finds the record again when the sheet comes back with new findings on it. */
+    Section origin(Canyon canyon) {
+        List<Fact> facts = List.of(
+                wording.fact("sheet.record", Words.of(canyon.uid().text())),
+                wording.fact(
+                        "sheet.made_with",
+                        wording.words("sheet.program", wording.options().program())));
+        return Section.of("origin", wording.say("sheet.origin"), List.of(new Block.Facts(facts)));
+    }
+
+    /** Notes are an extra: a canyon without them lacks nothing. */
+    private Optional<Fact> fact(Prose<CanyonText> prose, CanyonText heading) {
+        if (heading == CanyonText.NOTES && prose.under(heading).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Fact(wording.of("canyon_text", heading), List.of(wording.orUnknown(prose.under(heading)))));
+    }
+}

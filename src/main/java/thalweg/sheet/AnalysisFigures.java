@@ -1,0 +1,104 @@
+package thalweg.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.drawing.Drawing;
+import thalweg.ledger.Uid;
+import thalweg.route.PartialDate;
+import thalweg.units.Angle;
+import thalweg.units.Force;
+
+/**
+ * A rig analysis read back into figures, ready to be shown.
+ *
+ * @param entry the name of the logbook entry it is kept in
+ * @param on when it was made
+ * @param by who attached it; empty text where unknown
+ * @param program version of the program that computed it
+ * @param rig what the rig is called; empty text where it has no name
+ * @param layout how the strands are laid, in a word
+ * @param load what hangs there and how it may move, in words with units
+ * @param points in the order of the rig, not empty
+ * @param angle the largest between two loaded strands at the master, at the aim [°]; empty with fewer than two
+ * @param worstAngle the largest over the sector [°]
+ * @param checks lines of the checklist, in order
+ * @param assumed what nobody stated, so that the program assumed it
+ * @param drawing the anchor with its forces
+ * @param staleChanges the parts that have changed since, each with what became of it; empty where none has
+ */
+public record AnalysisFigures(
+        Uid entry,
+        PartialDate on,
+        String by,
+        String program,
+        String rig,
+        String layout,
+        String load,
+        List<PointFigures> points,
+        Optional<Angle> angle,
+        Optional<Angle> worstAngle,
+        List<CheckLine> checks,
+        List<Assumption> assumed,
+        Drawing drawing,
+        List<String> staleChanges) {
+
+    /**
+     * The force on one point.
+     *
+     * @param name of the point
+     * @param steady at the aim
+     * @param worst the largest over the sector
+     * @param worstAt the direction of the load at which that is [°], from straight down, positive to the right as seen
+     *     by someone who faces the anchor
+     * @param share of the sum of the forces on all points, at the aim, 0 to 1
+     */
+    public record PointFigures(String name, Force steady, Force worst, Angle worstAt, double share) {
+
+        public PointFigures {
+            if (name.isBlank() || !(share >= 0 && share <= 1)) {
+                throw new IllegalArgumentException("a point has a name and a share from 0 to 1");
+            }
+        }
+    }
+
+    /**
+     * One line of the checklist.
+     *
+     * @param letter or letters that stand for it: E, A, R, NE, S or T
+     * @param verdict in a word
+     * @param why one sentence
+     */
+    public record CheckLine(String letter, String verdict, String why) {
+
+        public CheckLine {
+            if (letter.isBlank() || verdict.isBlank() || why.isBlank()) {
+                throw new IllegalArgumentException("a check says which, how it came out and why");
+            }
+        }
+    }
+
+    /**
+     * Something that nobody stated.
+     *
+     * @param key its name in a rig file
+     * @param value what the program took instead, with its unit; empty text where that was not kept
+     */
+    public record Assumption(String key, String value) {
+
+        public Assumption {
+            if (key.isBlank()) {
+                throw new IllegalArgumentException("an assumption is about something");
+            }
+        }
+    }
+
+    public AnalysisFigures {
+        points = List.copyOf(points);
+        checks = List.copyOf(checks);
+        assumed = List.copyOf(assumed);
+        staleChanges = List.copyOf(staleChanges);
+        if (points.isEmpty() || layout.isBlank() || load.isBlank() || program.isBlank()) {
+            throw new IllegalArgumentException("an analysis is about points, a layout and a load");
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package thalweg.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import thalweg.units.Angle;
+
+/** The figures of one analysis: what they rest on, the force on each point, and the checklist. */
+final class FigureTables {
+
+    private static final double STRAIGHT_DOWN_WITHIN_DEGREES = 0.5;
+
+    private static final Set<String> LETTERS = Set.of("E", "A", "R", "NE", "S", "T");
+
+    private final Wording wording;
+
+    FigureTables(Wording wording) {
+        this.wording = wording;
+    }
+
+    Block basis(AnalysisFigures figures) {
+        String made = wording.say(
+                "sheet.analysis.made.by",
+                wording.ages().ago(figures.on()),
+                wording.by(figures.by()),
+                figures.program());
+        return new Block.Facts(List.of(
+                wording.fact("sheet.analysis.made", Words.of(made)),
+                wording.fact("sheet.analysis.rig", wording.orElse(figures.rig(), "sheet.analysis.rig.unnamed")),
+                wording.fact("sheet.analysis.layout", Words.of(figures.layout())),
+                wording.fact("sheet.analysis.load", Words.of(figures.load())),
+                wording.fact("sheet.analysis.assumed", assumed(figures.assumed())),
+                wording.fact("sheet.analysis.angle", angles(figures))));
+    }
+
+    private List<Words> assumed(List<AnalysisFigures.Assumption> assumed) {
+        if (assumed.isEmpty()) {
+            return List.of(wording.words("sheet.analysis.assumed.nothing"));
+        }
+        return assumed.stream()
+                .map(assumption -> Words.of(
+                        assumption.value().isBlank()
+                                ? wording.say("sheet.analysis.assumed.lost", assumption.key())
+                                : wording.say("sheet.analysis.assumed.value", assumption.key(), assumption.value()),
+                        Tone.CAUTION))
+                .toList();
+    }
+
+    private List<Words> angles(AnalysisFigures figures) {
+        List<Words> lines = new ArrayList<>();
+        figures.angle().ifPresent(angle -> lines.add(wording.words("sheet.analysis.angle.aim", angle.print())));
+        figures.worstAngle().ifPresent(angle -> lines.add(wording.words("sheet.analysis.angle.worst", angle.print())));
+        return lines.isEmpty() ? List.of(wording.words("sheet.analysis.angle.none")) : lines;
+    }
+
+    Block points(AnalysisFigures figures) {
+        List<String> columns = List.of(
+                wording.say("sheet.analysis.point"),
+                wording.say("sheet.analysis.steady"),
+                wording.say("sheet.analysis.share"),
+                wording.say("sheet.analysis.worst"));
+        return new Block.Table(
+                wording.say("sheet.analysis.points"),
+                columns,
+                figures.points().stream().map(this::row).toList());
+    }
+
+    private List<Cell> row(AnalysisFigures.PointFigures point) {
+        return List.of(
+                Cell.of(Words.of(point.name())),
+                Cell.of(Words.of(wording.force(point.steady()))),
+                Cell.of(wording.words("sheet.analysis.percent", percent(point.share()))),
+                new Cell(List.of(
+                        Words.of(wording.force(point.worst())),
+                        wording.words("sheet.analysis.worst.at", direction(point.worstAt())))));
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f", share * 100);
+    }
+
+    private String direction(Angle angle) {
+        if (Math.abs(angle.degrees()) < STRAIGHT_DOWN_WITHIN_DEGREES) {
+            return wording.say("sheet.analysis.direction.down");
+        }
+        String side = angle.degrees() < 0 ? "left" : "right";
+        return wording.say("sheet.analysis.direction." + side, new Angle(Math.abs(angle.degrees())).print());
+    }
+
+    /** The letters say little to a group that has not learnt them. */
+    private String letter(String letter) {
+        return LETTERS.contains(letter)
+                ? wording.say("sheet.analysis.check." + letter.toLowerCase(Locale.ROOT))
+                : letter;
+    }
+
+    /** Nothing where the analysis was made without a checklist. */
+    Optional<Block> checks(AnalysisFigures figures) {
+        if (figures.checks().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> columns = List.of(
+                wording.say("sheet.analysis.check"),
+                wording.say("sheet.analysis.verdict"),
+                wording.say("sheet.analysis.why"));
+        List<List<Cell>> rows = figures.checks().stream()
+                .map(check -> List.of(
+                        Cell.of(Words.of(letter(check.letter()))),
+                        Cell.of(Words.of(check.verdict())),
+                        Cell.of(Words.of(check.why()))))
+                .toList();
+        return Optional.of(new Block.Table(wording.say("sheet.analysis.checks"), columns, rows));
+    }
+}

@@ -1,0 +1,138 @@
+package thalweg.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.place.Position;
+import thalweg.route.AnchorRole;
+import thalweg.route.Canyon;
+import thalweg.route.CanyonText;
+import thalweg.route.ObstacleKind;
+import thalweg.route.Times;
+import thalweg.units.Length;
+
+/** The figures by which a group decides whether to go and what to carry. */
+final class GlancePart {
+
+    private final Wording wording;
+    private final Places places;
+    private final GradeWords grades;
+
+    GlancePart(Wording wording) {
+        this.wording = wording;
+        this.places = new Places(wording);
+        this.grades = new GradeWords(wording);
+    }
+
+    Section of(CanyonRecord record) {
+        Canyon canyon = record.canyon();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(wording.fact("sheet.french", grades.french(canyon.french())));
+        facts.add(wording.fact("sheet.american", grades.american(canyon.american())));
+        facts.add(wording.fact("sheet.times", times(canyon.times())));
+        facts.add(wording.fact("sheet.longest_drop", longestDrop(record)));
+        facts.add(wording.fact("sheet.longest_rope", longestRope(record)));
+        facts.add(wording.fact(
+                "canyon_text.ropes", wording.orUnknown(canyon.prose().under(CanyonText.ROPES))));
+        facts.add(wording.fact("sheet.ways_out", waysOut(record)));
+        facts.add(wording.fact("sheet.high_water", highWater(record)));
+        facts.add(wording.fact(
+                "canyon_text.catchment", wording.orUnknown(canyon.prose().under(CanyonText.CATCHMENT))));
+        facts.add(wording.fact("sheet.start", start(canyon.position())));
+        return Section.of("glance", wording.say("sheet.glance"), List.of(new Block.Facts(facts)));
+    }
+
+    private List<Words> times(Times times) {
+        return List.of(
+                time("sheet.times.approach", times.approachMinutes()),
+                time("sheet.times.descent", times.descentMinutes()),
+                time("sheet.times.exit", times.exitMinutes()));
+    }
+
+    private Words time(String key, Optional<Integer> minutes) {
+        return minutes.map(known -> wording.words(key, wording.duration(known)))
+                .orElseGet(() -> wording.toned(Tone.UNKNOWN, key, wording.say("unknown")));
+    }
+
+    private List<Words> longestDrop(CanyonRecord record) {
+        if (record.canyon().longestDrop().isPresent()) {
+            return List.of(wording.words(
+                    "sheet.stated", wording.length(record.canyon().longestDrop().get())));
+        }
+        List<Words> lines = new ArrayList<>();
+        lines.add(record.longestDrop()
+                .map(known -> wording.words("sheet.from_line", wording.length(known)))
+                .orElseGet(wording::unknown));
+        long without = record.line().stream()
+                .filter(place -> place.obstacle().kind() == ObstacleKind.DROP)
+                .filter(place -> place.obstacle().height().isEmpty())
+                .count();
+        if (without > 0) {
+            lines.add(wording.toned(Tone.UNKNOWN, "sheet.drops_unknown", Long.toString(without)));
+        }
+        return lines;
+    }
+
+    private List<Words> longestRope(CanyonRecord record) {
+        List<StationRecord> stations = record.stations();
+        if (stations.isEmpty()) {
+            return List.of(wording.toned(Tone.UNKNOWN, "sheet.no_station"));
+        }
+        List<Words> lines = new ArrayList<>();
+        stations.stream()
+                .flatMap(station -> station.station().ropeNeeded().stream()
+                        .map(rope -> new Needed(rope, station.station().name())))
+                .max(Comparator.comparing(Needed::rope))
+                .ifPresent(most ->
+                        lines.add(wording.words("sheet.longest_rope.at", wording.length(most.rope()), most.station())));
+        long without = stations.stream()
+                .filter(station -> station.station().ropeNeeded().isEmpty())
+                .count();
+        if (without > 0) {
+            lines.add(wording.toned(
+                    Tone.UNKNOWN, "sheet.ropes_unknown", Long.toString(without), Integer.toString(stations.size())));
+        }
+        return lines;
+    }
+
+    private record Needed(Length rope, String station) {}
+
+    private List<Words> waysOut(CanyonRecord record) {
+        return orNone(record.line().stream()
+                .filter(place -> place.obstacle().kind() == ObstacleKind.ESCAPE)
+                .map(place -> Words.of(places.shortName(place))));
+    }
+
+    private List<Words> highWater(CanyonRecord record) {
+        return orNone(record.line().stream().flatMap(this::highWaterAt));
+    }
+
+    private Stream<Words> highWaterAt(LineRecord place) {
+        return place.stations().stream()
+                .filter(station -> station.anchors().stream()
+                        .anyMatch(anchor -> anchor.anchor().role() == AnchorRole.HIGH_WATER))
+                .map(station -> Words.of(
+                        places.shortName(place) + ": " + station.station().name()));
+    }
+
+    private List<Words> orNone(Stream<Words> lines) {
+        List<Words> found = lines.toList();
+        return found.isEmpty() ? List.of(wording.noneEntered()) : found;
+    }
+
+    private List<Words> start(Optional<Position> position) {
+        if (position.isEmpty()) {
+            return List.of(wording.unknown());
+        }
+        Position known = position.get();
+        Words accuracy = known.accuracyMetres()
+                .map(metres -> wording.words("sheet.accuracy", wording.length(new Length(metres))))
+                .orElseGet(() -> wording.toned(Tone.UNKNOWN, "sheet.accuracy.unknown"));
+        return List.of(Words.of(known.printDecimal()).to(known.printGeo()), Words.of(known.printMinutes()), accuracy);
+    }
+}

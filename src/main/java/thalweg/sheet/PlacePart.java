@@ -1,0 +1,94 @@
+package thalweg.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import thalweg.ledger.Uid;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.route.Station;
+import thalweg.route.StationText;
+
+/** A place where ropes are rigged, with its stations and all that is known of them. */
+final class PlacePart {
+
+    private final Wording wording;
+    private final Places places;
+    private final AnchorPart anchors;
+    private final VisitPart visits;
+    private final NotePart notes;
+    private final AnalysisPart analyses;
+
+    PlacePart(Wording wording, Map<Uid, AnalysisFigures> figures) {
+        this.wording = wording;
+        this.places = new Places(wording);
+        this.anchors = new AnchorPart(wording);
+        this.visits = new VisitPart(wording);
+        this.notes = new NotePart(wording);
+        this.analyses = new AnalysisPart(wording, figures);
+    }
+
+    Section of(LineRecord place) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(wording.fact(
+                "sheet.line.distance", wording.length(place.obstacle().distance())));
+        facts.add(wording.fact(
+                "sheet.line.height", wording.length(place.obstacle().height())));
+        if (!place.obstacle().note().isBlank()) {
+            facts.add(wording.fact("sheet.place.note", Words.of(place.obstacle().note())));
+        }
+        List<Section> stations = IntStream.range(0, place.stations().size())
+                .mapToObj(number ->
+                        station(Places.id(place, number), place.stations().get(number)))
+                .toList();
+        return new Section(Places.id(place), places.heading(place), List.of(new Block.Facts(facts)), stations);
+    }
+
+    private Section station(String id, StationRecord record) {
+        List<Section> inner = new ArrayList<>();
+        IntStream.range(0, record.anchors().size())
+                .forEach(number ->
+                        inner.add(anchors.of(id, number + 1, record.anchors().get(number))));
+        visits.of(id, record).ifPresent(inner::add);
+        notes.of(id, record.notes()).ifPresent(inner::add);
+        analyses.of(id, record).ifPresent(inner::add);
+        String heading = wording.say("sheet.station.heading", record.station().name());
+        return new Section(id, heading, List.of(new Block.Facts(facts(record))), inner);
+    }
+
+    private List<Fact> facts(StationRecord record) {
+        Station station = record.station();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(wording.fact(
+                "sheet.station.side", wording.orUnknown(station.side().map(side -> wording.of("side", side)))));
+        facts.add(wording.fact("sheet.line.rope", wording.length(station.ropeNeeded())));
+        for (StationText heading : List.of(StationText.FINDING, StationText.RUB_POINTS, StationText.LANDING)) {
+            facts.add(fact(station, heading));
+        }
+        if (station.prose().under(StationText.NOTES).isPresent()) {
+            facts.add(fact(station, StationText.NOTES));
+        }
+        addIfNone(facts, "sheet.station.anchors", record.anchors().isEmpty());
+        addIfNone(
+                facts,
+                "sheet.station.inspections",
+                record.parts().stream().allMatch(part -> part.inspections().isEmpty()));
+        addIfNone(facts, "sheet.station.notes", record.notes().isEmpty());
+        addIfNone(facts, "sheet.station.analyses", record.analyses().isEmpty());
+        return facts;
+    }
+
+    private Fact fact(Station station, StationText heading) {
+        return new Fact(
+                wording.of("station_text", heading),
+                List.of(wording.orUnknown(station.prose().under(heading))));
+    }
+
+    /** What a station lacks is one line here instead of a section with nothing in it. */
+    private void addIfNone(List<Fact> facts, String key, boolean none) {
+        if (none) {
+            facts.add(wording.fact(key, wording.noneEntered()));
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package thalweg.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.text.Phrases;
+import thalweg.text.Width;
+
+/** Turns the record of a canyon into what a sheet says about it. */
+public final class SheetBuilder {
+
+    /** The foot of a page has one line for the name, the day and what else must not be missed [cells]. */
+    private static final int FOOTER_NAME = 40;
+
+    private SheetBuilder() {}
+
+    /**
+     * The sheet of a canyon.
+     *
+     * @param record the canyon with everything in it
+     * @param options units, day and program of the sheet
+     * @param phrases words of the domain and of sheets
+     * @param figures by logbook entry; the latest analysis of a station that is missing here is said to be unreadable
+     */
+    public static Sheet build(
+            CanyonRecord record, SheetOptions options, Phrases phrases, Map<Uid, AnalysisFigures> figures) {
+        Wording wording = new Wording(phrases, options);
+        AboutPart about = new AboutPart(wording);
+        PlacePart places = new PlacePart(wording, figures);
+        List<Section> sections = new ArrayList<>();
+        sections.add(about.emergency(record.canyon()));
+        sections.add(new GlancePart(wording).of(record));
+        sections.add(about.about(record.canyon()));
+        sections.add(new LinePart(wording).of(record));
+        record.line().stream()
+                .filter(place -> !place.stations().isEmpty())
+                .forEach(place -> sections.add(places.of(place)));
+        sections.add(about.origin(record.canyon()));
+        return new Sheet(
+                phrases.say("sheet.language"),
+                record.canyon().name(),
+                new HeadPart(wording).of(record),
+                sections,
+                footer(record, wording));
+    }
+
+    private static String footer(CanyonRecord record, Wording wording) {
+        String name = Width.cut(record.canyon().name(), FOOTER_NAME);
+        String day = wording.options().asOf().toString();
+        return record.canyon().invented()
+                ? wording.say("sheet.footer.invented", name, day, wording.say("invented"))
+                : wording.say("sheet.footer", name, day);
+    }
+}

@@ -1,0 +1,47 @@
+package thalweg.sheet.html;
+
+import gg.jte.Content;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import thalweg.sheet.Block;
+import thalweg.sheet.Inert;
+import thalweg.sheet.Words;
+
+/** The elements of a section, one template a kind. */
+final class HtmlBlocks {
+
+    Content of(Block block) {
+        Function<Words, Content> words = HtmlBlocks::words;
+        return block.match(
+                paragraph -> Templates.of("paragraph.jte", Map.of("words", words(paragraph.words()))),
+                notice -> Templates.of("notice.jte", Map.of("notice", notice, "lines", lines(notice))),
+                facts -> Templates.of("facts.jte", Map.of("facts", facts, "words", words)),
+                table -> Templates.of("table.jte", Map.of("table", table, "words", words)),
+                HtmlBlocks::picture,
+                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)));
+    }
+
+    private static List<Content> lines(Block.Notice notice) {
+        return notice.lines().stream().map(HtmlBlocks::words).toList();
+    }
+
+    private static Content words(Words words) {
+        String tone = words.tone().name().toLowerCase(Locale.ROOT);
+        return Templates.of("words.jte", Map.of("words", words, "tone", tone));
+    }
+
+    private static Content picture(Block.Picture picture) {
+        String svg = SvgDrawing.write(picture.drawing(), picture.id(), picture.caption());
+        return Templates.of(
+                "picture.jte",
+                Map.of(
+                        "picture",
+                        picture,
+                        "drawing",
+                        Templates.asIs(svg),
+                        "description",
+                        Inert.of(picture.drawing().description())));
+    }
+}

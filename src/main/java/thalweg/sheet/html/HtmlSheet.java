@@ -1,0 +1,50 @@
+package thalweg.sheet.html;
+
+import gg.jte.Content;
+import java.util.List;
+import java.util.Map;
+import thalweg.sheet.Section;
+import thalweg.sheet.Sheet;
+
+/** Renders a sheet as one HTML file, which is well-formed XML as well. */
+public final class HtmlSheet {
+
+    private HtmlSheet() {}
+
+    /** The whole file. */
+    public static String render(Sheet sheet) {
+        HtmlBlocks blocks = new HtmlBlocks();
+        String style = Templates.text("style.jte", Map.of("footer", CssText.quoted(sheet.footer())));
+        return Templates.text(
+                "sheet.jte",
+                Map.of(
+                        "sheet", sheet,
+                        "policy", ContentPolicy.allowing(style),
+                        "style", Templates.asIs(style),
+                        "head",
+                                Templates.together(
+                                        sheet.head().stream().map(blocks::of).toList()),
+                        "sections", sections(sheet.sections(), 0, blocks)));
+    }
+
+    private static Content sections(List<Section> sections, int depth, HtmlBlocks blocks) {
+        return Templates.together(sections.stream()
+                .map(section -> section(section, depth, blocks))
+                .toList());
+    }
+
+    private static Content section(Section section, int depth, HtmlBlocks blocks) {
+        return Templates.of(
+                "section.jte",
+                Map.of(
+                        "section",
+                        section,
+                        "depth",
+                        depth,
+                        "blocks",
+                        Templates.together(
+                                section.blocks().stream().map(blocks::of).toList()),
+                        "inner",
+                        sections(section.sections(), depth + 1, blocks)));
+    }
+}

@@ -1,0 +1,35 @@
+package thalweg.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.drawing.Drawing;
+import thalweg.ledger.Uid;
+import thalweg.route.PartialDate;
+import thalweg.units.Angle;
+import thalweg.units.Force;
+
+/** Figures of an analysis with a word of its own in every text. */
+final class RandomFigures {
+
+    private RandomFigures() {}
+
+    static AnalysisFigures of(Uid entry, boolean shown, Marks marks) {
+        return new AnalysisFigures(
+                entry,
+                PartialDate.parse("2026"),
+                marks.shownIf(shown),
+                marks.shownIf(shown),
+                marks.shownIf(shown),
+                marks.shownIf(shown),
+                marks.shownIf(shown),
+                List.of(new AnalysisFigures.PointFigures(
+                        marks.shownIf(shown), Force.kilonewtons(1), Force.kilonewtons(2), new Angle(0), 1)),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new AnalysisFigures.CheckLine(
+                        marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),
+                List.of(new AnalysisFigures.Assumption(marks.shownIf(shown), marks.shownIf(shown))),
+                new Drawing(SampleFigures.drawing().shapes(), marks.shownIf(shown)),
+                List.of(marks.shownIf(shown)));
+    }
+}
