@@ -1,0 +1,115 @@
+package thalweg.service;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thalweg.exchange.json.RigAnswerText;
+import thalweg.logbook.Entry;
+import thalweg.logbook.InventoryFingerprint;
+import thalweg.logbook.RigAnalysis;
+import thalweg.logbook.StationRecord;
+import thalweg.rig.Analyze;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigDefaults;
+import thalweg.rig.RigDrawing;
+import thalweg.rig.RigInput;
+import thalweg.sheet.AnalysisFigures;
+import thalweg.text.Phrases;
+import thalweg.units.Angle;
+import thalweg.units.UnitSystem;
+
+/** Turns an analysis that was kept into figures to show. */
+final class AnalysisView {
+
+    private final Phrases phrases;
+    private final UnitSystem units;
+
+    AnalysisView(Phrases phrases, UnitSystem units) {
+        this.phrases = phrases;
+        this.units = units;
+    }
+
+    /**
+     * The figures, computed again from the input that was kept. Where this version computes others than were kept, that
+     * is said among the changes. Empty where this version cannot read the input.
+     */
+    Optional<AnalysisFigures> of(StationRecord station, Entry<RigAnalysis> entry) {
+        RigAnalysis kept = entry.content();
+        Optional<RigInput> input = AnalyzeRig.kept(kept);
+        if (input.isEmpty()) {
+            return Optional.empty();
+        }
+        RigAnswer answer = Analyze.of(input.get());
+        List<String> changes = new ArrayList<>();
+        for (InventoryFingerprint.Change change : kept.inventory().changesTo(station.inventory())) {
+            String part = station.part(change.part())
+                    .map(record -> record.part().label())
+                    .orElse(change.part().tail());
+            changes.add(phrases.say("rig.change." + change.kind().name().toLowerCase(Locale.ROOT), part));
+        }
+        if (!RigAnswerText.line(answer).strip().equals(kept.result().strip())) {
+            changes.add(phrases.say("rig.change.program", kept.program()));
+        }
+        return Optional.of(figures(entry, answer, changes));
+    }
+
+    private AnalysisFigures figures(Entry<RigAnalysis> entry, RigAnswer answer, List<String> changes) {
+        RigInput input = answer.input();
+        return new AnalysisFigures(
+                entry.uid(),
+                entry.content().on(),
+                entry.content().by(),
+                entry.content().program(),
+                input.name(),
+                phrases.say("rig.kind." + input.rig().kind().word()),
+                load(input),
+                answer.steady().points().stream()
+                        .map(point -> new AnalysisFigures.PointFigures(
+                                point.point(),
+                                point.force(),
+                                answer.sector().worstOf(point.point()).force(),
+                                answer.sector().worstOf(point.point()).direction(),
+                                point.share()))
+                        .toList(),
+                answer.steady().angle(),
+                answer.sector().widest().map(widest -> widest.angle()),
+                answer.checks().stream()
+                        .map(check -> new AnalysisFigures.CheckLine(
+                                check.letter().name(),
+                                phrases.say("rig.verdict." + check.verdict().word()),
+                                check.why()))
+                        .toList(),
+                answer.assumed().stream()
+                        .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
+                        .toList(),
+                RigDrawing.of(answer, units),
+                changes);
+    }
+
+    private String load(RigInput input) {
+        String weight = input.load()
+                .mass()
+                .map(mass -> mass.print(units))
+                .orElse(input.load().weight().print(units));
+        return phrases.say(
+                "rig.load",
+                weight,
+                input.load().toward().print(),
+                input.load().sway().print(),
+                input.load().leanOut().print());
+    }
+
+    /** What the calculator took where nobody said; the points' spread is the same for all that lack one. */
+    private String assumed(RigInput input, String key) {
+        return switch (key) {
+            case "sway_deg" -> new Angle(input.load().sway().degrees()).print();
+            case "lean_out_deg" -> new Angle(input.load().leanOut().degrees()).print();
+            case "rope_out_m" -> input.load().ropeOut().printFine(units);
+            case "load_spread" -> Double.toString(input.load().spread());
+            case "spread" -> Double.toString(RigDefaults.SPREAD);
+            case "strands" -> Integer.toString(input.rig().strands());
+            default -> "";
+        };
+    }
+}

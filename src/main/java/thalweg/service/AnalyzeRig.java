@@ -1,0 +1,106 @@
+package thalweg.service;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import thalweg.exchange.json.RigAnswerText;
+import thalweg.exchange.json.RigFile;
+import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.RigAnalysis;
+import thalweg.logbook.StationRecord;
+import thalweg.rig.Analyze;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigInput;
+import thalweg.route.PartialDate;
+
+/** Computes rigs, and keeps them with stations. */
+public final class AnalyzeRig {
+
+    /** Larger files are no rigs [bytes]. */
+    private static final int LARGEST = 100_000;
+
+    private AnalyzeRig() {}
+
+    /**
+     * The rig in a file.
+     *
+     * @throws InputException when there is none, or none that can be computed
+     */
+    public static RigInput read(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(file.toString(), in);
+        } catch (NoSuchFileException e) {
+            throw new InputException("There is no file " + file + "; check the path.", e);
+        } catch (IOException e) {
+            throw new InputException("The file " + file + " cannot be read; check that it is a file you may read.", e);
+        }
+    }
+
+    /**
+     * The rig in a stream.
+     *
+     * @param name what the stream is called in messages
+     * @throws IOException when it cannot be read
+     */
+    public static RigInput read(String name, InputStream in) throws IOException {
+        byte[] bytes = in.readNBytes(LARGEST + 1);
+        if (bytes.length > LARGEST) {
+            throw new InputException(name + " is larger than 100 kB; that is no rig file.");
+        }
+        return RigFile.read(name, bytes);
+    }
+
+    /** The rigs of the analyses that are kept in a canyon, by entry; what this version cannot read is missing. */
+    public static Map<Uid, RigInput> kept(CanyonRecord canyon) {
+        Map<Uid, RigInput> rigs = new LinkedHashMap<>();
+        canyon.stations().stream()
+                .flatMap(station -> station.analyses().stream())
+                .forEach(entry -> kept(entry.content()).ifPresent(rig -> rigs.put(entry.uid(), rig)));
+        return rigs;
+    }
+
+    /** The rig of an analysis; empty where this version cannot read it. */
+    static Optional<RigInput> kept(RigAnalysis analysis) {
+        try {
+            return Optional.of(RigFile.read("The analysis", analysis.input()));
+        } catch (InputException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** An answer as JSON over several lines. */
+    public static String json(RigAnswer answer) {
+        return RigAnswerText.write(answer);
+    }
+
+    /** An answer as JSON on one line. */
+    public static String jsonLine(RigAnswer answer) {
+        return RigAnswerText.line(answer);
+    }
+
+    /**
+     * Computes a rig and keeps input and answer with a station, together with what its inventory is like now.
+     *
+     * @param program version of this program
+     * @throws thalweg.fault.StoreException when the database cannot be written
+     */
+    public static void attach(Session session, StationRecord station, RigInput input, String program) {
+        RigAnswer answer = Analyze.of(input);
+        new AddEntries(session)
+                .analysis(new RigAnalysis(
+                        station.station().uid(),
+                        PartialDate.of(session.today()),
+                        session.keeper(),
+                        program,
+                        RigFile.write(input),
+                        RigAnswerText.line(answer),
+                        station.inventory()));
+    }
+}

@@ -1,0 +1,157 @@
+package thalweg.service;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.CanyonRow;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.storage.CanyonStore;
+import thalweg.text.Fold;
+
+/** Finds the one record that a name, part of a name or id stands for; where several fit, they are listed. */
+public final class FindRecord {
+
+    private static final int MOST_LISTED = 12;
+
+    private final Session session;
+
+    public FindRecord(Session session) {
+        this.session = session;
+    }
+
+    /** A station together with the canyon around it. */
+    public record StationInCanyon(CanyonRecord canyon, StationRecord station) {}
+
+    /**
+     * The canyon of that name or id, with everything in it.
+     *
+     * @throws InputException when none or several fit, with what would do
+     */
+    public CanyonRecord canyon(String nameOrId) {
+        Optional<Uid> uid = Uid.parse(nameOrId);
+        if (uid.isPresent()) {
+            return byId(uid.get())
+                    .orElseThrow(() -> new InputException(
+                            "There is no canyon with the id " + uid.get().text() + "; `list` shows what there is."));
+        }
+        List<CanyonRow> fitting = session.canyons().search(nameOrId);
+        List<CanyonRow> exact = fitting.stream()
+                .filter(row -> Fold.fold(row.name()).equals(Fold.fold(nameOrId.strip())))
+                .toList();
+        List<CanyonRow> best = exact.isEmpty() ? fitting : exact;
+        if (nameOrId.isBlank() || best.isEmpty()) {
+            throw new InputException(
+                    "There is no canyon named \"" + nameOrId.strip() + "\"; `list` shows what there is.");
+        }
+        if (best.size() > 1) {
+            throw new InputException("\"" + nameOrId.strip() + "\" fits several canyons; name one by its id: "
+                    + listed(best.stream()
+                            .map(row -> row.name() + " (" + row.uid().text() + ")")
+                            .toList()));
+        }
+        return byId(best.get(0).uid()).orElseThrow();
+    }
+
+    /** The canyon of that id, if there is one. */
+    public Optional<CanyonRecord> byId(Uid uid) {
+        return session.records().canyon(uid);
+    }
+
+    /**
+     * The station that words of its canyon's and its own name find, or that has that id.
+     *
+     * @throws InputException when none or several fit, with what would do
+     */
+    public StationInCanyon station(String nameOrId) {
+        Optional<Uid> uid = Uid.parse(nameOrId);
+        if (uid.isPresent()) {
+            CanyonStore.FoundStation found = session.canyons()
+                    .station(uid.get())
+                    .orElseThrow(() -> new InputException("There is no station with the id "
+                            + uid.get().text() + "; `show CANYON` lists its stations."));
+            return in(found);
+        }
+        String words = nameOrId.replace('/', ' ');
+        List<CanyonStore.FoundStation> fitting =
+                words.isBlank() ? List.of() : session.canyons().stations(words);
+        List<CanyonStore.FoundStation> exact = fitting.stream()
+                .filter(found -> endsWith(Fold.tokens(words), Fold.tokens(found.stationName())))
+                .toList();
+        List<CanyonStore.FoundStation> best = exact.isEmpty() ? fitting : exact;
+        if (best.isEmpty()) {
+            throw new InputException("There is no station named \"" + nameOrId.strip()
+                    + "\"; name it as CANYON/STATION, and `show CANYON` lists its stations.");
+        }
+        if (best.size() > 1) {
+            throw new InputException("\"" + nameOrId.strip() + "\" fits several stations; name one by its id: "
+                    + listed(best.stream()
+                            .map(one -> one.canyonName() + "/" + one.stationName() + " ("
+                                    + one.station().text() + ")")
+                            .toList()));
+        }
+        return in(best.get(0));
+    }
+
+    /** Whether the last words asked for are the whole name of the station; those before it found the canyon. */
+    private static boolean endsWith(List<String> asked, List<String> name) {
+        return !name.isEmpty()
+                && asked.size() >= name.size()
+                && asked.subList(asked.size() - name.size(), asked.size()).equals(name);
+    }
+
+    private StationInCanyon in(CanyonStore.FoundStation found) {
+        CanyonRecord canyon = byId(found.canyon()).orElseThrow();
+        return new StationInCanyon(canyon, canyon.station(found.station()).orElseThrow());
+    }
+
+    /**
+     * The part of a station that a label, part of a label or id stands for.
+     *
+     * @throws InputException when none or several fit, with what would do
+     */
+    public static PartRecord part(StationRecord station, String labelOrId) {
+        Optional<Uid> uid = Uid.parse(labelOrId);
+        List<PartRecord> fitting = station.parts().stream()
+                .filter(part -> uid.isPresent()
+                        ? part.part().uid().equals(uid.get())
+                        : begins(part.part().label(), labelOrId))
+                .toList();
+        List<PartRecord> exact = fitting.stream()
+                .filter(part -> Fold.fold(part.part().label()).equals(Fold.fold(labelOrId.strip())))
+                .toList();
+        List<PartRecord> best = exact.isEmpty() ? fitting : exact;
+        if (best.size() == 1) {
+            return best.get(0);
+        }
+        String name = station.station().name();
+        if (best.isEmpty()) {
+            List<String> labels =
+                    station.parts().stream().map(part -> part.part().label()).toList();
+            throw new InputException("The station " + name + " has no part \"" + labelOrId.strip() + "\"; "
+                    + (labels.isEmpty() ? "it has none at all yet." : "it has: " + listed(labels)));
+        }
+        throw new InputException("\"" + labelOrId.strip() + "\" fits several parts of the station " + name
+                + "; name one by its id: "
+                + listed(best.stream()
+                        .map(part ->
+                                part.part().label() + " (" + part.part().uid().text() + ")")
+                        .toList()));
+    }
+
+    /** Whether every word begins a word of the label. */
+    private static boolean begins(String label, String words) {
+        List<String> inLabel = Fold.tokens(label);
+        List<String> asked = Fold.tokens(words);
+        return !asked.isEmpty()
+                && asked.stream().allMatch(word -> inLabel.stream().anyMatch(token -> token.startsWith(word)));
+    }
+
+    private static String listed(List<String> names) {
+        String shown = names.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
+        return names.size() > MOST_LISTED ? shown + " and " + (names.size() - MOST_LISTED) + " more." : shown + ".";
+    }
+}

@@ -1,0 +1,90 @@
+package thalweg.service;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Map;
+import java.util.Optional;
+import thalweg.fault.StoreException;
+
+/**
+ * Where the program keeps things.
+ *
+ * @param data databases
+ * @param state the log
+ * @param cache what can be made again at any time
+ * @see "XDG Base Directory Specification"
+ */
+public record Folders(Path data, Path state, Path cache) {
+
+    private static final String NAME = "thalweg";
+
+    /**
+     * The folders that the environment asks for.
+     *
+     * @param environment variables by name
+     */
+    public static Folders of(Map<String, String> environment) {
+        Path home = Path.of(environment.getOrDefault("HOME", "."));
+        return new Folders(
+                folder(environment, "XDG_DATA_HOME")
+                        .orElse(home.resolve(".local/share"))
+                        .resolve(NAME),
+                folder(environment, "XDG_STATE_HOME")
+                        .orElse(home.resolve(".local/state"))
+                        .resolve(NAME),
+                folder(environment, "XDG_CACHE_HOME")
+                        .orElse(home.resolve(".cache"))
+                        .resolve(NAME));
+    }
+
+    /** Only absolute paths count, as the specification says. */
+    private static Optional<Path> folder(Map<String, String> environment, String name) {
+        return Optional.ofNullable(environment.get(name))
+                .filter(text -> !text.isBlank())
+                .map(Path::of)
+                .filter(Path::isAbsolute);
+    }
+
+    /** The user's own database. */
+    public Path database() {
+        return data.resolve("records.db");
+    }
+
+    /** The user's copy of the demo. */
+    public Path demo() {
+        return data.resolve("demo.db");
+    }
+
+    /** The log. */
+    public Path log() {
+        return state.resolve("thalweg.log");
+    }
+
+    /**
+     * Makes a folder that only its owner may enter, unless it is there.
+     *
+     * @throws StoreException when it cannot be made
+     */
+    public static void make(Path folder) {
+        if (Files.isDirectory(folder)) {
+            return;
+        }
+        try {
+            Path parent = folder.toAbsolutePath().getParent();
+            if (parent != null) {
+                Files.createDirectories(parent);
+            }
+            if (Files.getFileStore(folder.toAbsolutePath().getParent()).supportsFileAttributeView("posix")) {
+                Files.createDirectories(
+                        folder, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+            } else {
+                Files.createDirectories(folder);
+            }
+        } catch (IOException e) {
+            throw new StoreException(
+                    "The folder " + folder + " cannot be made; check that its place may be written.", e);
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package thalweg.service;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.Sheet;
+import thalweg.sheet.SheetBuilder;
+import thalweg.sheet.SheetOptions;
+import thalweg.sheet.html.HtmlSheet;
+import thalweg.sheet.text.TextSheet;
+import thalweg.text.Phrases;
+import thalweg.units.UnitSystem;
+
+/** Makes the sheet of a canyon to hand out. */
+public final class MakeSheet {
+
+    /** The forms a sheet can take. */
+    public enum Format {
+        /** One HTML file, for paper and phones. */
+        HTML("html"),
+        /** Plain text in 72 columns. */
+        TEXT("txt");
+
+        private final String ending;
+
+        Format(String ending) {
+            this.ending = ending;
+        }
+
+        /** How the names of such files end. */
+        public String ending() {
+            return ending;
+        }
+    }
+
+    private final Session session;
+    private final Phrases phrases;
+    private final String program;
+
+    /**
+     * @param session whose day the sheet is made on
+     * @param phrases the language of the sheet
+     * @param program version of this program
+     */
+    public MakeSheet(Session session, Phrases phrases, String program) {
+        this.session = session;
+        this.phrases = phrases;
+        this.program = program;
+    }
+
+    /** The sheet of a canyon as text of that format. */
+    public String of(CanyonRecord canyon, Format format, UnitSystem units) {
+        Sheet sheet = SheetBuilder.build(
+                canyon, SheetOptions.usual(units, session.today(), program), phrases, figures(canyon, units));
+        return switch (format) {
+            case HTML -> HtmlSheet.render(sheet);
+            case TEXT -> TextSheet.render(sheet);
+        };
+    }
+
+    private Map<Uid, AnalysisFigures> figures(CanyonRecord canyon, UnitSystem units) {
+        AnalysisView view = new AnalysisView(phrases, units);
+        Map<Uid, AnalysisFigures> figures = new LinkedHashMap<>();
+        for (StationRecord station : canyon.stations()) {
+            station.analyses()
+                    .forEach(entry -> view.of(station, entry).ifPresent(known -> figures.put(entry.uid(), known)));
+        }
+        return figures;
+    }
+}

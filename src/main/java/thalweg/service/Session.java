@@ -1,0 +1,134 @@
+package thalweg.service;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.UUID;
+import thalweg.fault.StoreException;
+import thalweg.ledger.Uid;
+import thalweg.storage.Access;
+import thalweg.storage.CanyonStore;
+import thalweg.storage.CheckStore;
+import thalweg.storage.Database;
+import thalweg.storage.LedgerStore;
+import thalweg.storage.NativeLibrary;
+import thalweg.storage.RecordStore;
+import thalweg.storage.SettingStore;
+
+/** An open database with its keeper, a clock and a source of new ids. */
+public final class Session implements AutoCloseable {
+
+    private static final String KEEPER = "keeper";
+
+    private final Database database;
+    private final Clock clock;
+    private final String user;
+
+    private Session(Database database, Clock clock, String user) {
+        this.database = database;
+        this.clock = clock;
+        this.user = user.isBlank() ? "unnamed keeper" : user;
+    }
+
+    /**
+     * Opens a database for the screen or a command that changes it, and makes it where it is missing.
+     *
+     * @param user name of the account, which signs changes until the keeper gives a name
+     * @throws thalweg.fault.StoreException when it cannot be used
+     */
+    public static Session creating(Path file, Clock clock, String user) {
+        return new Session(Database.open(file, Access.CREATE), clock, user);
+    }
+
+    /**
+     * Opens a database that is there.
+     *
+     * @throws thalweg.fault.StoreException when it cannot be used
+     */
+    public static Session writing(Path file, Clock clock, String user) {
+        return new Session(Database.open(file, Access.WRITE), clock, user);
+    }
+
+    /**
+     * Opens a database that is there, without changing anything in it.
+     *
+     * @throws thalweg.fault.StoreException when it cannot be used
+     */
+    public static Session reading(Path file, Clock clock, String user) {
+        return new Session(Database.open(file, Access.READ), clock, user);
+    }
+
+    /** A database in memory, which is gone when it is closed. */
+    public static Session inMemory(Clock clock, String user) {
+        return new Session(Database.inMemory(), clock, user);
+    }
+
+    /** Makes the first opening fast: the database's native library is kept in that cache folder. */
+    public static void prepare(Path cache) {
+        try {
+            Folders.make(cache);
+            NativeLibrary.keepIn(cache);
+        } catch (StoreException e) {
+            // A cache that cannot be made costs time only.
+            System.clearProperty("org.sqlite.lib.path");
+        }
+    }
+
+    LedgerStore ledger() {
+        return new LedgerStore(database);
+    }
+
+    RecordStore records() {
+        return new RecordStore(database);
+    }
+
+    CanyonStore canyons() {
+        return new CanyonStore(database);
+    }
+
+    CheckStore check() {
+        return new CheckStore(database);
+    }
+
+    /** Whether nothing can be changed. */
+    public boolean isReadOnly() {
+        return database.isReadOnly();
+    }
+
+    /** Where the database is. */
+    public Path file() {
+        return database.file();
+    }
+
+    /** A number that changes when somebody else has written to the database. */
+    public long version() {
+        return database.version();
+    }
+
+    /** Today, where the user is. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** Now, as RFC 3339 in UTC to the second. */
+    public String now() {
+        return Instant.now(clock).truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+
+    /** An id for a new thing. */
+    public Uid mint() {
+        return Uid.minted(clock.millis(), UUID.randomUUID());
+    }
+
+    /** Who signs changes: the name that was set, or that of the account. */
+    public String keeper() {
+        return new SettingStore(database).value(KEEPER).orElse(user);
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+}

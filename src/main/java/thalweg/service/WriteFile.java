@@ -1,0 +1,46 @@
+package thalweg.service;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import thalweg.fault.InputException;
+
+/** Writes a text to a file, whole or not at all. */
+public final class WriteFile {
+
+    private WriteFile() {}
+
+    /**
+     * Writes beside the target and moves it there.
+     *
+     * @param overwrite whether a file that is there may be replaced
+     * @throws InputException when it may not, or cannot be written
+     */
+    public static void whole(Path target, String text, boolean overwrite) {
+        if (Files.isDirectory(target)) {
+            throw new InputException(target + " is a folder; name a file in it.");
+        }
+        if (Files.exists(target) && !overwrite) {
+            throw new InputException(
+                    target + " is there already; name another file, or add --overwrite to replace it.");
+        }
+        Path folder = target.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new InputException("There is no folder " + folder + "; make it first or name another.");
+        }
+        try {
+            Path aside = Files.createTempFile(folder, ".thalweg-", ".part");
+            try {
+                Files.writeString(aside, text, StandardCharsets.UTF_8);
+                Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(aside);
+            }
+        } catch (IOException e) {
+            throw new InputException(
+                    target + " cannot be written; check that the folder may be written and the disk has room.", e);
+        }
+    }
+}
