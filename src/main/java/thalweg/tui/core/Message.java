@@ -1,0 +1,26 @@
+package thalweg.tui.core;
+
+/** Something that a screen is told. Results of work are messages of their own, declared beside the screens. */
+public interface Message {
+
+    /** A key that no binding of the screen took. */
+    record KeyPressed(Key key) implements Message {}
+
+    /** Text that was pasted as one piece. */
+    record Pasted(String text) implements Message {}
+
+    /** A press of the mouse's main button, at a cell of the whole screen, counted from 0. */
+    record MousePressed(int row, int column) implements Message {}
+
+    /** The wheel, by so many rows: negative is up. */
+    record Wheel(int rows) implements Message {}
+
+    /** The screen is shown for the first time. */
+    record Opened() implements Message {}
+
+    /** The screen is on top again; what it shows may have changed meanwhile. */
+    record Returned() implements Message {}
+
+    /** Work that the screen asked for came to nothing, and why. */
+    record Failed(Effect effect, String sentence) implements Message {}
+}

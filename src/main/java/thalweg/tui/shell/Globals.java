@@ -1,0 +1,36 @@
+package thalweg.tui.shell;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Surroundings;
+
+/** What keys do on every screen that does not give them another meaning. */
+enum Globals {
+    HELP(Key.of('?'), Key.of(Key.Named.F1), Key.of(':')),
+    UNITS(Key.of(Key.Named.F9), Key.of('u')),
+    QUIT(Key.of('q'), Key.of(Key.Named.F10), Key.ctrl('q'));
+
+    // The list is made by List.of and cannot change.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final List<Key> keys;
+
+    Globals(Key... keys) {
+        this.keys = List.of(keys);
+    }
+
+    static Optional<Globals> of(Key key) {
+        return Arrays.stream(values()).filter(one -> one.keys.contains(key)).findFirst();
+    }
+
+    /** As a line of the list of keys; the shell itself does what it says. */
+    Binding binding(Surroundings around, Screen screen) {
+        String label = around.say("key." + name().toLowerCase(Locale.ROOT));
+        return new Binding(keys, label, () -> Step.stay(screen), Optional.empty(), false);
+    }
+}

@@ -1,0 +1,285 @@
+package thalweg.tui.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Destination;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Surroundings;
+
+/**
+ * The interface as a whole: immutable, without any terminal.
+ *
+ * @param screens makes the screen of a destination
+ * @param around what every screen sees
+ * @param frames the screens, the one on top last; never empty
+ * @param next number for the next screen
+ * @param notice one line for the person
+ * @param keys the list of keys, where it is open
+ * @param asking what a person is asked before something is lost
+ */
+public record Shell(
+        Function<Destination, Screen> screens,
+        Surroundings around,
+        List<Frame> frames,
+        long next,
+        Optional<Step.Notice> notice,
+        Optional<KeyList> keys,
+        Optional<Asking> asking) {
+
+    /** What would lose an entry if it went on. */
+    enum Asking {
+        BACK,
+        QUIT
+    }
+
+    /** Fewer rows or columns cannot hold what a screen must show. */
+    static final int LEAST_ROWS = 12;
+
+    static final int LEAST_COLUMNS = 40;
+
+    public Shell {
+        frames = List.copyOf(frames);
+        if (frames.isEmpty()) {
+            throw new IllegalArgumentException("there is always a screen");
+        }
+    }
+
+    /** The interface with its first screen. */
+    public static Shell of(Function<Destination, Screen> screens, Destination first, Surroundings around) {
+        Frame frame = new Frame(1, screens.apply(first));
+        return new Shell(screens, around, List.of(frame), 2, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** Starts the first screen's work. */
+    public Reaction start() {
+        return tell(top(), new Message.Opened());
+    }
+
+    private Frame top() {
+        return frames.get(frames.size() - 1);
+    }
+
+    /** The next state upon a message, and what is to be done. */
+    public Reaction update(Message message) {
+        if (message instanceof Resized resized) {
+            return stay(around(around.sized(resized.rows(), resized.columns())));
+        }
+        if (message instanceof Result result) {
+            return frames.stream()
+                    .filter(frame -> frame.number() == result.frame())
+                    .findFirst()
+                    .map(frame -> tell(frame, result.message()))
+                    .orElseGet(() -> stay(this));
+        }
+        Shell quiet = notice(Optional.empty());
+        if (message instanceof Message.KeyPressed pressed) {
+            return quiet.key(pressed.key());
+        }
+        if (keys.isPresent() || asking.isPresent()) {
+            return stay(quiet);
+        }
+        if (message instanceof Message.MousePressed mouse) {
+            return quiet.tell(top(), new Message.MousePressed(mouse.row() - 1, mouse.column()));
+        }
+        return quiet.tell(top(), message);
+    }
+
+    private Reaction key(Key key) {
+        if (key.equals(Key.ctrl('c'))) {
+            return new Reaction(this, List.of(), Reaction.Order.QUIT);
+        }
+        if (key.equals(Key.ctrl('l'))) {
+            return new Reaction(this, List.of(), Reaction.Order.REPAINT);
+        }
+        if (key.equals(Key.ctrl('z'))) {
+            return new Reaction(this, List.of(), Reaction.Order.SUSPEND);
+        }
+        if (asking.isPresent()) {
+            return answered(asking.get(), key);
+        }
+        if (keys.isPresent()) {
+            return inKeyList(keys.get(), key);
+        }
+        Screen screen = top().screen();
+        if (!(screen.writing() && key.writes())) {
+            for (Binding binding : bindings()) {
+                if (binding.keys().contains(key)) {
+                    return run(binding);
+                }
+            }
+            Optional<Reaction> global = global(key);
+            if (global.isPresent()) {
+                return global.get();
+            }
+        }
+        return tell(top(), new Message.KeyPressed(key));
+    }
+
+    private List<Binding> bindings() {
+        return top().screen().bindings(around);
+    }
+
+    private Reaction run(Binding binding) {
+        if (binding.refusal().isPresent()) {
+            return stay(notice(Optional.of(new Step.Notice(binding.refusal().get(), true))));
+        }
+        return take(top(), binding.action().get());
+    }
+
+    private Optional<Reaction> global(Key key) {
+        return Globals.of(key).map(this::global);
+    }
+
+    private Reaction global(Globals global) {
+        return switch (global) {
+            case HELP -> stay(keys(Optional.of(KeyList.of(allBindings()))));
+            case UNITS -> stay(around(around.with(around.units().other())));
+            case QUIT -> quit();
+        };
+    }
+
+    /** The screen's own bindings and those that go everywhere, for the list of keys. */
+    private List<Binding> allBindings() {
+        List<Binding> all = new ArrayList<>(bindings());
+        for (Globals global : Globals.values()) {
+            all.add(global.binding(around, top().screen()));
+        }
+        return all;
+    }
+
+    private Reaction quit() {
+        boolean loses = frames.stream().anyMatch(frame -> frame.screen().unsaved());
+        return loses ? stay(asking(Optional.of(Asking.QUIT))) : new Reaction(this, List.of(), Reaction.Order.QUIT);
+    }
+
+    private Reaction answered(Asking question, Key key) {
+        Shell silent = asking(Optional.empty());
+        if (!key.equals(Key.of('d'))) {
+            return stay(silent);
+        }
+        return question == Asking.QUIT ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.closed();
+    }
+
+    private Reaction inKeyList(KeyList list, Key key) {
+        if (key.named() == Key.Named.ESCAPE || key.named() == Key.Named.F1) {
+            return stay(keys(Optional.empty()));
+        }
+        if (key.named() == Key.Named.ENTER) {
+            List<Binding> found = list.found();
+            Shell closed = keys(Optional.empty());
+            if (found.isEmpty()) {
+                return stay(closed);
+            }
+            Binding chosen = found.get(Math.min(list.state().chosen(), found.size() - 1));
+            Optional<Globals> global = Globals.of(chosen.keys().get(0));
+            boolean own = closed.bindings().stream().anyMatch(one -> one.keys().equals(chosen.keys()));
+            return global.isPresent() && !own ? closed.global(global.get()) : closed.run(chosen);
+        }
+        return stay(keys(Optional.of(list.after(key, Math.max(1, around.rows() - 5)))));
+    }
+
+    private Reaction tell(Frame frame, Message message) {
+        return take(frame, frame.screen().update(message, around));
+    }
+
+    /** Puts the step of one screen into effect; only the screen on top can go somewhere. */
+    private Reaction take(Frame frame, Step step) {
+        Frame changed = new Frame(frame.number(), step.screen());
+        boolean isTop = frame.number() == top().number();
+        List<Frame> stack = new ArrayList<>(frames);
+        stack.replaceAll(one -> one.number() == frame.number() ? changed : one);
+        Shell shell = frames(stack, next);
+        if (isTop) {
+            shell = shell.notice(step.notice().isPresent() ? step.notice() : shell.notice);
+        }
+        List<Work> work = new ArrayList<>();
+        step.effects().forEach(effect -> work.add(new Work(frame.number(), effect)));
+        Reaction moved =
+                step.move().isPresent() && isTop ? shell.moved(step.move().get()) : stay(shell);
+        work.addAll(moved.work());
+        return new Reaction(moved.shell(), work, moved.order());
+    }
+
+    private Reaction moved(Step.Move move) {
+        if (move instanceof Step.Move.Open open) {
+            return opened(frames, open.destination());
+        }
+        if (move instanceof Step.Move.Replace replace) {
+            return opened(frames.subList(0, frames.size() - 1), replace.destination());
+        }
+        if (top().screen().unsaved()) {
+            return stay(asking(Optional.of(Asking.BACK)));
+        }
+        return closed();
+    }
+
+    private Reaction opened(List<Frame> below, Destination destination) {
+        List<Frame> stack = new ArrayList<>(below);
+        Frame frame = new Frame(next, screens.apply(destination));
+        stack.add(frame);
+        return frames(stack, next + 1).tell(frame, new Message.Opened());
+    }
+
+    private Reaction closed() {
+        if (frames.size() == 1) {
+            return stay(this);
+        }
+        Shell below = frames(frames.subList(0, frames.size() - 1), next);
+        return below.tell(below.top(), new Message.Returned());
+    }
+
+    /** Paints everything. */
+    public Canvas draw() {
+        Canvas canvas = Canvas.of(around.rows(), around.columns());
+        if (around.rows() < LEAST_ROWS || around.columns() < LEAST_COLUMNS) {
+            Surface.tooSmall(canvas, around);
+            return canvas;
+        }
+        Screen screen = top().screen();
+        Surface.title(canvas, screen, around);
+        Canvas body = canvas.part(1, 0, canvas.rows() - 2, canvas.columns());
+        if (keys.isPresent()) {
+            keys.get().draw(body, around);
+            Surface.footOfKeyList(canvas, around);
+        } else {
+            screen.draw(body, around);
+            if (asking.isPresent()) {
+                Surface.question(canvas, around);
+            } else {
+                Surface.foot(canvas, screen, notice, around);
+            }
+        }
+        return canvas;
+    }
+
+    private static Reaction stay(Shell shell) {
+        return new Reaction(shell, List.of(), Reaction.Order.NONE);
+    }
+
+    private Shell around(Surroundings changed) {
+        return new Shell(screens, changed, frames, next, notice, keys, asking);
+    }
+
+    private Shell frames(List<Frame> changed, long nextNumber) {
+        return new Shell(screens, around, changed, nextNumber, notice, keys, asking);
+    }
+
+    private Shell notice(Optional<Step.Notice> changed) {
+        return new Shell(screens, around, frames, next, changed, keys, asking);
+    }
+
+    private Shell keys(Optional<KeyList> changed) {
+        return new Shell(screens, around, frames, next, notice, changed, asking);
+    }
+
+    private Shell asking(Optional<Asking> changed) {
+        return new Shell(screens, around, frames, next, notice, keys, changed);
+    }
+}

@@ -1,0 +1,93 @@
+package thalweg.tui.shell;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thalweg.text.Width;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+
+/** Paints what stands around every screen: title, foot line, questions. */
+final class Surface {
+
+    private Surface() {}
+
+    static void tooSmall(Canvas canvas, Surroundings around) {
+        String text = around.say("small", Shell.LEAST_COLUMNS, Shell.LEAST_ROWS, around.columns(), around.rows());
+        List<String> lines = Width.wrap(text, Math.max(1, canvas.columns()));
+        for (int row = 0; row < Math.min(lines.size(), canvas.rows()); row++) {
+            canvas.put(row, 0, lines.get(row), Style.NORMAL);
+        }
+    }
+
+    static void title(Canvas canvas, Screen screen, Surroundings around) {
+        canvas.fill(0, Style.TITLE);
+        String right = around.say("units." + around.units().name().toLowerCase(Locale.ROOT))
+                + (around.readOnly() ? "  " + around.say("read_only") : "") + " ";
+        int room = canvas.columns() - Width.of(right) - 2;
+        canvas.put(0, 1, Width.cut(screen.title(around), Math.max(0, room)), Style.TITLE);
+        canvas.put(0, canvas.columns() - Width.of(right), right, Style.TITLE);
+    }
+
+    /** The way to the help comes first and is never cut off; the others go in order as far as there is room. */
+    static void foot(Canvas canvas, Screen screen, Optional<Step.Notice> notice, Surroundings around) {
+        int row = canvas.rows() - 1;
+        int at = hint(canvas, row, 0, screen.writing() ? "F1" : "?", around.say("foot.help"));
+        if (notice.isPresent()) {
+            boolean bad = notice.get().bad();
+            String text = (bad ? "! " : "") + notice.get().text();
+            notice(canvas, text, at, bad ? Style.ERROR : Style.NOTICE);
+            return;
+        }
+        for (Binding binding : screen.bindings(around)) {
+            if (!binding.atFoot() || binding.refusal().isPresent()) {
+                continue;
+            }
+            String key = binding.keys().get(0).print();
+            int width = Width.of(key) + 1 + Width.of(binding.label()) + 2;
+            if (at + width <= canvas.columns() + 2) {
+                at = hint(canvas, row, at, key, binding.label());
+            }
+        }
+    }
+
+    /** A notice that is too long for the foot line takes as many rows above it as it needs. */
+    private static void notice(Canvas canvas, String text, int at, Style style) {
+        int row = canvas.rows() - 1;
+        if (at + Width.of(text) <= canvas.columns()) {
+            canvas.put(row, at, text, style);
+            return;
+        }
+        List<String> lines = Width.wrap(text, canvas.columns());
+        int from = Math.max(1, row - lines.size());
+        for (int i = 0; i < lines.size() && from + i < row; i++) {
+            canvas.fill(from + i, style);
+            canvas.put(from + i, 0, lines.get(i), style);
+        }
+    }
+
+    static void footOfKeyList(Canvas canvas, Surroundings around) {
+        int row = canvas.rows() - 1;
+        int at = hint(canvas, row, 0, "Esc", around.say("foot.close"));
+        hint(canvas, row, at, "Enter", around.say("foot.do"));
+    }
+
+    static void question(Canvas canvas, Surroundings around) {
+        int row = canvas.rows() - 1;
+        List<String> lines = Width.wrap(around.say("unsaved.question"), canvas.columns() - 2);
+        for (int i = 0; i < lines.size(); i++) {
+            int line = row - lines.size() + 1 + i;
+            canvas.fill(line, Style.CAUTION);
+            canvas.put(line, 1, lines.get(i), Style.CAUTION);
+        }
+    }
+
+    private static int hint(Canvas canvas, int row, int at, String key, String label) {
+        int after = canvas.put(row, at, key, Style.KEY);
+        return canvas.put(row, after + 1, label, Style.NORMAL) + 2;
+    }
+}

@@ -1,0 +1,99 @@
+package thalweg.tui.widget;
+
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Style;
+
+/** A raster finer than cells: each cell holds 2 by 4 dots in braille, 2 by 2 in blocks, 1 by 1 in ASCII. */
+final class Dots {
+
+    private static final int DASH = 3;
+
+    /** The bit of each dot in a braille cell, by row and column. Source: Unicode, block Braille Patterns. */
+    private static final int[][] BRAILLE = {{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}};
+
+    /** The quadrants by the bits 1 upper left, 2 upper right, 4 lower left, 8 lower right. */
+    private static final String QUADRANTS = " ▘▝▀▖▌▞▛▗▚▐▜▄▙▟█";
+
+    private final int rows;
+    private final int columns;
+    private final Glyphs glyphs;
+    private final int across;
+    private final int down;
+    private final int[][] bits;
+    private final char[][] signs;
+    private final Style[][] styles;
+
+    Dots(int rows, int columns, Glyphs glyphs) {
+        this.rows = rows;
+        this.columns = columns;
+        this.glyphs = glyphs;
+        this.across = glyphs == Glyphs.ASCII ? 1 : 2;
+        this.down = glyphs == Glyphs.BRAILLE ? 4 : glyphs == Glyphs.BLOCKS ? 2 : 1;
+        this.bits = new int[rows][columns];
+        this.signs = new char[rows][columns];
+        this.styles = new Style[rows][columns];
+    }
+
+    /** Draws a straight stroke between two places in cells. */
+    void stroke(double fromColumn, double fromRow, double toColumn, double toRow, boolean dashed, Style style) {
+        double width = (toColumn - fromColumn) * across;
+        double height = (toRow - fromRow) * down;
+        int steps = (int) Math.ceil(Math.max(Math.abs(width), Math.abs(height)));
+        char sign = sign(toColumn - fromColumn, toRow - fromRow);
+        for (int step = 0; step <= Math.max(1, steps); step++) {
+            if (dashed && step / DASH % 2 == 1) {
+                continue;
+            }
+            double part = (double) step / Math.max(1, steps);
+            int x = (int) Math.floor(fromColumn * across + width * part);
+            int y = (int) Math.floor(fromRow * down + height * part);
+            dot(x, y, sign, style);
+        }
+    }
+
+    private void dot(int x, int y, char sign, Style style) {
+        int column = Math.floorDiv(x, across);
+        int row = Math.floorDiv(y, down);
+        if (column < 0 || row < 0 || column >= columns || row >= rows) {
+            return;
+        }
+        int inColumn = Math.floorMod(x, across);
+        int inRow = Math.floorMod(y, down);
+        bits[row][column] |= glyphs == Glyphs.BRAILLE ? BRAILLE[inRow][inColumn] : 1 << (inRow * across + inColumn);
+        signs[row][column] = signs[row][column] == 0 || signs[row][column] == sign ? sign : '+';
+        styles[row][column] = style;
+    }
+
+    /** The ASCII sign that leans as the stroke does; a cell is twice as high as wide. */
+    private static char sign(double across, double down) {
+        double steep = Math.abs(down * 2) / Math.max(1e-9, Math.abs(across));
+        if (steep > 2.5) {
+            return '|';
+        }
+        if (steep < 0.4) {
+            return '-';
+        }
+        return across * down > 0 ? '\\' : '/';
+    }
+
+    /** Paints what was drawn; cells without a dot are left as they are. */
+    void paint(Canvas canvas) {
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                Style style = styles[row][column];
+                if (bits[row][column] != 0 && style != null) {
+                    canvas.put(row, column, glyph(row, column), style);
+                }
+            }
+        }
+    }
+
+    private String glyph(int row, int column) {
+        return switch (glyphs) {
+            case BRAILLE -> Character.toString(0x2800 + bits[row][column]);
+            case BLOCKS -> Character.toString(QUADRANTS.charAt(bits[row][column]));
+            case ASCII -> Character.toString(signs[row][column]);
+        };
+    }
+}

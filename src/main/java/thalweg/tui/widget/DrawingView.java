@@ -1,0 +1,162 @@
+package thalweg.tui.widget;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import thalweg.drawing.Drawing;
+import thalweg.drawing.Ink;
+import thalweg.drawing.Shape;
+import thalweg.drawing.Spot;
+import thalweg.text.Width;
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Style;
+
+/** Draws a picture in terminal cells: dots for strokes, text for labels, both scales alike. */
+public final class DrawingView {
+
+    /** A terminal's cell is about twice as high as it is wide. */
+    private static final double CELL_HEIGHT = 2.0;
+
+    /** Cells kept free at each side, so that labels at the edge of the picture have room. */
+    private static final int MARGIN_COLUMNS = 10;
+
+    /** How far a label may go from its place to cover no other [rows]. */
+    private static final int MOST_AWAY = 3;
+
+    private static final Map<Ink, Style> STYLES = new EnumMap<>(Map.of(
+            Ink.MAIN, Style.NORMAL,
+            Ink.STRONG, Style.STRONG,
+            Ink.FAINT, Style.FAINT,
+            Ink.FORCE, Style.KEY,
+            Ink.CAUTION, Style.CAUTION));
+
+    private final Canvas canvas;
+    private final Dots dots;
+    private final boolean[][] taken;
+    private final double scale;
+    private final double left;
+    private final double top;
+
+    private DrawingView(Canvas canvas, Drawing drawing, Glyphs glyphs) {
+        this.canvas = canvas;
+        this.taken = new boolean[canvas.rows()][canvas.columns()];
+        this.dots = new Dots(canvas.rows(), canvas.columns(), glyphs);
+        double width = Math.max(1e-6, drawing.right() - drawing.left());
+        double height = Math.max(1e-6, drawing.top() - drawing.bottom());
+        double roomAcross = Math.max(1, canvas.columns() - 2 * Math.min(MARGIN_COLUMNS, canvas.columns() / 5));
+        double roomDown = Math.max(1, canvas.rows() - 2);
+        this.scale = Math.min(roomAcross / width, roomDown * CELL_HEIGHT / height);
+        this.left = (canvas.columns() - width * scale) / 2 - drawing.left() * scale;
+        this.top = (canvas.rows() * CELL_HEIGHT - height * scale) / 2 + drawing.top() * scale;
+    }
+
+    /** Draws the picture as large as it fits. */
+    public static void draw(Canvas canvas, Drawing drawing, Glyphs glyphs) {
+        if (canvas.rows() < 3 || canvas.columns() < 10) {
+            return;
+        }
+        DrawingView view = new DrawingView(canvas, drawing, glyphs);
+        drawing.shapes()
+                .forEach(shape ->
+                        shape.match(line -> view.line(line), polygon -> view.polygon(polygon), label -> Boolean.TRUE));
+        view.dots.paint(canvas);
+        drawing.shapes()
+                .forEach(shape ->
+                        shape.match(line -> Boolean.TRUE, polygon -> Boolean.TRUE, label -> view.label(label)));
+    }
+
+    /** Across, in cells. */
+    private double column(Spot spot) {
+        return left + spot.x() * scale;
+    }
+
+    /** Down, in cells. */
+    private double row(Spot spot) {
+        return (top - spot.y() * scale) / CELL_HEIGHT;
+    }
+
+    private Boolean line(Shape.Line line) {
+        Style style = STYLES.getOrDefault(line.ink(), Style.NORMAL);
+        double fromColumn = column(line.from());
+        double fromRow = row(line.from());
+        double toColumn = column(line.to());
+        double toRow = row(line.to());
+        dots.stroke(fromColumn, fromRow, toColumn, toRow, line.dashed(), style);
+        if (line.arrow()) {
+            arrowHead(fromColumn, fromRow, toColumn, toRow, style);
+        }
+        return Boolean.TRUE;
+    }
+
+    private void arrowHead(double fromColumn, double fromRow, double toColumn, double toRow, Style style) {
+        double across = toColumn - fromColumn;
+        double down = (toRow - fromRow) * CELL_HEIGHT;
+        double length = Math.hypot(across, down);
+        if (length < 1) {
+            return;
+        }
+        double size = Math.min(2.5, length / 2);
+        for (int side = -1; side <= 1; side += 2) {
+            double backAcross = -across / length * size + side * -down / length * size / 2;
+            double backDown = -down / length * size + side * across / length * size / 2;
+            dots.stroke(toColumn, toRow, toColumn + backAcross, toRow + backDown / CELL_HEIGHT, false, style);
+        }
+    }
+
+    private Boolean polygon(Shape.Polygon polygon) {
+        Style style = STYLES.getOrDefault(polygon.ink(), Style.NORMAL);
+        List<Spot> spots = polygon.spots();
+        for (int i = 0; i < spots.size(); i++) {
+            Spot from = spots.get(i);
+            Spot to = spots.get((i + 1) % spots.size());
+            dots.stroke(column(from), row(from), column(to), row(to), false, style);
+        }
+        if (polygon.filled()) {
+            double middleColumn =
+                    spots.stream().mapToDouble(this::column).average().orElse(0);
+            double middleRow = spots.stream().mapToDouble(this::row).average().orElse(0);
+            spots.forEach(spot -> dots.stroke(column(spot), row(spot), middleColumn, middleRow, false, style));
+        }
+        return Boolean.TRUE;
+    }
+
+    private Boolean label(Shape.Label label) {
+        int width = Width.of(label.text());
+        int at = (int) Math.round(column(label.at()));
+        int start = switch (label.side()) {
+            case START -> at + 1;
+            case MIDDLE -> at - width / 2;
+            case END -> at - width;
+        };
+        int inside = Math.max(0, Math.min(canvas.columns() - width, start));
+        int row = freeRow((int) Math.floor(row(label.at())), inside, width);
+        for (int column = inside; column < Math.min(canvas.columns(), inside + width); column++) {
+            taken[row][column] = true;
+        }
+        canvas.put(row, inside, label.text(), STYLES.getOrDefault(label.ink(), Style.NORMAL));
+        return Boolean.TRUE;
+    }
+
+    /** The row, or the nearest one where the text covers no other text, as far as there is one. */
+    private int freeRow(int wanted, int column, int width) {
+        int nearest = Math.max(0, Math.min(canvas.rows() - 1, wanted));
+        for (int step = 0; step <= MOST_AWAY; step++) {
+            for (int row : List.of(nearest - step, nearest + step)) {
+                if (row >= 0 && row < canvas.rows() && isFree(row, column, width)) {
+                    return row;
+                }
+            }
+        }
+        return nearest;
+    }
+
+    private boolean isFree(int row, int column, int width) {
+        for (int at = Math.max(0, column - 1); at < Math.min(canvas.columns(), column + width + 1); at++) {
+            if (taken[row][at]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,141 @@
+package thalweg.tui.widget;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thalweg.tui.core.Key;
+
+/**
+ * Fields to fill in, one of which has the focus.
+ *
+ * @param fields in order, at least one
+ * @param focus index of the field with the focus
+ * @param touched whether anything was entered
+ * @param refused whether saving was tried in vain, so that every fault is shown
+ */
+public record Form(List<Field> fields, int focus, boolean touched, boolean refused) {
+
+    public Form {
+        fields = List.copyOf(fields);
+        if (focus < 0 || focus >= fields.size()) {
+            throw new IllegalArgumentException("one of the fields has the focus");
+        }
+    }
+
+    /** A form in which nothing was entered yet. */
+    public static Form of(List<Field> fields) {
+        return new Form(fields, 0, false, false);
+    }
+
+    /** The field with the focus. */
+    public Field focused() {
+        return fields.get(focus);
+    }
+
+    /** What is in the field of that key. */
+    public String value(String key) {
+        return fields.stream()
+                .filter(field -> field.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the form has no field " + key))
+                .value();
+    }
+
+    /** The first fault, if there is one. */
+    public Optional<String> fault() {
+        return fields.stream()
+                .flatMap(field -> field.fault().map(fault -> field.label() + ": " + fault).stream())
+                .findFirst();
+    }
+
+    /** The form at its first fault, every fault shown. */
+    public Form atFault() {
+        for (int i = 0; i < fields.size(); i++) {
+            if (fields.get(i).fault().isPresent()) {
+                return new Form(fields, i, touched, true);
+            }
+        }
+        return this;
+    }
+
+    /** The focus moved by so many fields, around the end. */
+    public Form moved(int by) {
+        return new Form(fields, Math.floorMod(focus + by, fields.size()), touched, refused);
+    }
+
+    /** The form after a key that no binding took. */
+    public Form after(Key key) {
+        Field field = focused();
+        boolean many = field.manyLines();
+        if (key.named() == Key.Named.TAB) {
+            return moved(key.shift() ? -1 : 1);
+        }
+        if (!many && (key.named() == Key.Named.ENTER || key.named() == Key.Named.DOWN)) {
+            return moved(1);
+        }
+        if (!many && key.named() == Key.Named.UP) {
+            return moved(-1);
+        }
+        if (field.input() instanceof Field.Input.Chosen chosen) {
+            return switch (key.named()) {
+                case LEFT -> with(field.with(chosen.turned(-1)));
+                case RIGHT -> with(field.with(chosen.turned(1)));
+                case CHARACTER -> key.writes() ? with(field.with(typedChoice(chosen, key))) : this;
+                default -> this;
+            };
+        }
+        if (field.input() instanceof Field.Input.Typed typed) {
+            TextField after = typed.field().after(key);
+            if (many && after.equals(typed.field()) && key.named() == Key.Named.DOWN) {
+                return moved(1);
+            }
+            if (many && after.equals(typed.field()) && key.named() == Key.Named.UP) {
+                return moved(-1);
+            }
+            return withTyped(field, typed, after);
+        }
+        return this;
+    }
+
+    /** The form after text was pasted. */
+    public Form pasted(String text) {
+        Field field = focused();
+        return field.input() instanceof Field.Input.Typed typed
+                ? withTyped(field, typed, typed.field().inserted(text))
+                : this;
+    }
+
+    private Form withTyped(Field field, Field.Input.Typed before, TextField after) {
+        boolean same = after.text().equals(before.field().text());
+        Form changed = with(field.with(new Field.Input.Typed(after)));
+        return same ? new Form(changed.fields, focus, touched, refused) : changed;
+    }
+
+    /** Space turns; a letter goes to the next option that begins with it. */
+    private static Field.Input typedChoice(Field.Input.Chosen chosen, Key key) {
+        if (key.codePoint() == ' ') {
+            return chosen.turned(1);
+        }
+        for (int step = 1; step <= chosen.options().size(); step++) {
+            Field.Input.Chosen next = chosen.turned(step);
+            String label = next.labels().get(next.chosen());
+            if (label.regionMatches(true, 0, key.text(), 0, key.text().length())) {
+                return next;
+            }
+        }
+        return chosen;
+    }
+
+    private Form with(Field field) {
+        List<Field> changed = new ArrayList<>(fields);
+        changed.set(focus, field);
+        return new Form(changed, focus, true, refused);
+    }
+
+    /** The same with another field in place of the one of that key. */
+    public Form with(String key, Field.Input input) {
+        List<Field> changed = new ArrayList<>();
+        fields.forEach(field -> changed.add(field.key().equals(key) ? field.with(input) : field));
+        return new Form(changed, focus, true, refused);
+    }
+}
