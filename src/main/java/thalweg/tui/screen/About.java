@@ -1,0 +1,233 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
+import thalweg.logbook.Inspection;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.RiggingNote;
+import thalweg.logbook.StationRecord;
+import thalweg.route.Canyon;
+import thalweg.route.Part;
+import thalweg.route.Prose;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Paragraph;
+
+/** What is known of a record, as text to read beside a list or by itself. */
+final class About {
+
+    private static final int MARGIN = 2;
+
+    private About() {}
+
+    /** A canyon in short: grades, age of the news, what somebody wrote about it. */
+    static List<Paragraph> canyon(CanyonRecord record, Surroundings around) {
+        Canyon canyon = record.canyon();
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(canyon.name(), Style.STRONG));
+        if (canyon.invented()) {
+            text.add(Paragraph.of(around.say("invented"), Style.CAUTION));
+        }
+        if (!canyon.otherNames().isEmpty()) {
+            text.add(Paragraph.of(String.join(", ", canyon.otherNames()), Style.FAINT));
+        }
+        if (!canyon.whereabouts().isEmpty()) {
+            text.add(Paragraph.of(canyon.whereabouts()));
+        }
+        text.add(Paragraph.gap());
+        text.add(fact(around, "about.french", canyon.french().map(grade -> grade.print())));
+        text.add(fact(around, "about.american", canyon.american().map(grade -> grade.print())));
+        text.add(fact(around, "about.longest_drop", record.longestDrop().map(drop -> drop.print(around.units()))));
+        text.add(fact(around, "about.newest", record.newestInspection().map(date -> Looks.ago(around, date))));
+        text.add(fact(around, "about.oldest", record.oldestLastSeen().map(date -> Looks.ago(around, date))));
+        if (record.neverSeen() > 0) {
+            text.add(Paragraph.of(around.say("about.never_seen", record.neverSeen()), Style.MIND));
+        }
+        canyon.position().ifPresent(place -> text.add(Paragraph.of(place.printDecimal(), Style.FAINT)));
+        text.addAll(prose(around, "canyon_text", canyon.prose()));
+        return text;
+    }
+
+    /** A place on the line. */
+    static List<Paragraph> place(LineRecord record, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(placeName(record, around), Style.STRONG));
+        record.obstacle()
+                .distance()
+                .ifPresent(distance ->
+                        text.add(Paragraph.of(around.say("about.distance", distance.print(around.units())))));
+        if (!record.obstacle().note().isEmpty()) {
+            text.add(Paragraph.of(record.obstacle().note()));
+        }
+        for (StationRecord station : record.stations()) {
+            text.add(Paragraph.gap());
+            text.addAll(station(station, around));
+        }
+        return text;
+    }
+
+    /** "3 drop, 18 m, the long one". */
+    static String placeName(LineRecord record, Surroundings around) {
+        return Stream.of(
+                        record.number() + " "
+                                + Looks.word(
+                                        around, "obstacle", record.obstacle().kind()),
+                        record.obstacle()
+                                .height()
+                                .map(height -> height.print(around.units()))
+                                .orElse(""),
+                        record.obstacle().name())
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** A station with the state of each of its parts. */
+    static List<Paragraph> station(StationRecord record, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(around.say("about.station", record.station().name()), Style.STRONG));
+        text.add(fact(around, "about.side", record.station().side().map(side -> Looks.word(around, "side", side))));
+        text.add(fact(around, "about.rope", record.station().ropeNeeded().map(rope -> rope.print(around.units()))));
+        text.addAll(prose(around, "station_text", record.station().prose()));
+        for (AnchorRecord anchor : record.anchors()) {
+            text.add(Paragraph.of(anchorName(anchor, around), Style.STRONG));
+            anchor.parts().forEach(part -> text.add(partLine(part, around)));
+        }
+        if (record.anchors().isEmpty()) {
+            text.add(Paragraph.of(around.say("about.no_anchor"), Style.MIND));
+        }
+        if (!record.notes().isEmpty()) {
+            text.addAll(note(record.notes().get(0), around));
+        }
+        return text;
+    }
+
+    private static Paragraph partLine(PartRecord part, Surroundings around) {
+        String line = part.part().label() + ": " + Looks.state(around, part.state());
+        return new Paragraph(MARGIN, line, Looks.style(part.state().condition()));
+    }
+
+    /** The role of an anchor, and its name where it has one. */
+    static String anchorName(AnchorRecord record, Surroundings around) {
+        String role = Looks.word(around, "role", record.anchor().role());
+        return record.anchor().name().isEmpty()
+                ? role
+                : role + ": " + record.anchor().name();
+    }
+
+    /** A part with everything that was found on it. */
+    static List<Paragraph> part(PartRecord record, Surroundings around) {
+        Part part = record.part();
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(part.label(), Style.STRONG));
+        text.add(Paragraph.of(
+                Looks.state(around, record.state()), Looks.style(record.state().condition())));
+        text.add(Paragraph.of(hardware(part, around)));
+        text.add(fact(around, "about.placed", part.placed().map(date -> Looks.ago(around, date))));
+        text.add(fact(around, "about.strength", part.strength().map(force -> force.print(around.units()))));
+        part.axialStrength()
+                .ifPresent(force -> text.add(fact(around, "about.axial", Optional.of(force.print(around.units())))));
+        if (part.kind().isPoint()) {
+            text.add(Paragraph.of(part.holdsAlone()
+                    .map(belief -> Looks.word(around, "holds", belief))
+                    .orElse(around.say("holds.unknown"))));
+            text.add(fact(
+                    around,
+                    "about.place",
+                    part.place()
+                            .map(place -> around.say(
+                                    "about.place_value",
+                                    place.right().printFine(around.units()),
+                                    place.up().printFine(around.units()),
+                                    place.out().printFine(around.units())))));
+        }
+        if (!part.note().isEmpty()) {
+            text.add(Paragraph.of(part.note()));
+        }
+        text.add(Paragraph.gap());
+        text.add(Paragraph.of(around.say("about.inspections"), Style.STRONG));
+        if (record.inspections().isEmpty()) {
+            text.add(Paragraph.of(around.say("about.no_inspections"), Style.FAINT));
+        }
+        record.inspections().forEach(entry -> text.addAll(inspection(entry, around)));
+        return text;
+    }
+
+    /** What it is made of, in one line. */
+    static String hardware(Part part, Surroundings around) {
+        Part.Hardware made = part.hardware();
+        return Stream.of(
+                        Looks.word(around, "part", part.kind()),
+                        made.material(),
+                        made.size(),
+                        made.standard(),
+                        made.maker(),
+                        made.batch())
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static List<Paragraph> inspection(Entry<Inspection> entry, Surroundings around) {
+        Inspection inspection = entry.content();
+        String found = inspection.wasSeen()
+                ? inspection
+                                .found()
+                                .map(one -> Looks.condition(around, Optional.of(one)))
+                                .orElse("")
+                        + inspection
+                                .left()
+                                .map(one -> " " + around.say("about.left", Looks.condition(around, Optional.of(one))))
+                                .orElse("")
+                : around.say("condition.mark.unknown") + " " + around.say("condition.not_seen");
+        String rest = Stream.concat(
+                        inspection.work().stream().map(work -> Looks.word(around, "work", work)),
+                        Stream.of(
+                                inspection
+                                        .water()
+                                        .map(level -> around.say("about.water", Looks.word(around, "water", level)))
+                                        .orElse(""),
+                                inspection.by()))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(
+                inspection.on().print() + "  " + found.strip() + (rest.isEmpty() ? "" : "  (" + rest + ")"),
+                Looks.style(inspection.afterwards())));
+        if (!inspection.note().isEmpty()) {
+            text.add(new Paragraph(MARGIN, inspection.note(), Style.NORMAL));
+        }
+        return text;
+    }
+
+    /** A rigging note in full. */
+    static List<Paragraph> note(Entry<RiggingNote> entry, Surroundings around) {
+        RiggingNote note = entry.content();
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(
+                around.say("about.note", Looks.ago(around, note.on()), name(around, note.by())), Style.STRONG));
+        text.addAll(prose(around, "note_text", note.prose()));
+        return text;
+    }
+
+    /** A person's name, or that it is unknown. */
+    static String name(Surroundings around, String by) {
+        return by.isEmpty() ? around.say("unknown") : by;
+    }
+
+    private static <K extends Enum<K>> List<Paragraph> prose(Surroundings around, String list, Prose<K> prose) {
+        List<Paragraph> text = new ArrayList<>();
+        prose.texts()
+                .forEach((heading, words) -> text.add(Paragraph.of(Looks.word(around, list, heading) + ": " + words)));
+        return text;
+    }
+
+    private static Paragraph fact(Surroundings around, String key, Optional<String> value) {
+        return Paragraph.of(around.say(key) + ": " + Looks.orUnknown(around, value));
+    }
+}

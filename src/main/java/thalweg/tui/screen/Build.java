@@ -1,0 +1,159 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import thalweg.body.Limits;
+import thalweg.fault.InputException;
+import thalweg.route.PartialDate;
+import thalweg.route.Prose;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Field;
+
+/** Builds the fields of forms: label and help by key, checks from the readers that will read what was typed. */
+final class Build {
+
+    private final Surroundings around;
+    private final List<Field> fields = new ArrayList<>();
+
+    Build(Surroundings around) {
+        this.around = around;
+    }
+
+    List<Field> done() {
+        return fields;
+    }
+
+    /** A text that must be there. */
+    Build name(String key, String label, String text) {
+        String missing = around.say("form.missing");
+        return line(key, label, text, Limits.NAME, typed -> typed.isBlank() ? Optional.of(missing) : Optional.empty());
+    }
+
+    /** A text that may be left empty. */
+    Build text(String key, String label, String text) {
+        return line(key, label, text, Limits.LINE, Field.any());
+    }
+
+    /** A value that may be left empty and is read by that reader. */
+    Build value(String key, String label, String text, Function<String, ?> parse) {
+        return line(key, label, text, Limits.NAME, reading(parse));
+    }
+
+    /** A date that must be there and have come. */
+    Build day(String key, String label, String text) {
+        String missing = around.say("form.missing");
+        return line(
+                key,
+                label,
+                text,
+                Limits.NAME,
+                typed -> typed.isBlank()
+                        ? Optional.of(missing)
+                        : reading(this::past).apply(typed));
+    }
+
+    /** A date that may be left empty but must have come. */
+    Build past(String key, String label, String text) {
+        return line(key, label, text, Limits.NAME, reading(this::past));
+    }
+
+    private PartialDate past(String typed) {
+        PartialDate date = PartialDate.parse(typed);
+        if (!date.hasBegunBy(around.today())) {
+            throw new InputException(around.say("form.future", date.print(), around.today()));
+        }
+        return date;
+    }
+
+    // Only whether the reader takes it counts here; what it reads is asked for when the form is sent.
+    @SuppressWarnings("ReturnValueIgnored")
+    private static Function<String, Optional<String>> reading(Function<String, ?> parse) {
+        return typed -> {
+            if (typed.isBlank()) {
+                return Optional.empty();
+            }
+            try {
+                parse.apply(typed.strip());
+                return Optional.empty();
+            } catch (InputException e) {
+                return Optional.of(e.sentence());
+            }
+        };
+    }
+
+    private Build line(String key, String label, String text, int longest, Function<String, Optional<String>> check) {
+        fields.add(Field.line(key, around.say(label), around.say("help." + label), text, longest, check));
+        return this;
+    }
+
+    /** A text of several lines. */
+    Build lines(String key, String label, String text) {
+        fields.add(Field.lines(key, around.say(label), around.say("help." + label), text, Limits.PROSE));
+        return this;
+    }
+
+    /** One value of a list. */
+    <E extends Enum<E>> Build word(String key, String label, String list, Class<E> words, E chosen) {
+        return choice(key, label, list, words, Optional.of(chosen), false);
+    }
+
+    /** One value of a list, or unknown. */
+    <E extends Enum<E>> Build maybe(String key, String label, String list, Class<E> words, Optional<E> chosen) {
+        return choice(key, label, list, words, chosen, true);
+    }
+
+    private <E extends Enum<E>> Build choice(
+            String key, String label, String list, Class<E> words, Optional<E> chosen, boolean unknown) {
+        List<String> options = new ArrayList<>();
+        List<String> labels = new ArrayList<>();
+        if (unknown) {
+            options.add("");
+            labels.add(around.say("unknown"));
+        }
+        Arrays.stream(words.getEnumConstants()).forEach(one -> {
+            options.add(key(one));
+            labels.add(Looks.word(around, list, one));
+        });
+        fields.add(Field.choice(
+                key,
+                around.say(label),
+                around.say("help." + label),
+                options,
+                labels,
+                chosen.map(Build::key).orElse("")));
+        return this;
+    }
+
+    /** One of some options with labels of their own. */
+    Build options(String key, String label, List<String> options, List<String> labels, String chosen) {
+        fields.add(Field.choice(key, label, around.say("help.form.choice"), options, labels, chosen));
+        return this;
+    }
+
+    /** A field of one line with a label of its own. */
+    Build labelled(String key, String label, String help) {
+        fields.add(Field.line(key, label, help, "", Limits.PROSE, Field.any()));
+        return this;
+    }
+
+    /** A field of several lines for each heading. */
+    <K extends Enum<K>> Build prose(String list, Class<K> headings, Prose<K> prose) {
+        for (K heading : headings.getEnumConstants()) {
+            fields.add(Field.lines(
+                    key(heading),
+                    Looks.word(around, list, heading),
+                    around.say("help.form.prose"),
+                    prose.under(heading).orElse(""),
+                    Limits.PROSE));
+        }
+        return this;
+    }
+
+    private static String key(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
+    }
+}

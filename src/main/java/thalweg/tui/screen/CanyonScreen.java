@@ -1,0 +1,287 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thalweg.ledger.OrderKey;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.ListState;
+import thalweg.tui.widget.Lists;
+import thalweg.tui.widget.Paragraph;
+
+/**
+ * One canyon: its line, place by place with the stations under each, and the chosen one beside it where there is room.
+ *
+ * @param uid of the canyon
+ * @param loaded the canyon, once it is loaded
+ * @param list which row is chosen
+ */
+record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list) implements Screen {
+
+    private static final int HEAD_ROWS = 4;
+    private static final int STATE = 19;
+    private static final int SHORT_STATE = 16;
+    private static final int ROPE = 8;
+    private static final int NARROW = 56;
+
+    /** Not loaded yet. */
+    static CanyonScreen opened(Uid uid) {
+        return new CanyonScreen(uid, Optional.empty(), ListState.START);
+    }
+
+    /** One row of the line: a place, or a station of it. */
+    private record Row(LineRecord place, Optional<StationRecord> station) {}
+
+    private List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        loaded.ifPresent(told -> told.record().line().forEach(place -> {
+            rows.add(new Row(place, Optional.empty()));
+            place.stations().forEach(station -> rows.add(new Row(place, Optional.of(station))));
+        }));
+        return rows;
+    }
+
+    private Optional<Row> chosen() {
+        List<Row> rows = rows();
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(Math.min(list.chosen(), rows.size() - 1)));
+    }
+
+    @Override
+    public String title(Surroundings around) {
+        return loaded.map(told -> told.record().canyon().name()).orElse(around.say("loading"));
+    }
+
+    @Override
+    public List<Binding> bindings(Surroundings around) {
+        String readOnly = around.say("read_only.refused");
+        boolean waiting = loaded.isEmpty();
+        boolean none = chosen().isEmpty();
+        List<Binding> bindings = new ArrayList<>();
+        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), () -> open(around))
+                .unless(none, around.say("canyon.nothing_to_open")));
+        bindings.add(Binding.of(Key.of('w'), around.say("key.sheet"), this::writeSheet)
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        bindings.add(Binding.of(Key.of('n'), around.say("key.new_place"), this::newPlace)
+                .unless(around.readOnly(), readOnly)
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('s'), around.say("key.new_station"), this::newStation)
+                .unless(none, around.say("canyon.no_place_for_station"))
+                .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(Key.of('e'), around.say("key.edit_place"), this::editPlace)
+                .unless(none, around.say("canyon.nothing_to_open"))
+                .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(Key.of('c'), around.say("key.edit_canyon"), this::editCanyon)
+                .unless(around.readOnly(), readOnly)
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('d'), around.say("key.canyon_text"), () -> read(around))
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
+                .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
+                .quiet());
+        bindings.addAll(Lists.bindings(list, rows().size(), around.rows() - HEAD_ROWS - 3, around, this::moved));
+        return bindings;
+    }
+
+    private Optional<String> position() {
+        return loaded.flatMap(told -> told.record().canyon().position()).map(place -> place.printDecimal());
+    }
+
+    private Step copy(Surroundings around) {
+        String text = position().orElseThrow();
+        return Step.stay(this).doing(new Effect.Copy(text)).saying(around.say("copied", text));
+    }
+
+    private Step moved(ListState to) {
+        return Step.stay(new CanyonScreen(uid, loaded, to));
+    }
+
+    private CanyonRecord record() {
+        return loaded.orElseThrow().record();
+    }
+
+    private Step open(Surroundings around) {
+        Row row = chosen().orElseThrow();
+        Optional<StationRecord> station = row.station().isPresent()
+                ? row.station()
+                : row.place().stations().stream().findFirst();
+        return station.map(one ->
+                        Step.open(this, new Go.OneStation(uid, one.station().uid())))
+                .orElseGet(() -> Step.open(
+                        this, new Go.Read(About.placeName(row.place(), around), About.place(row.place(), around))));
+    }
+
+    private Step read(Surroundings around) {
+        return Step.open(this, new Go.Read(title(around), About.canyon(record(), around)));
+    }
+
+    private Step writeSheet() {
+        return Step.open(this, new Go.WriteSheet(uid, record().canyon().name()));
+    }
+
+    private Step editCanyon() {
+        return Step.open(this, new Go.EditCanyon(uid, Optional.of(record().canyon())));
+    }
+
+    private Step editPlace() {
+        LineRecord place = chosen().orElseThrow().place();
+        return Step.open(
+                this,
+                new Go.EditObstacle(
+                        place.obstacle().uid(), uid, place.obstacle().order(), Optional.of(place.obstacle())));
+    }
+
+    /** A new place comes after the chosen one. */
+    private Step newPlace() {
+        List<LineRecord> line = record().line();
+        int at = chosen().map(row -> row.place().number()).orElse(0);
+        String before = at == 0 ? "" : line.get(at - 1).obstacle().order();
+        String after = at < line.size() ? line.get(at).obstacle().order() : "";
+        String order = OrderKey.between(before, after.compareTo(before) > 0 ? after : "");
+        return Step.open(this, new Go.EditObstacle(loaded.orElseThrow().spare(), uid, order, Optional.empty()));
+    }
+
+    /** A new station comes last at its place. */
+    private Step newStation() {
+        LineRecord place = chosen().orElseThrow().place();
+        String last = place.stations().stream()
+                .map(station -> station.station().order())
+                .reduce("", (one, other) -> other);
+        return Step.open(
+                this,
+                new Go.EditStation(
+                        loaded.orElseThrow().spare(),
+                        place.obstacle().uid(),
+                        OrderKey.between(last, ""),
+                        Optional.empty()));
+    }
+
+    @Override
+    public Step update(Message message, Surroundings around) {
+        if (message instanceof Message.Opened || message instanceof Message.Returned) {
+            return Step.stay(this).doing(new Ask.LoadCanyon(uid));
+        }
+        if (message instanceof Told.CanyonLoaded told) {
+            return Step.stay(new CanyonScreen(uid, Optional.of(told), list));
+        }
+        if (message instanceof Message.Failed failed) {
+            return Step.stay(this).refusing(failed.sentence());
+        }
+        if (message instanceof Message.Wheel wheel) {
+            return moved(list.moved(wheel.rows(), rows().size()));
+        }
+        if (message instanceof Message.MousePressed mouse) {
+            int height = around.rows() - 2 - HEAD_ROWS;
+            int row = list.shownIn(height, rows().size()).top() + mouse.row() - HEAD_ROWS;
+            boolean onRow = mouse.row() >= HEAD_ROWS && row < rows().size();
+            return !onRow ? Step.stay(this) : row == list.chosen() ? open(around) : moved(list.at(row, rows().size()));
+        }
+        return Step.stay(this);
+    }
+
+    @Override
+    public void draw(Canvas canvas, Surroundings around) {
+        if (loaded.isEmpty()) {
+            canvas.put(1, 2, around.say("loading"), Style.FAINT);
+            return;
+        }
+        head(canvas.part(0, 1, HEAD_ROWS - 1, canvas.columns() - 2), around);
+        int width = around.wide() ? canvas.columns() * 55 / 100 : canvas.columns();
+        Canvas left = canvas.part(HEAD_ROWS, 0, canvas.rows() - HEAD_ROWS, width);
+        List<Row> rows = rows();
+        if (rows.isEmpty()) {
+            Paragraph.draw(
+                    left.part(0, 2, left.rows(), left.columns() - 2),
+                    List.of(Paragraph.of(around.say("canyon.empty"))),
+                    0,
+                    around);
+        }
+        boolean bar = rows.size() > left.rows();
+        Canvas heading = canvas.part(HEAD_ROWS - 1, 2, 1, width - 2 - (bar ? 1 : 0));
+        row(
+                heading,
+                around.say("canyon.line"),
+                around.say("canyon.rope"),
+                around.say("canyon.state"),
+                Style.FAINT,
+                Style.FAINT);
+        Lists.draw(
+                left,
+                list,
+                rows.size(),
+                true,
+                around,
+                (line, index, style) -> row(line, rows.get(index), style, around));
+        if (around.wide()) {
+            Canvas right = canvas.part(HEAD_ROWS, width + 1, canvas.rows() - HEAD_ROWS, canvas.columns() - width - 2);
+            List<Paragraph> text = chosen().map(row -> row.station()
+                            .map(station -> About.station(station, around))
+                            .orElseGet(() -> About.place(row.place(), around)))
+                    .orElseGet(() -> About.canyon(record(), around));
+            Paragraph.draw(right, text, 0, around);
+        }
+    }
+
+    private void head(Canvas canvas, Surroundings around) {
+        CanyonRecord record = record();
+        String grades = around.say(
+                "canyon.grades",
+                Looks.orUnknown(around, record.canyon().french().map(grade -> grade.print())),
+                Looks.orUnknown(around, record.canyon().american().map(grade -> grade.print())),
+                Looks.orUnknown(around, record.longestDrop().map(drop -> drop.print(around.units()))));
+        canvas.fit(0, 0, canvas.columns(), grades, Style.NORMAL);
+        String news = around.say(
+                "canyon.news",
+                record.newestInspection().map(date -> Looks.ago(around, date)).orElse(around.say("condition.unknown")),
+                record.oldestLastSeen().map(date -> Looks.ago(around, date)).orElse(around.say("condition.unknown")),
+                record.neverSeen());
+        canvas.fit(1, 0, canvas.columns(), news, Style.NORMAL);
+        if (record.canyon().invented()) {
+            canvas.fit(2, 0, canvas.columns(), around.say("invented"), Style.CAUTION);
+        }
+    }
+
+    private static void row(Canvas line, Row row, Style style, Surroundings around) {
+        if (row.station().isEmpty()) {
+            String state = row.place().stations().isEmpty()
+                            && row.place().obstacle().kind().usuallyRigged()
+                    ? around.say("canyon.no_station")
+                    : "";
+            row(line, About.placeName(row.place(), around), "", state, style, style);
+            return;
+        }
+        StationRecord station = row.station().get();
+        String rope = Looks.orUnknown(around, station.station().ropeNeeded().map(one -> one.print(around.units())));
+        String state = Looks.condition(around, station.worst())
+                + (station.worst().isPresent() && station.neverSeen() > 0
+                        ? " +" + station.neverSeen() + around.say("canyons.unseen_mark")
+                        : "");
+        Style coloured = style == Style.SELECTED ? style : Looks.style(station.worst());
+        row(line, "   " + station.station().name(), rope, state, style, coloured);
+    }
+
+    /** A narrow line has no room for the rope; the station itself tells it. */
+    private static void row(Canvas line, String name, String rope, String state, Style style, Style stateStyle) {
+        boolean narrow = line.columns() < NARROW;
+        int ropeRoom = narrow ? 0 : ROPE + 2;
+        int stateRoom = narrow ? SHORT_STATE : STATE;
+        int room = Math.max(8, line.columns() - ropeRoom - stateRoom - 2);
+        line.fit(0, 0, room, name, style);
+        if (!narrow) {
+            line.fit(0, room + 2, ROPE, rope, style);
+        }
+        line.fit(0, room + ropeRoom + 2, stateRoom, state, stateStyle);
+    }
+}

@@ -1,0 +1,61 @@
+package thalweg.tui.screen;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.ledger.Uid;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.route.Anchor;
+import thalweg.route.Canyon;
+import thalweg.route.Obstacle;
+import thalweg.route.Part;
+import thalweg.route.Station;
+import thalweg.tui.core.Destination;
+import thalweg.tui.widget.Paragraph;
+
+/** The screens there are, as places to go. In a place to edit, an empty record means a new one. */
+public sealed interface Go extends Destination {
+
+    /** All canyons. */
+    record Canyons() implements Go {}
+
+    /** One canyon and its line. */
+    record OneCanyon(Uid canyon) implements Go {}
+
+    /** One station. */
+    record OneStation(Uid canyon, Uid station) implements Go {}
+
+    /** A canyon to edit. */
+    record EditCanyon(Uid uid, Optional<Canyon> canyon) implements Go {}
+
+    /** A place on the line to edit; a new one stands at that order. */
+    record EditObstacle(Uid uid, Uid canyon, String order, Optional<Obstacle> obstacle) implements Go {}
+
+    /** A station to edit; a new one stands at that order. */
+    record EditStation(Uid uid, Uid obstacle, String order, Optional<Station> station) implements Go {}
+
+    /** An anchor to edit; a new one stands at that order. */
+    record EditAnchor(Uid uid, Uid station, String order, Optional<Anchor> anchor) implements Go {}
+
+    /** A part to edit; a new one stands at that order. */
+    record EditPart(Uid uid, Uid anchor, String order, Optional<Part> part) implements Go {}
+
+    /** One visit: an inspection of every part of a station. */
+    record Inspect(StationRecord station) implements Go {}
+
+    /** A rigging note to write. */
+    record WriteNote(Uid station, String stationName) implements Go {}
+
+    /** The rig of an anchor. */
+    record Rig(StationRecord station, AnchorRecord anchor) implements Go {}
+
+    /** A sheet to write. */
+    record WriteSheet(Uid canyon, String canyonName) implements Go {}
+
+    /** A text to read. */
+    record Read(String title, List<Paragraph> text) implements Go {
+        public Read {
+            text = List.copyOf(text);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.Condition;
+import thalweg.logbook.PartRecord;
+import thalweg.rig.LoadDraft;
+import thalweg.rig.PointDraft;
+import thalweg.rig.RigDraft;
+import thalweg.rig.RigKind;
+import thalweg.rig.SetupDraft;
+import thalweg.rig.StrandMaterial;
+import thalweg.route.HoldsAlone;
+import thalweg.route.Part;
+import thalweg.tui.core.Surroundings;
+
+/**
+ * A rig made of the points that are entered for an anchor.
+ *
+ * @param draft the rig to start from; empty where no point can be used
+ * @param leftOut points that are not in it, each with the reason
+ */
+record InventoryRig(Optional<RigDraft> draft, List<String> leftOut) {
+
+    /** A person with gear, to begin with; the screen says that nobody stated it [kg]. */
+    static final double FIRST_MASS_KILOGRAMS = 100;
+
+    private static final int MOST_POINTS = 6;
+
+    InventoryRig {
+        leftOut = List.copyOf(leftOut);
+    }
+
+    static InventoryRig of(AnchorRecord anchor, Surroundings around) {
+        List<PointDraft> points = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        for (PartRecord record : anchor.parts()) {
+            Part part = record.part();
+            if (!part.kind().isPoint()) {
+                continue;
+            }
+            boolean gone = record.state().condition().equals(Optional.of(Condition.GONE));
+            if (gone) {
+                leftOut.add(around.say("rig.left_out.gone", part.label()));
+            } else if (part.place().isEmpty()) {
+                leftOut.add(around.say("rig.left_out.place", part.label()));
+            } else if (points.size() == MOST_POINTS) {
+                leftOut.add(around.say("rig.left_out.many", part.label()));
+            } else {
+                points.add(point(part, points));
+            }
+        }
+        return new InventoryRig(points.isEmpty() ? Optional.empty() : Optional.of(rig(points)), leftOut);
+    }
+
+    private static PointDraft point(Part part, List<PointDraft> before) {
+        long same =
+                before.stream().filter(one -> one.name().equals(part.label())).count();
+        return new PointDraft(
+                same == 0 ? part.label() : part.label() + " " + (same + 1),
+                part.place()
+                        .map(place -> List.of(
+                                place.right().metres(),
+                                place.up().metres(),
+                                place.out().metres()))
+                        .orElseThrow(),
+                part.strength()
+                        .map(force -> OptionalDouble.of(force.inKilonewtons()))
+                        .orElse(OptionalDouble.empty()),
+                OptionalDouble.empty(),
+                part.holdsAlone().map(belief -> belief == HoldsAlone.YES));
+    }
+
+    /** The focus begins below the middle of the points, as far down as they are wide, so that the angle is moderate. */
+    private static RigDraft rig(List<PointDraft> points) {
+        double left = points.stream().mapToDouble(one -> one.at().get(0)).min().orElseThrow();
+        double right = points.stream().mapToDouble(one -> one.at().get(0)).max().orElseThrow();
+        double low = points.stream().mapToDouble(one -> one.at().get(1)).min().orElseThrow();
+        double out =
+                points.stream().mapToDouble(one -> one.at().get(2)).average().orElseThrow();
+        double below = Math.max(0.4, right - left);
+        SetupDraft setup = new SetupDraft(
+                Optional.of(points.size() == 1 ? RigKind.SINGLE : RigKind.FOCUSED),
+                List.of(rounded((left + right) / 2), rounded(low - below), rounded(out)),
+                OptionalDouble.of(StrandMaterial.NYLON_WEBBING.nominal().inKilonewtons()),
+                OptionalLong.empty(),
+                Map.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Set.of());
+        return new RigDraft("", points, LoadDraft.ofMass(FIRST_MASS_KILOGRAMS, 0, 0), setup);
+    }
+
+    private static double rounded(double metres) {
+        return Math.round(metres * 100) / 100.0;
+    }
+}

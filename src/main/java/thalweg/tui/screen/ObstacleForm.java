@@ -1,0 +1,64 @@
+package thalweg.tui.screen;
+
+import java.util.Optional;
+import thalweg.body.ThingBody;
+import thalweg.route.Obstacle;
+import thalweg.route.ObstacleKind;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Form;
+
+/**
+ * A place on the line to enter or edit.
+ *
+ * @param go which, and where a new one stands
+ */
+record ObstacleForm(Go.EditObstacle go) implements FormTask {
+
+    @Override
+    public String title(Surroundings around) {
+        return around.say(go.obstacle().isPresent() ? "form.place.edit" : "form.place.new");
+    }
+
+    @Override
+    public Form form(Surroundings around) {
+        Optional<Obstacle> before = go.obstacle();
+        return Form.of(new Build(around)
+                .word(
+                        "kind",
+                        "form.place.kind",
+                        "obstacle",
+                        ObstacleKind.class,
+                        before.map(Obstacle::kind).orElse(ObstacleKind.DROP))
+                .value(
+                        "height",
+                        "form.place.height",
+                        before.flatMap(Obstacle::height)
+                                .map(one -> one.print(around.units()))
+                                .orElse(""),
+                        Quantities::height)
+                .value(
+                        "distance",
+                        "form.place.distance",
+                        before.flatMap(Obstacle::distance)
+                                .map(one -> one.print(around.units()))
+                                .orElse(""),
+                        Quantities::distance)
+                .text("name", "form.place.name", before.map(Obstacle::name).orElse(""))
+                .lines("note", "form.place.note", before.map(Obstacle::note).orElse(""))
+                .done());
+    }
+
+    @Override
+    public Ask ask(Filled filled, Surroundings around) {
+        Obstacle after = new Obstacle(
+                go.uid(),
+                go.canyon(),
+                go.order(),
+                filled.word("kind", ObstacleKind.class).orElseThrow(),
+                filled.text("name"),
+                filled.value("distance", go.obstacle().flatMap(Obstacle::distance), Quantities::distance),
+                filled.value("height", go.obstacle().flatMap(Obstacle::height), Quantities::height),
+                filled.text("note"));
+        return Save.of(go.obstacle().map(ThingBody::of), ThingBody.of(after));
+    }
+}

@@ -1,0 +1,75 @@
+package thalweg.tui.screen;
+
+import java.util.Locale;
+import thalweg.body.Limits;
+import thalweg.fault.InputException;
+import thalweg.route.Times;
+import thalweg.units.Force;
+import thalweg.units.Length;
+
+/** Reads quantities as forms take them: within what is believed, and rounded to what is kept. */
+final class Quantities {
+
+    private Quantities() {}
+
+    /** A height of 0 to 1,000 m. */
+    static Length height(String text) {
+        return length(text, Limits.HEIGHT_CM);
+    }
+
+    /** A length of rope of 0 to 1,000 m. */
+    static Length rope(String text) {
+        return length(text, Limits.ROPE_CM);
+    }
+
+    /** A distance of 0 to 100 km. */
+    static Length distance(String text) {
+        return length(text, Limits.DISTANCE_CM);
+    }
+
+    private static Length length(String text, long mostCm) {
+        long centimetres = Length.parse(text).inCentimetres();
+        if (centimetres < 0 || centimetres > mostCm) {
+            throw new InputException("\"" + text.strip() + "\" is not between 0 and " + mostCm / 100 + " m.");
+        }
+        return Length.centimetres(centimetres);
+    }
+
+    /** A coordinate of a point, within 50 m of the first. */
+    static Length coordinate(String text) {
+        long centimetres = Length.parse(text).inCentimetres();
+        if (Math.abs(centimetres) > Limits.PLACE_CM) {
+            throw new InputException(
+                    "\"" + text.strip() + "\" is more than " + Limits.PLACE_CM / 100 + " m from the first point.");
+        }
+        return Length.centimetres(centimetres);
+    }
+
+    /** A strength above 0, in whole newtons. */
+    static Force strength(String text) {
+        long newtons = Math.round(Force.parse(text).newtons());
+        if (newtons < 1 || newtons > Limits.STRENGTH_N) {
+            throw new InputException(
+                    "\"" + text.strip() + "\" is not between 0 and " + Limits.STRENGTH_N / 1000 + " kN.");
+        }
+        return new Force(newtons);
+    }
+
+    /** Minutes, as "90", "90 min", "1:30" or "1 h 30". */
+    static int minutes(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        int minutes = -1;
+        if (plain.matches("\\d{1,5}( ?min)?")) {
+            minutes = Integer.parseInt(plain.replaceAll("\\D", ""));
+        } else if (plain.matches("\\d{1,3}(:[0-5]\\d| ?h( ?[0-5]?\\d)?( ?min)?)")) {
+            String[] parts = plain.replace("min", "").strip().split("\\D+", -1);
+            int rest = parts.length > 1 && !parts[1].isEmpty() ? Integer.parseInt(parts[1]) : 0;
+            minutes = Integer.parseInt(parts[0]) * 60 + rest;
+        }
+        if (minutes < 1 || minutes > Times.MOST_MINUTES) {
+            throw new InputException("The time \"" + text.strip()
+                    + "\" cannot be read; write minutes as 90, or hours and minutes as 1:30, up to a week.");
+        }
+        return minutes;
+    }
+}

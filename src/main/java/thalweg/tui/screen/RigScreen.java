@@ -1,0 +1,317 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.rig.Analyze;
+import thalweg.rig.CheckedRig;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigDraft;
+import thalweg.rig.RigDrawing;
+import thalweg.rig.Vector3;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.DrawingView;
+import thalweg.tui.widget.Form;
+import thalweg.tui.widget.FormView;
+import thalweg.tui.widget.Paragraph;
+import thalweg.units.Length;
+
+/**
+ * The rig of an anchor: a drawing whose forces follow as the focus moves, and what the calculator says beside it.
+ *
+ * @param station at which the anchor is
+ * @param anchor whose points are rigged
+ * @param rig the rig as it is now, and what is left out of it; empty until the screen has opened
+ * @param answer to the rig, or why there is none
+ * @param stated whether somebody said what load and material there are; until then they are only a start
+ * @param options the form for load and material, where it is open
+ * @param top first line of the text that is shown
+ * @param textOnly whether a narrow terminal shows the text in place of the drawing
+ */
+record RigScreen(
+        StationRecord station,
+        AnchorRecord anchor,
+        Optional<InventoryRig> rig,
+        Answer answer,
+        boolean stated,
+        Optional<Filled> options,
+        int top,
+        boolean textOnly)
+        implements Screen {
+
+    private static final double FINE_METRES = 0.01;
+    private static final double COARSE_METRES = 0.1;
+    private static final int LEAST_ROWS_FOR_BOTH = 20;
+
+    /**
+     * What the calculator answered.
+     *
+     * @param figures where the rig can be computed
+     * @param refusals why it cannot
+     */
+    record Answer(Optional<RigAnswer> figures, List<String> refusals) {
+        Answer {
+            refusals = List.copyOf(refusals);
+        }
+
+        static final Answer NONE = new Answer(Optional.empty(), List.of());
+
+        static Answer of(Optional<RigDraft> draft) {
+            if (draft.isEmpty()) {
+                return NONE;
+            }
+            CheckedRig checked = draft.get().check();
+            return new Answer(
+                    checked.input().map(Analyze::of),
+                    checked.findings().stream().map(one -> one.print()).toList());
+        }
+    }
+
+    /** Not opened yet. */
+    static RigScreen of(Go.Rig go) {
+        return new RigScreen(
+                go.station(), go.anchor(), Optional.empty(), Answer.NONE, false, Optional.empty(), 0, false);
+    }
+
+    private Optional<RigDraft> draft() {
+        return rig.flatMap(InventoryRig::draft);
+    }
+
+    @Override
+    public String title(Surroundings around) {
+        return around.say("rig.title", station.station().name(), About.anchorName(anchor, around));
+    }
+
+    @Override
+    public boolean writing() {
+        return options.isPresent();
+    }
+
+    @Override
+    public List<Binding> bindings(Surroundings around) {
+        return options.isPresent() ? formBindings(around) : rigBindings(around);
+    }
+
+    private List<Binding> formBindings(Surroundings around) {
+        return List.of(
+                Binding.of(Key.ctrl('s'), around.say("key.apply"), this::apply).or(Key.of(Key.Named.F2)),
+                Binding.of(Key.Named.ESCAPE, around.say("key.leave_as_was"), () -> Step.stay(with(Optional.empty()))),
+                Binding.of(
+                        Key.Named.TAB,
+                        around.say("key.next_field"),
+                        () -> Step.stay(form(options.orElseThrow().last().moved(1)))));
+    }
+
+    private List<Binding> rigBindings(Surroundings around) {
+        String nothing = around.say("rig.nothing");
+        boolean none = draft().isEmpty();
+        List<Binding> bindings = new ArrayList<>();
+        bindings.add(Binding.of(Key.Named.LEFT, around.say("key.focus_left"), () -> moved(-FINE_METRES, 0))
+                .unless(none, nothing)
+                .quiet());
+        bindings.add(Binding.of(Key.Named.RIGHT, around.say("key.focus_right"), () -> moved(FINE_METRES, 0))
+                .unless(none, nothing)
+                .quiet());
+        bindings.add(Binding.of(Key.Named.UP, around.say("key.focus_up"), () -> moved(0, FINE_METRES))
+                .unless(none, nothing)
+                .quiet());
+        bindings.add(Binding.of(Key.Named.DOWN, around.say("key.focus_down"), () -> moved(0, -FINE_METRES))
+                .unless(none, nothing)
+                .quiet());
+        bindings.addAll(coarse(around, none, nothing));
+        bindings.add(Binding.of(Key.of('a'), around.say("key.attach"), this::attach)
+                .unless(!stated, around.say("rig.state_first"))
+                .unless(answer.figures().isEmpty(), around.say("rig.no_answer"))
+                .unless(around.readOnly(), around.say("read_only.refused")));
+        bindings.add(Binding.of(Key.of('o'), around.say("key.load_and_material"), () -> openOptions(around))
+                .unless(none, nothing));
+        bindings.add(Binding.of(
+                Key.Named.TAB,
+                around.say("key.text_or_drawing"),
+                () -> Step.stay(new RigScreen(station, anchor, rig, answer, stated, options, 0, !textOnly))));
+        bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
+        bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
+                .quiet());
+        return bindings;
+    }
+
+    private List<Binding> coarse(Surroundings around, boolean none, String nothing) {
+        return List.of(
+                Binding.of(Key.shift(Key.Named.LEFT), around.say("key.focus_left_far"), () -> moved(-COARSE_METRES, 0))
+                        .or(Key.of('h'))
+                        .unless(none, nothing)
+                        .quiet(),
+                Binding.of(Key.shift(Key.Named.RIGHT), around.say("key.focus_right_far"), () -> moved(COARSE_METRES, 0))
+                        .or(Key.of('l'))
+                        .unless(none, nothing)
+                        .quiet(),
+                Binding.of(Key.shift(Key.Named.UP), around.say("key.focus_up_far"), () -> moved(0, COARSE_METRES))
+                        .or(Key.of('k'))
+                        .unless(none, nothing)
+                        .quiet(),
+                Binding.of(Key.shift(Key.Named.DOWN), around.say("key.focus_down_far"), () -> moved(0, -COARSE_METRES))
+                        .or(Key.of('j'))
+                        .unless(none, nothing)
+                        .quiet());
+    }
+
+    private RigScreen with(Optional<Filled> form) {
+        return new RigScreen(station, anchor, rig, answer, stated, form, top, textOnly);
+    }
+
+    private RigScreen form(Form changed) {
+        return with(options.map(filled -> new Filled(filled.first(), changed)));
+    }
+
+    private RigScreen with(RigDraft changed, boolean nowStated) {
+        InventoryRig next = new InventoryRig(
+                Optional.of(changed), rig.map(InventoryRig::leftOut).orElse(List.of()));
+        Answer figures = Answer.of(Optional.of(changed));
+        return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), top, textOnly);
+    }
+
+    /** To the centimetre, so that many small steps do not add up to an odd number. */
+    private Step moved(double across, double up) {
+        RigDraft before = draft().orElseThrow();
+        List<Double> at = before.rig().focus();
+        Vector3 to = new Vector3(
+                Math.round((at.get(0) + across) * 100) / 100.0, Math.round((at.get(1) + up) * 100) / 100.0, at.get(2));
+        return Step.stay(with(before.withRig(before.rig().withFocus(to)), stated));
+    }
+
+    private Step openOptions(Surroundings around) {
+        Form form = RigForm.of(draft().orElseThrow(), around);
+        return Step.stay(with(Optional.of(new Filled(form, form))));
+    }
+
+    private Step apply() {
+        Filled filled = options.orElseThrow();
+        Optional<String> fault = filled.last().fault();
+        if (fault.isPresent()) {
+            return Step.stay(form(filled.last().atFault())).refusing(fault.get());
+        }
+        return Step.stay(with(RigForm.filled(draft().orElseThrow(), filled), true));
+    }
+
+    private Step attach() {
+        return Step.stay(this)
+                .doing(new Ask.AttachAnalysis(
+                        station, answer.figures().orElseThrow().input()));
+    }
+
+    private Step scrolled(int by, Surroundings around) {
+        Canvas body = Canvas.of(around.rows() - 2, around.columns());
+        Canvas room = textOnly && !around.wide() ? below(body) : textRoom(body, around);
+        int to = Paragraph.scrolled(text(around), top, by, room.rows(), room.columns());
+        return Step.stay(new RigScreen(station, anchor, rig, answer, stated, options, to, textOnly));
+    }
+
+    @Override
+    public Step update(Message message, Surroundings around) {
+        if (message instanceof Message.Opened) {
+            InventoryRig opened = InventoryRig.of(anchor, around);
+            return Step.stay(new RigScreen(
+                    station,
+                    anchor,
+                    Optional.of(opened),
+                    Answer.of(opened.draft()),
+                    false,
+                    Optional.empty(),
+                    0,
+                    false));
+        }
+        if (message instanceof Told.Saved) {
+            return Step.stay(this).saying(around.say("rig.attached"));
+        }
+        if (message instanceof Message.Failed failed) {
+            return Step.stay(this).refusing(failed.sentence());
+        }
+        if (message instanceof Message.KeyPressed pressed && options.isPresent()) {
+            return Step.stay(form(options.get().last().after(pressed.key())));
+        }
+        if (message instanceof Message.Pasted pasted && options.isPresent()) {
+            return Step.stay(form(options.get().last().pasted(pasted.text())));
+        }
+        if (message instanceof Message.Wheel wheel && options.isEmpty()) {
+            return scrolled(wheel.rows(), around);
+        }
+        return Step.stay(this);
+    }
+
+    private List<Paragraph> text(Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        if (!stated && draft().isPresent()) {
+            text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
+        }
+        answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
+        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
+        rig.map(InventoryRig::leftOut).orElse(List.of()).forEach(line -> text.add(Paragraph.of(line, Style.MIND)));
+        if (draft().isEmpty()) {
+            text.add(Paragraph.of(around.say("rig.nothing")));
+            text.add(Paragraph.of(around.say("rig.how_to")));
+        }
+        return text;
+    }
+
+    private static Canvas textRoom(Canvas canvas, Surroundings around) {
+        if (around.wide()) {
+            int width = canvas.columns() * 55 / 100;
+            return canvas.part(1, width + 1, canvas.rows() - 1, canvas.columns() - width - 2);
+        }
+        int height = canvas.rows() * 55 / 100;
+        return canvas.part(height, 1, canvas.rows() - height, canvas.columns() - 2);
+    }
+
+    @Override
+    public void draw(Canvas canvas, Surroundings around) {
+        if (options.isPresent()) {
+            FormView.draw(
+                    canvas.part(0, 1, canvas.rows(), canvas.columns() - 2),
+                    options.get().last(),
+                    around);
+            return;
+        }
+        boolean hasDrawing = answer.figures().isPresent();
+        boolean drawing = hasDrawing && (around.wide() || !textOnly);
+        boolean words = !hasDrawing || around.wide() || textOnly || !oneAtATime(around);
+        canvas.put(0, 1, focusLine(around), Style.FAINT);
+        if (words) {
+            Paragraph.draw(drawing ? textRoom(canvas, around) : below(canvas), text(around), top, around);
+        }
+        if (drawing) {
+            int width = around.wide() ? canvas.columns() * 55 / 100 : canvas.columns();
+            int height = around.wide() || !words ? canvas.rows() - 1 : canvas.rows() * 55 / 100 - 1;
+            DrawingView.draw(
+                    canvas.part(1, 0, height, width),
+                    RigDrawing.of(answer.figures().orElseThrow(), around.units()),
+                    around.glyphs());
+        }
+    }
+
+    private static Canvas below(Canvas canvas) {
+        return canvas.part(1, 1, canvas.rows() - 1, canvas.columns() - 2);
+    }
+
+    /** A small terminal shows either the drawing or the text. */
+    private static boolean oneAtATime(Surroundings around) {
+        return around.rows() < LEAST_ROWS_FOR_BOTH;
+    }
+
+    private String focusLine(Surroundings around) {
+        return draft().map(draft -> around.say(
+                        "rig.focus",
+                        new Length(draft.rig().focus().get(0)).printFine(around.units()),
+                        new Length(draft.rig().focus().get(1)).printFine(around.units())))
+                .orElse("");
+    }
+}

@@ -1,0 +1,85 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thalweg.rig.LetterCheck;
+import thalweg.rig.PointForce;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigAssumption;
+import thalweg.rig.RigCaution;
+import thalweg.rig.RigInput;
+import thalweg.rig.RigVerdict;
+import thalweg.rig.WorstForce;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Paragraph;
+
+/** What the calculator says, as text to read: figures, checks, assumptions, cautions. */
+final class RigText {
+
+    private RigText() {}
+
+    /** Everything, the figures first and the cautions last. */
+    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>(figures(answer, around));
+        text.add(Paragraph.gap());
+        answer.checks().forEach(check -> text.addAll(check(check, around)));
+        text.add(Paragraph.gap());
+        text.add(Paragraph.of(around.say("rig.assumes"), Style.STRONG));
+        RigAssumption.of(answer)
+                .forEach(one -> text.add(new Paragraph(
+                        1, "- " + around.say(one.key(), String.join(", ", answer.assumed())), Style.NORMAL)));
+        text.add(Paragraph.of(around.say("rig.cautions"), Style.CAUTION));
+        RigCaution.of(answer).forEach(one -> text.add(new Paragraph(1, "- " + around.say(one.key()), Style.NORMAL)));
+        return text;
+    }
+
+    private static List<Paragraph> figures(RigAnswer answer, Surroundings around) {
+        RigInput input = answer.input();
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(around.say(
+                "rig.load",
+                input.load()
+                        .mass()
+                        .map(mass -> mass.print(around.units()))
+                        .orElse(input.load().weight().print(around.units())),
+                input.load().toward().print(),
+                input.load().sway().print(),
+                input.load().leanOut().print())));
+        text.add(Paragraph.of(around.say(
+                "rig.laid",
+                around.say("rig.kind." + input.rig().kind().word()),
+                input.rig().strands(),
+                input.rig().stiffness().print(around.units()))));
+        text.add(Paragraph.of(
+                answer.steady()
+                        .angle()
+                        .map(angle -> around.say("rig.angle", angle.print()))
+                        .orElse(around.say("rig.no_angle")),
+                Style.STRONG));
+        for (PointForce force : answer.steady().points()) {
+            WorstForce worst = answer.sector().worstOf(force.point());
+            text.add(Paragraph.of(
+                    around.say(
+                            "rig.point",
+                            force.point(),
+                            force.force().print(around.units()),
+                            String.format(Locale.ROOT, "%.0f", force.share() * 100),
+                            worst.force().print(around.units()),
+                            worst.direction().print()),
+                    Style.STRONG));
+        }
+        return text;
+    }
+
+    private static List<Paragraph> check(LetterCheck check, Surroundings around) {
+        String verdict = around.say("rig.verdict." + check.verdict().word());
+        Style style = check.verdict() == RigVerdict.GOOD
+                ? Style.GOOD
+                : check.verdict() == RigVerdict.POOR ? Style.BAD : Style.MIND;
+        return List.of(
+                Paragraph.of(check.letter().name() + " " + check.letter().title() + ": " + verdict, style),
+                new Paragraph(2, check.why(), Style.NORMAL));
+    }
+}

@@ -1,0 +1,58 @@
+package thalweg.tui.screen;
+
+import thalweg.tui.core.Destination;
+import thalweg.tui.core.Screen;
+
+/** Makes the screen of each place to go: the one spot where a new screen is hung in. */
+public final class Screens {
+
+    private Screens() {}
+
+    /** The screen of that place, as it opens. */
+    public static Screen of(Destination destination) {
+        if (destination instanceof Go.Canyons) {
+            return CanyonsScreen.opened();
+        }
+        if (destination instanceof Go.OneCanyon go) {
+            return CanyonScreen.opened(go.canyon());
+        }
+        if (destination instanceof Go.OneStation go) {
+            return StationScreen.opened(go);
+        }
+        if (destination instanceof Go.Rig go) {
+            return RigScreen.of(go);
+        }
+        if (destination instanceof Go.Read go) {
+            return ReadScreen.of(go);
+        }
+        return FormScreen.of(form(destination));
+    }
+
+    private static FormTask form(Destination destination) {
+        if (destination instanceof Go.EditCanyon go) {
+            return new CanyonForm(go.uid(), go.canyon());
+        }
+        if (destination instanceof Go.EditObstacle go) {
+            return new ObstacleForm(go);
+        }
+        if (destination instanceof Go.EditStation go) {
+            return new StationForm(go);
+        }
+        if (destination instanceof Go.EditAnchor go) {
+            return new AnchorForm(go);
+        }
+        if (destination instanceof Go.EditPart go) {
+            return new PartForm(go);
+        }
+        if (destination instanceof Go.Inspect go) {
+            return new VisitForm(go.station());
+        }
+        if (destination instanceof Go.WriteNote go) {
+            return new NoteForm(go);
+        }
+        if (destination instanceof Go.WriteSheet go) {
+            return new SheetForm(go);
+        }
+        throw new AssertionError("no screen for " + destination);
+    }
+}

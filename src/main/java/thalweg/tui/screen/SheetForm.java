@@ -1,0 +1,49 @@
+package thalweg.tui.screen;
+
+import java.util.List;
+import java.util.Locale;
+import thalweg.text.Slug;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Form;
+
+/**
+ * A sheet to write to a file.
+ *
+ * @param go of which canyon
+ */
+record SheetForm(Go.WriteSheet go) implements FormTask {
+
+    private static final String YES = "yes";
+
+    @Override
+    public String title(Surroundings around) {
+        return around.say("sheet_form.title", go.canyonName());
+    }
+
+    @Override
+    public Form form(Surroundings around) {
+        return Form.of(new Build(around)
+                .word("format", "sheet_form.format", "sheet_format", Ask.SheetFormat.class, Ask.SheetFormat.HTML)
+                .name(
+                        "file",
+                        "sheet_form.file",
+                        Slug.of(go.canyonName(), go.canyon().tail()))
+                .options(
+                        "overwrite",
+                        around.say("sheet_form.overwrite"),
+                        List.of("no", YES),
+                        List.of(around.say("sheet_form.no"), around.say("sheet_form.yes")),
+                        "no")
+                .done());
+    }
+
+    @Override
+    public Ask ask(Filled filled, Surroundings around) {
+        Ask.SheetFormat format = filled.word("format", Ask.SheetFormat.class).orElseThrow();
+        String ending = format == Ask.SheetFormat.HTML ? ".html" : ".txt";
+        String name = filled.text("file");
+        String target = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
+        return new Ask.WriteSheet(
+                go.canyon(), format, target, filled.text("overwrite").equals(YES), around.units());
+    }
+}

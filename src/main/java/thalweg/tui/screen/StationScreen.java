@@ -1,0 +1,233 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import thalweg.ledger.OrderKey;
+import thalweg.ledger.Uid;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.ListState;
+import thalweg.tui.widget.Lists;
+import thalweg.tui.widget.Paragraph;
+
+/**
+ * One station: its anchors with their parts, its notes and analyses, and the chosen one in full beside or below the list.
+ *
+ * @param canyon in which it is
+ * @param uid of the station
+ * @param loaded the canyon, once it is loaded
+ * @param list which row is chosen
+ */
+record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list) implements Screen {
+
+    private static final int LEAST_DETAIL_ROWS = 30;
+
+    /** Not loaded yet. */
+    static StationScreen opened(Go.OneStation go) {
+        return new StationScreen(go.canyon(), go.station(), Optional.empty(), ListState.START);
+    }
+
+    private Optional<StationRecord> station() {
+        return loaded.flatMap(told -> told.record().station(uid));
+    }
+
+    private List<StationRow> rows(Surroundings around) {
+        return station()
+                .map(record -> StationRow.of(record, loaded.orElseThrow().rigs(), around))
+                .orElse(List.of());
+    }
+
+    private Optional<StationRow> chosen(Surroundings around) {
+        List<StationRow> rows = rows(around);
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(Math.min(list.chosen(), rows.size() - 1)));
+    }
+
+    @Override
+    public String title(Surroundings around) {
+        return loaded.flatMap(told -> station()
+                        .map(record -> name(told.record(), around) + " / "
+                                + told.record()
+                                        .placeOf(uid)
+                                        .map(place -> About.placeName(place, around) + " / ")
+                                        .orElse("")
+                                + record.station().name()))
+                .orElse(around.say("loading"));
+    }
+
+    /** An invented canyon says so wherever its name stands. */
+    private static String name(CanyonRecord record, Surroundings around) {
+        String name = record.canyon().name();
+        return record.canyon().invented() ? name + " " + around.say("canyons.invented") : name;
+    }
+
+    @Override
+    public List<Binding> bindings(Surroundings around) {
+        String readOnly = around.say("read_only.refused");
+        boolean waiting = station().isEmpty();
+        boolean noParts = station().map(record -> record.parts().isEmpty()).orElse(true);
+        boolean noAnchor = station().map(record -> record.anchors().isEmpty()).orElse(true);
+        Optional<StationRow> chosen = chosen(around);
+        List<Binding> bindings = new ArrayList<>();
+        bindings.add(Binding.of(
+                        Key.of('i'),
+                        around.say("key.inspect"),
+                        () -> Step.open(this, new Go.Inspect(station().orElseThrow())))
+                .unless(noParts, around.say("station.nothing_to_inspect"))
+                .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(Key.of('r'), around.say("key.rig"), () -> openRig(around))
+                .unless(noAnchor, around.say("station.no_anchor")));
+        bindings.add(Binding.of(Key.of('n'), around.say("key.new_note"), this::writeNote)
+                .unless(around.readOnly(), readOnly)
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.read"), () -> read(around))
+                .unless(chosen.isEmpty(), around.say("list.empty")));
+        bindings.add(Binding.of(Key.of('e'), around.say("key.edit"), () -> edit(around))
+                .unless(chosen.map(row -> !row.editable()).orElse(true), around.say("station.facts_stay"))
+                .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(Key.of('p'), around.say("key.new_part"), () -> newPart(around))
+                .unless(noAnchor, around.say("station.anchor_first"))
+                .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(Key.of('a'), around.say("key.new_anchor"), this::newAnchor)
+                .unless(around.readOnly(), readOnly)
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('y'), around.say("key.copy_station"), () -> copy(around))
+                .unless(waiting, around.say("loading"))
+                .quiet());
+        bindings.addAll(Lists.bindings(list, rows(around).size(), around.rows() / 2, around, this::moved));
+        return bindings;
+    }
+
+    private Step moved(ListState to) {
+        return Step.stay(new StationScreen(canyon, uid, loaded, to));
+    }
+
+    private Uid spare() {
+        return loaded.orElseThrow().spare();
+    }
+
+    /** The anchor of the chosen row, or the first. */
+    private AnchorRecord anchor(Surroundings around) {
+        return chosen(around)
+                .flatMap(StationRow::anchor)
+                .orElseGet(() -> station().orElseThrow().anchors().get(0));
+    }
+
+    private Step openRig(Surroundings around) {
+        return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around)));
+    }
+
+    private Step writeNote() {
+        return Step.open(
+                this, new Go.WriteNote(uid, station().orElseThrow().station().name()));
+    }
+
+    private Step read(Surroundings around) {
+        StationRow row = chosen(around).orElseThrow();
+        return Step.open(this, new Go.Read(title(around), row.detail()));
+    }
+
+    private Step copy(Surroundings around) {
+        String text = String.join(
+                "\n",
+                About.station(station().orElseThrow(), around).stream()
+                        .map(Paragraph::text)
+                        .toList());
+        return Step.stay(this)
+                .doing(new Effect.Copy(title(around) + "\n" + text))
+                .saying(around.say("copied.station"));
+    }
+
+    private Step edit(Surroundings around) {
+        return Step.open(this, chosen(around).orElseThrow().destination().orElseThrow());
+    }
+
+    private Step newPart(Surroundings around) {
+        AnchorRecord anchor = anchor(around);
+        String last = anchor.parts().stream().map(part -> part.part().order()).reduce("", (one, other) -> other);
+        return Step.open(
+                this, new Go.EditPart(spare(), anchor.anchor().uid(), OrderKey.between(last, ""), Optional.empty()));
+    }
+
+    private Step newAnchor() {
+        String last = station().orElseThrow().anchors().stream()
+                .map(anchor -> anchor.anchor().order())
+                .reduce("", (one, other) -> other);
+        return Step.open(this, new Go.EditAnchor(spare(), uid, OrderKey.between(last, ""), Optional.empty()));
+    }
+
+    @Override
+    public Step update(Message message, Surroundings around) {
+        if (message instanceof Message.Opened || message instanceof Message.Returned) {
+            return Step.stay(this).doing(new Ask.LoadCanyon(canyon));
+        }
+        if (message instanceof Told.CanyonLoaded told) {
+            return Step.stay(new StationScreen(canyon, uid, Optional.of(told), list));
+        }
+        if (message instanceof Message.Failed failed) {
+            return Step.stay(this).refusing(failed.sentence());
+        }
+        if (message instanceof Message.Wheel wheel) {
+            return moved(list.moved(wheel.rows(), rows(around).size()));
+        }
+        if (message instanceof Message.MousePressed mouse) {
+            int height = listHeight(around, around.rows() - 2);
+            int row = list.shownIn(height, rows(around).size()).top() + mouse.row();
+            boolean onRow = mouse.row() >= 0
+                    && mouse.row() < height
+                    && row < rows(around).size();
+            return !onRow
+                    ? Step.stay(this)
+                    : row == list.chosen()
+                            ? read(around)
+                            : moved(list.at(row, rows(around).size()));
+        }
+        return Step.stay(this);
+    }
+
+    /** A tall narrow terminal shows the chosen row below the list. */
+    private static int listHeight(Surroundings around, int bodyRows) {
+        return !around.wide() && around.rows() >= LEAST_DETAIL_ROWS ? bodyRows / 2 : bodyRows;
+    }
+
+    @Override
+    public void draw(Canvas canvas, Surroundings around) {
+        if (loaded.isEmpty()) {
+            canvas.put(1, 2, around.say("loading"), Style.FAINT);
+            return;
+        }
+        if (station().isEmpty()) {
+            canvas.put(1, 2, around.say("station.gone"), Style.ERROR);
+            return;
+        }
+        List<StationRow> rows = rows(around);
+        int width = around.wide() ? canvas.columns() / 2 : canvas.columns();
+        int height = listHeight(around, canvas.rows());
+        Lists.draw(
+                canvas.part(0, 0, height, width),
+                list,
+                rows.size(),
+                true,
+                around,
+                (line, index, style) -> rows.get(index).paint(line, style));
+        List<Paragraph> detail = chosen(around).map(StationRow::detail).orElse(List.of());
+        if (around.wide()) {
+            Canvas right = canvas.part(0, width + 1, canvas.rows(), canvas.columns() - width - 2);
+            Paragraph.draw(right, detail, 0, around);
+        } else if (height < canvas.rows()) {
+            Canvas below = canvas.part(height + 1, 1, canvas.rows() - height - 1, canvas.columns() - 2);
+            Paragraph.draw(below, detail, 0, around);
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package thalweg.tui.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import thalweg.ledger.OrderKey;
+import thalweg.ledger.Uid;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.StationRecord;
+import thalweg.service.FindRecord;
+
+final class PlacesTest {
+
+    @Test
+    void everyPlaceToGoHasAScreen() {
+        try (Walk walk = Walk.sample(24, 80)) {
+            StationRecord station =
+                    new FindRecord(walk.session()).station("éclusaune/porte").station();
+            AnchorRecord anchor = station.anchors().get(0);
+            Uid uid = walk.session().mint();
+            String order = OrderKey.between("", "");
+            List<Go> places = List.of(
+                    new Go.Canyons(),
+                    new Go.OneCanyon(uid),
+                    new Go.OneStation(uid, uid),
+                    new Go.EditCanyon(uid, Optional.empty()),
+                    new Go.EditObstacle(uid, uid, order, Optional.empty()),
+                    new Go.EditStation(uid, uid, order, Optional.empty()),
+                    new Go.EditAnchor(uid, uid, order, Optional.empty()),
+                    new Go.EditPart(uid, uid, order, Optional.empty()),
+                    new Go.Inspect(station),
+                    new Go.WriteNote(uid, "Porte"),
+                    new Go.Rig(station, anchor),
+                    new Go.WriteSheet(uid, "Éclusaune"),
+                    new Go.Read("title", List.of()));
+
+            List<Class<?>> kinds = new ArrayList<>();
+            places.forEach(place -> kinds.add(place.getClass()));
+            assertThat(kinds).containsExactlyInAnyOrderElementsOf(Arrays.asList(Go.class.getPermittedSubclasses()));
+            places.forEach(place -> assertThat(Screens.of(place)).isNotNull());
+        }
+    }
+}

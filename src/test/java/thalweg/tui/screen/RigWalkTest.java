@@ -1,0 +1,133 @@
+package thalweg.tui.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thalweg.logbook.StationRecord;
+import thalweg.service.FindRecord;
+import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Key;
+
+final class RigWalkTest {
+
+    private static final Key SAVE = Key.ctrl('s');
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static Walk atPorte(int rows, int columns, Glyphs glyphs) {
+        Walk walk = Walk.sample(rows, columns, glyphs);
+        return walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);
+    }
+
+    private static StationRecord porte(Walk walk) {
+        return new FindRecord(walk.session()).station("éclusaune/porte").station();
+    }
+
+    @Test
+    void thePointsComeFromTheInventory() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r");
+
+            assertThat(walk.screen())
+                    .contains("left bolt: 0.52 kN at the aim (48 %)", "right bolt: 0.57 kN at the aim (52 %)")
+                    .contains("Equalised: good", "The points are fixed and rigid")
+                    .contains("Load and material are start values that nobody");
+        }
+    }
+
+    @Test
+    void theForcesFollowTheFocus() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r").press(Key.Named.LEFT, 21);
+
+            assertThat(walk.screen())
+                    .contains("right 0.00 m, up -0.42 m")
+                    .contains("left bolt: 0.97 kN at the aim (99 %)");
+        }
+    }
+
+    @Test
+    void aFocusOnAPointIsRefusedInWords() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r").press(Key.Named.LEFT, 21).press(Key.Named.UP, 42);
+
+            assertThat(walk.screen())
+                    .contains("This rig cannot be computed: rig.focus: is the place of point left bolt");
+            assertThat(walk.type("a").screen()).contains("There is no answer to attach.");
+        }
+    }
+
+    @Test
+    void aStartValueIsNotAttachedAsIfItWereStated() {
+        try (Walk walk = atPorte(24, 80, Glyphs.BRAILLE)) {
+            walk.type("r").type("a");
+
+            assertThat(walk.screen()).contains("First say what load and material there are");
+            assertThat(porte(walk).analyses()).isEmpty();
+        }
+    }
+
+    @Test
+    void anAnalysisIsAttachedAndGoesStaleWithItsInventory() throws IOException {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r")
+                    .type("o")
+                    .press(Key.ctrl('u'))
+                    .type("180 lb")
+                    .press(SAVE)
+                    .type("a");
+            assertThat(walk.screen()).contains("Attached: the analysis stands with the station");
+            assertThat(porte(walk).analyses()).hasSize(1);
+
+            walk.press(Key.Named.ESCAPE).press(Key.Named.END);
+            assertThat(walk.screen()).contains("rig analysis 2026-11-25, ada").contains("Load 82 kg");
+            assertThat(walk.screen()).doesNotContain("stale");
+
+            walk.press(Key.Named.HOME).press(Key.Named.DOWN, 2).type("e");
+            walk.press(Key.Named.DOWN, 2).type(" new").press(SAVE);
+            assertThat(walk.screen()).contains("stale: parts changed");
+
+            Path sheet = folder.resolve("sheet");
+            walk.press(Key.Named.ESCAPE)
+                    .type("w")
+                    .press(Key.Named.DOWN)
+                    .press(Key.ctrl('u'))
+                    .press(Key.ctrl('k'));
+            walk.type(sheet.toString()).press(SAVE);
+            assertThat(walk.screen()).contains("Written: ");
+            String page = Files.readString(folder.resolve("sheet.html"));
+            assertThat(page).contains("<svg", "left bolt has changed since", "Gorge de l");
+        }
+    }
+
+    @Test
+    void asciiTerminalsGetADrawingToo() {
+        try (Walk walk = atPorte(24, 80, Glyphs.ASCII)) {
+            walk.type("r");
+
+            String drawing = walk.screen();
+            assertThat(drawing).contains("left bolt 0.52 kN", "load 0.98 kN", "\\", "/");
+            assertThat(drawing.codePoints().filter(c -> c > 0x2000 && c < 0x3000))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void pointsWithoutAPlaceAreNamedAndLeftOut() {
+        try (Walk walk = Walk.empty(40, 120)) {
+            walk.type("n").type("Probe").press(SAVE).press(Key.Named.ENTER);
+            walk.type("n").press(SAVE).type("s").type("top").press(SAVE);
+            walk.press(Key.Named.DOWN).press(Key.Named.ENTER).type("a").press(SAVE);
+            walk.type("p").type("old piton").press(SAVE).type("r");
+
+            assertThat(walk.screen())
+                    .contains("old piton is left out: nobody entered where it is.")
+                    .contains("No point of this anchor can be rigged yet.");
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package thalweg.tui.screen;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import thalweg.fault.AppException;
+import thalweg.service.ImportRecords;
+import thalweg.service.LoadPhrases;
+import thalweg.service.Session;
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.runtime.RunAsk;
+import thalweg.tui.shell.Reaction;
+import thalweg.tui.shell.Resized;
+import thalweg.tui.shell.Result;
+import thalweg.tui.shell.Shell;
+import thalweg.tui.shell.Work;
+import thalweg.units.UnitSystem;
+
+/** Somebody at the keyboard on 25 November 2026; work is done at once. */
+final class Walk implements AutoCloseable {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+    private final Session session = Session.inMemory(CLOCK, "ada");
+    private final RunAsk runner = new RunAsk(session, LoadPhrases.english(), "1.2.3");
+    private Shell shell;
+    private Reaction.Order lastOrder = Reaction.Order.NONE;
+    private String copied = "";
+
+    private Walk(int rows, int columns, Glyphs glyphs) {
+        shell = Shell.of(
+                Screens::of,
+                new Go.Canyons(),
+                new Surroundings(
+                        LoadPhrases.english(),
+                        UnitSystem.METRIC,
+                        session.today(),
+                        glyphs,
+                        false,
+                        session.keeper(),
+                        rows,
+                        columns));
+    }
+
+    /** Opens the program on an empty database. */
+    static Walk empty(int rows, int columns) {
+        Walk walk = new Walk(rows, columns, Glyphs.BRAILLE);
+        walk.take(walk.shell.start());
+        return walk;
+    }
+
+    /** Opens the program on the sample data. */
+    static Walk sample(int rows, int columns) {
+        return sample(rows, columns, Glyphs.BRAILLE);
+    }
+
+    static Walk sample(int rows, int columns, Glyphs glyphs) {
+        Walk walk = new Walk(rows, columns, glyphs);
+        ImportRecords records = new ImportRecords(walk.session);
+        records.accept(records.preview("sample", Samples.bytes()).plan());
+        walk.take(walk.shell.start());
+        return walk;
+    }
+
+    Session session() {
+        return session;
+    }
+
+    Shell shell() {
+        return shell;
+    }
+
+    Reaction.Order lastOrder() {
+        return lastOrder;
+    }
+
+    String copied() {
+        return copied;
+    }
+
+    private void take(Reaction reaction) {
+        Deque<Work> todo = new ArrayDeque<>(reaction.work());
+        shell = reaction.shell();
+        lastOrder = reaction.order();
+        while (!todo.isEmpty()) {
+            Work work = todo.removeFirst();
+            if (work.effect() instanceof Effect.Copy copy) {
+                copied = copy.text();
+                continue;
+            }
+            Message message;
+            try {
+                message = runner.run(work.effect());
+            } catch (AppException e) {
+                message = new Message.Failed(work.effect(), e.sentence());
+            }
+            Reaction next = shell.update(new Result(work.frame(), message));
+            shell = next.shell();
+            todo.addAll(next.work());
+        }
+    }
+
+    Walk tell(Message message) {
+        take(shell.update(message));
+        return this;
+    }
+
+    Walk press(Key... keys) {
+        List.of(keys).forEach(key -> tell(new Message.KeyPressed(key)));
+        return this;
+    }
+
+    Walk press(Key.Named key) {
+        return press(Key.of(key));
+    }
+
+    Walk press(Key.Named key, int times) {
+        for (int i = 0; i < times; i++) {
+            press(key);
+        }
+        return this;
+    }
+
+    /** Types characters, each a key of its own. */
+    Walk type(String text) {
+        text.codePoints().forEach(c -> press(Key.of(c)));
+        return this;
+    }
+
+    Walk resize(int rows, int columns) {
+        return tell(new Resized(rows, columns));
+    }
+
+    /** What is on the screen. */
+    String screen() {
+        return shell.draw().text();
+    }
+
+    @Override
+    public void close() {
+        session.close();
+    }
+}
