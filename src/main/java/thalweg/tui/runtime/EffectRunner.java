@@ -1,0 +1,18 @@
+package thalweg.tui.runtime;
+
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Message;
+
+/** Does the work that screens ask for. Called by several workers at once. */
+@FunctionalInterface
+public interface EffectRunner {
+
+    /**
+     * Does it, however long that takes.
+     *
+     * @param effect any but {@link Effect.Copy}, which the terminal does itself
+     * @return the result, for the screen that asked
+     * @throws thalweg.fault.AppException when it came to nothing; the screen is told the sentence
+     */
+    Message run(Effect effect);
+}

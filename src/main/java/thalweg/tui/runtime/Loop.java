@@ -1,0 +1,215 @@
+package thalweg.tui.runtime;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.atomic.AtomicBoolean;
+import thalweg.fault.AppException;
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Message;
+import thalweg.tui.shell.Reaction;
+import thalweg.tui.shell.Resized;
+import thalweg.tui.shell.Result;
+import thalweg.tui.shell.Shell;
+import thalweg.tui.shell.Work;
+
+/**
+ * Runs the interface in a terminal until it is told to end.
+ *
+ * <p>Everything that happens goes through one queue: keys from a reading thread, results from workers, another size of
+ * the terminal. All that is waiting is handled before the next paint, so that a paste, a held key or a storm of sizes
+ * costs one paint and not hundreds.
+ */
+public final class Loop {
+
+    /** The person ended it. */
+    public static final int DONE = 0;
+
+    /** A mistake in the program ended it. Source: EX_SOFTWARE of BSD's sysexits.h. */
+    public static final int MISTAKE = 70;
+
+    /** The terminal went away. Source: EX_IOERR of BSD's sysexits.h. */
+    public static final int TERMINAL_LOST = 74;
+
+    /** Time for work in flight when the program ends [ms]. */
+    private static final long PATIENCE = 2000;
+
+    /** The terminal may have another size. */
+    private record SizeInDoubt() implements Message {}
+
+    /** Nothing more will be read. */
+    private record InputEnded() implements Message {}
+
+    /** Reading met a mistake of the program. */
+    private record ReadingBroke(Throwable cause) implements Message {}
+
+    private final TerminalPort terminal;
+    private final Log log;
+    private final Workers workers;
+    private final BlockingQueue<Message> queue = new LinkedBlockingQueue<>();
+    private final AtomicBoolean sizeInDoubt = new AtomicBoolean();
+
+    private boolean going = true;
+    private boolean whole = true;
+
+    /** A loop that can run once. */
+    public Loop(TerminalPort terminal, EffectRunner runner, Log log) {
+        this.terminal = terminal;
+        this.log = log;
+        this.workers = new Workers(runner, log, queue::add);
+    }
+
+    /**
+     * Runs it. When this returns, and when the program is ended by a signal, the terminal is as it was and work in
+     * flight had two seconds to end.
+     *
+     * @return exit code of the program: {@link #DONE}, {@link #MISTAKE} or {@link #TERMINAL_LOST}, and for the last two
+     *     the reason was printed
+     */
+    public int run(Shell first) {
+        Ending ending = new Ending(terminal, () -> workers.finish(PATIENCE));
+        ending.guard();
+        Log.Capture printing = log.capture();
+        int code = DONE;
+        String reason = "";
+        try {
+            begin(first);
+        } catch (TerminalException e) {
+            code = TERMINAL_LOST;
+            if (!ending.bySignal()) {
+                log.failure("In the terminal", e);
+                reason = e.sentence();
+            }
+        } catch (RuntimeException | Error e) {
+            code = MISTAKE;
+            reason = "Thalweg ended because of a mistake in the program; " + log.failure("In the interface", e);
+        } finally {
+            terminal.close();
+            printing.close();
+            ending.end();
+        }
+        if (!reason.isEmpty()) {
+            System.err.println(reason);
+        }
+        return code;
+    }
+
+    private void begin(Shell first) {
+        terminal.onResize(this::doubtSize);
+        Thread reader = new Thread(this::read, "keys");
+        reader.setDaemon(true);
+        reader.start();
+        Shell shell = resized(first);
+        shell = follow(shell.start());
+        paint(shell);
+        while (going) {
+            for (Message message : waiting()) {
+                if (going) {
+                    shell = after(shell, message);
+                }
+            }
+            if (going) {
+                paint(shell);
+            }
+        }
+    }
+
+    private void read() {
+        try {
+            List<Message> messages = terminal.read();
+            while (!messages.isEmpty()) {
+                queue.addAll(messages);
+                messages = terminal.read();
+            }
+            queue.add(new InputEnded());
+        } catch (RuntimeException | Error e) {
+            queue.add(new ReadingBroke(e));
+        }
+    }
+
+    /** Waits for a message, and takes with it what has come meanwhile. */
+    private List<Message> waiting() {
+        List<Message> messages = new ArrayList<>();
+        try {
+            messages.add(queue.take());
+            queue.drainTo(messages);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            going = false;
+        }
+        return messages;
+    }
+
+    private Shell after(Shell shell, Message message) {
+        if (message instanceof InputEnded) {
+            throw new TerminalException("The terminal is gone, so Thalweg ended.");
+        }
+        if (message instanceof ReadingBroke broke) {
+            throw new IllegalStateException("reading the terminal failed", broke.cause());
+        }
+        if (message instanceof SizeInDoubt) {
+            return resized(shell);
+        }
+        return follow(shell.update(message));
+    }
+
+    /** Notices that come while one is waiting say nothing new. */
+    private void doubtSize() {
+        if (sizeInDoubt.compareAndSet(false, true)) {
+            queue.add(new SizeInDoubt());
+        }
+    }
+
+    /** Asks the terminal, which costs a process; the doubt ends before, lest a notice be missed that comes meanwhile. */
+    private Shell resized(Shell shell) {
+        sizeInDoubt.set(false);
+        TerminalPort.Size size = terminal.size();
+        return follow(shell.update(new Resized(size.rows(), size.columns())));
+    }
+
+    private Shell follow(Reaction reaction) {
+        reaction.work().forEach(this::start);
+        return switch (reaction.order()) {
+            case NONE -> reaction.shell();
+            case QUIT -> {
+                going = false;
+                yield reaction.shell();
+            }
+            case REPAINT -> {
+                whole = true;
+                yield resized(reaction.shell());
+            }
+            case SUSPEND -> {
+                terminal.suspend();
+                whole = true;
+                yield resized(reaction.shell());
+            }
+        };
+    }
+
+    private void start(Work work) {
+        if (work.effect() instanceof Effect.Copy copy) {
+            copy(work.frame(), copy);
+        } else {
+            workers.start(work);
+        }
+    }
+
+    private void copy(long frame, Effect.Copy copy) {
+        try {
+            terminal.copy(copy.text());
+        } catch (AppException e) {
+            queue.add(new Result(frame, new Message.Failed(copy, e.sentence())));
+        }
+    }
+
+    private void paint(Shell shell) {
+        if (whole) {
+            terminal.repaint(shell.draw());
+        } else {
+            terminal.paint(shell.draw());
+        }
+        whole = false;
+    }
+}

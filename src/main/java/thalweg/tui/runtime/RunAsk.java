@@ -1,0 +1,94 @@
+package thalweg.tui.runtime;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.service.AddEntries;
+import thalweg.service.AnalyzeRig;
+import thalweg.service.FindRecord;
+import thalweg.service.ListCanyons;
+import thalweg.service.MakeSheet;
+import thalweg.service.SaveThing;
+import thalweg.service.Session;
+import thalweg.service.WriteFile;
+import thalweg.text.Phrases;
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Message;
+import thalweg.tui.screen.Ask;
+import thalweg.tui.screen.Told;
+
+/** Does the work that screens ask for, with the services. */
+public final class RunAsk implements EffectRunner {
+
+    private final Session session;
+    private final Phrases phrases;
+    private final String program;
+
+    /**
+     * @param session the open database
+     * @param phrases the language of sheets
+     * @param program version of this program
+     */
+    public RunAsk(Session session, Phrases phrases, String program) {
+        this.session = session;
+        this.phrases = phrases;
+        this.program = program;
+    }
+
+    @Override
+    public Message run(Effect effect) {
+        if (effect instanceof Ask.FindCanyons find) {
+            ListCanyons list = new ListCanyons(session);
+            return new Told.CanyonsFound(find.words(), list.matching(find.words()), list.count(), session.mint());
+        }
+        if (effect instanceof Ask.LoadCanyon load) {
+            CanyonRecord canyon = canyon(load.canyon());
+            return new Told.CanyonLoaded(canyon, AnalyzeRig.kept(canyon), session.mint());
+        }
+        if (effect instanceof Ask.WriteSheet sheet) {
+            return written(sheet);
+        }
+        saved(effect);
+        return new Told.Saved();
+    }
+
+    private void saved(Effect effect) {
+        if (effect instanceof Ask.SaveNew save) {
+            new SaveThing(session).anew(save.thing());
+        } else if (effect instanceof Ask.SaveChanged save) {
+            new SaveThing(session).changed(save.before(), save.after());
+        } else if (effect instanceof Ask.AddInspections add) {
+            new AddEntries(session).inspections(add.inspections());
+        } else if (effect instanceof Ask.AddNote add) {
+            new AddEntries(session).note(add.note());
+        } else if (effect instanceof Ask.AttachAnalysis attach) {
+            AnalyzeRig.attach(session, attach.station(), attach.input(), program);
+        } else {
+            throw new AssertionError("nobody does " + effect);
+        }
+    }
+
+    private CanyonRecord canyon(Uid uid) {
+        return new FindRecord(session)
+                .byId(uid)
+                .orElseThrow(() -> new InputException("This canyon is no longer in the database; go back."));
+    }
+
+    private Told written(Ask.WriteSheet sheet) {
+        Path target;
+        try {
+            target = Path.of(sheet.target()).toAbsolutePath();
+        } catch (InvalidPathException e) {
+            throw new InputException("\"" + sheet.target() + "\" is no name of a file; choose another.", e);
+        }
+        MakeSheet.Format format = switch (sheet.format()) {
+            case HTML -> MakeSheet.Format.HTML;
+            case TEXT -> MakeSheet.Format.TEXT;
+        };
+        String text = new MakeSheet(session, phrases, program).of(canyon(sheet.canyon()), format, sheet.units());
+        WriteFile.whole(target, text, sheet.overwrite());
+        return new Told.SheetWritten(target.toString());
+    }
+}

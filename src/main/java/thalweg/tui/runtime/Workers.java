@@ -1,0 +1,79 @@
+package thalweg.tui.runtime;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import thalweg.fault.AppException;
+import thalweg.tui.core.Message;
+import thalweg.tui.shell.Result;
+import thalweg.tui.shell.Work;
+
+/** Does work away from the loop, so that no key waits for it; what comes of it is handed on as a message. */
+final class Workers {
+
+    /** So that a long computation does not keep a search waiting. */
+    private static final int THREADS = 2;
+
+    private final AtomicInteger started = new AtomicInteger();
+    private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::thread);
+    private final EffectRunner runner;
+    private final Log log;
+    private final Consumer<Message> done;
+
+    /**
+     * @param done is given each result, from any thread
+     */
+    Workers(EffectRunner runner, Log log, Consumer<Message> done) {
+        this.runner = runner;
+        this.log = log;
+        this.done = done;
+    }
+
+    /** A daemon: work that hangs cannot keep the program from ending. */
+    private Thread thread(Runnable task) {
+        Thread thread = new Thread(task, "work-" + started.incrementAndGet());
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** Does the work as soon as a thread is free. */
+    void start(Work work) {
+        try {
+            threads.execute(() -> done.accept(new Result(work.frame(), outcome(work))));
+        } catch (RejectedExecutionException e) {
+            log.note("Not begun, because the program was ending: "
+                    + work.effect().getClass().getSimpleName());
+        }
+    }
+
+    /** Whatever is thrown ends here: a worker's failure must neither end the program nor pass unseen. */
+    private Message outcome(Work work) {
+        try {
+            return runner.run(work.effect());
+        } catch (AppException e) {
+            return new Message.Failed(work.effect(), e.sentence());
+        } catch (RuntimeException | Error e) {
+            String where = log.failure("While doing " + work.effect().getClass().getSimpleName(), e);
+            return new Message.Failed(work.effect(), "This did not work because of a mistake in the program; " + where);
+        }
+    }
+
+    /**
+     * Takes no more work and waits for what was begun or is waiting: a write in flight is not to be cut off.
+     *
+     * @param milliseconds to wait at most
+     * @return whether all of it was done
+     */
+    boolean finish(long milliseconds) {
+        threads.shutdown();
+        try {
+            return threads.awaitTermination(milliseconds, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+}
