@@ -1,0 +1,46 @@
+package thalweg.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** One command: runs, prints, and says its exit code. */
+@Command(
+        synopsisHeading = "",
+        descriptionHeading = "%n",
+        parameterListHeading = "%n",
+        optionListHeading = "%n",
+        sortOptions = false)
+abstract class Action implements Callable<Integer> {
+
+    @Mixin
+    private final Shared shared;
+
+    // The command-line library reads it.
+    @SuppressWarnings("UnusedVariable")
+    @Option(names = "--help", usageHelp = true, description = "show this and end")
+    private boolean help;
+
+    Action(Surrounds surrounds) {
+        this.shared = new Shared(surrounds);
+    }
+
+    final Shared shared() {
+        return shared;
+    }
+
+    final Surrounds surrounds() {
+        return shared.surrounds();
+    }
+
+    /** Prints a result. */
+    final void print(String text) {
+        surrounds().out().print(text.endsWith("\n") ? text : text + "\n");
+    }
+
+    /** Tells a person something beside the result. */
+    final void tell(String sentence) {
+        surrounds().err().println(sentence);
+    }
+}

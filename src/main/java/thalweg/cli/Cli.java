@@ -1,0 +1,104 @@
+package thalweg.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import thalweg.fault.AppException;
+
+/** Runs the command that the arguments name. */
+public final class Cli {
+
+    private Cli() {}
+
+    @Command(
+            name = "thalweg",
+            description = {
+                "",
+                "A logbook of canyons, stations and anchors with a rig calculator and sheets to hand out.",
+                "Without a command it opens the screen: thalweg [--db FILE | --demo [--anew]] [--read-only] [--ascii]"
+                        + " [--no-mouse] [--units metric|imperial]",
+                ""
+            },
+            footer = {
+                "",
+                "Every command has --help. Exit codes: 0 done, 1 the answer is no or there are findings,",
+                "2 wrong use or input, 3 the database cannot be used.",
+                "",
+                "An aid for people trained in this. It does not replace training, inspection on the spot,",
+                "local rules or licensed practice."
+            },
+            synopsisHeading = "",
+            customSynopsis = "thalweg COMMAND [OPTIONS]",
+            commandListHeading = "")
+    private static final class Root {
+        // The command-line library reads it.
+        @SuppressWarnings("UnusedVariable")
+        @Option(names = "--help", usageHelp = true, description = "show this and end")
+        private boolean help;
+
+        // The command-line library reads it.
+        @SuppressWarnings("UnusedVariable")
+        @Option(names = "--version", versionHelp = true, description = "show the version and end")
+        private boolean version;
+    }
+
+    /**
+     * Runs the command and returns its exit code; whatever went wrong has been said in one sentence.
+     *
+     * @param arguments with the command first
+     */
+    public static int run(List<String> arguments, Surrounds surrounds) {
+        CommandLine line = new CommandLine(CommandSpec.forAnnotatedObject(new Root()));
+        line.getCommandSpec().version("thalweg " + surrounds.version());
+        List<Action> actions = List.of(
+                new ListAction(surrounds),
+                new ShowAction(surrounds),
+                new InspectAction(surrounds),
+                new AnalyzeAction(surrounds),
+                new SheetAction(surrounds),
+                new ImportAction(surrounds),
+                new ExportAction(surrounds),
+                new CheckAction(surrounds));
+        actions.forEach(action -> line.addSubcommand(action));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(100);
+        line.setOut(new PrintWriter(surrounds.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(surrounds.err(), true, StandardCharsets.UTF_8));
+        line.setParameterExceptionHandler((wrong, given) -> {
+            String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
+            surrounds
+                    .err()
+                    .println(sentence(Objects.requireNonNullElse(wrong.getMessage(), "")) + " See " + command
+                            + " --help.");
+            return ExitCodes.WRONG_INPUT;
+        });
+        line.setExecutionExceptionHandler((failure, command, parsed) -> {
+            if (failure instanceof AppException answer) {
+                surrounds.err().println(answer.sentence());
+                return ExitCodes.of(answer);
+            }
+            throw failure;
+        });
+        if (arguments.isEmpty()) {
+            line.usage(surrounds.err());
+            return ExitCodes.WRONG_INPUT;
+        }
+        int code = line.execute(arguments.toArray(new String[0]));
+        surrounds.out().flush();
+        return code;
+    }
+
+    private static String sentence(String message) {
+        String line = message.lines()
+                .findFirst()
+                .filter(text -> !text.isBlank())
+                .orElse("The arguments are wrong")
+                .strip();
+        return line.endsWith(".") || line.endsWith("?") ? line : line + ".";
+    }
+}

@@ -1,0 +1,117 @@
+package thalweg.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Scanner;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import thalweg.exchange.ImportPlan;
+import thalweg.service.ImportRecords;
+import thalweg.service.Session;
+import thalweg.text.Clean;
+
+/** Takes in a file of records. */
+@Command(
+        name = "import",
+        description = {
+            "Shows what a file of records would change, and takes it in when that is accepted.",
+            "All of it is taken in or nothing. Nothing is written without --accept or a yes."
+        })
+final class ImportAction extends Action {
+
+    private static final int MOST_FINDINGS = 40;
+    private static final int LONGEST_VALUE = 60;
+
+    @Parameters(paramLabel = "FILE", description = "a JSON file of records")
+    private Path file = Path.of("");
+
+    @Option(names = "--dry-run", description = "only show what would change")
+    private boolean dryRun;
+
+    @Option(names = "--accept", description = "take it in without asking")
+    private boolean accept;
+
+    ImportAction(Surrounds surrounds) {
+        super(surrounds);
+    }
+
+    @Override
+    public Integer call() {
+        try (Session session = shared().creating()) {
+            ImportRecords records = new ImportRecords(session);
+            ImportRecords.Preview preview = records.preview(file);
+            if (!preview.findings().isEmpty()) {
+                refuse(preview.findings());
+                return ExitCodes.WRONG_INPUT;
+            }
+            print(report(preview.plan()));
+            if (preview.plan().isEmpty()) {
+                return ExitCodes.DONE;
+            }
+            if (dryRun || !accepted()) {
+                tell(dryRun ? "Nothing was written." : "Nothing was written; add --accept to take it in.");
+                return dryRun ? ExitCodes.DONE : ExitCodes.NO;
+            }
+            records.accept(preview.plan());
+            tell("Taken in.");
+            return ExitCodes.DONE;
+        }
+    }
+
+    private void refuse(List<String> findings) {
+        tell(file + " was not taken in; " + (findings.size() == 1 ? "one thing is" : findings.size() + " things are")
+                + " wrong in it:");
+        findings.stream().limit(MOST_FINDINGS).forEach(line -> tell("  " + line));
+        if (findings.size() > MOST_FINDINGS) {
+            tell("  and " + (findings.size() - MOST_FINDINGS) + " more.");
+        }
+    }
+
+    private boolean accepted() {
+        if (accept) {
+            return true;
+        }
+        if (!surrounds().asksPeople().getAsBoolean()) {
+            return false;
+        }
+        surrounds().err().print("Take it in? Type yes to do so: ");
+        surrounds().err().flush();
+        Scanner answer = new Scanner(surrounds().in(), StandardCharsets.UTF_8);
+        return answer.hasNextLine()
+                && answer.nextLine().strip().toLowerCase(Locale.ROOT).equals("yes");
+    }
+
+    private static String report(ImportPlan plan) {
+        StringBuilder out = new StringBuilder();
+        out.append(plan.isEmpty() ? "Nothing new in " : "Found in ")
+                .append(plan.canyons() == 1 ? "1 canyon" : plan.canyons() + " canyons")
+                .append(": ")
+                .append(plan.added())
+                .append(" new things, ")
+                .append(plan.facts().size())
+                .append(" new entries, ")
+                .append(plan.revisions().size() - plan.added())
+                .append(" changed things, ")
+                .append(plan.unchanged())
+                .append(" here already.\n");
+        plan.remarks().forEach(remark -> out.append(remark).append('\n'));
+        plan.changes()
+                .forEach(change -> out.append("  ")
+                        .append(change.thing())
+                        .append(", ")
+                        .append(change.field())
+                        .append(": ")
+                        .append(shown(change.before()))
+                        .append(" -> ")
+                        .append(shown(change.after()))
+                        .append('\n'));
+        return out.toString();
+    }
+
+    private static String shown(String value) {
+        return value.isEmpty() ? "(nothing)" : Clean.line(value, LONGEST_VALUE);
+    }
+}

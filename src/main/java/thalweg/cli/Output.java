@@ -1,0 +1,32 @@
+package thalweg.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import thalweg.service.WriteFile;
+
+/** Where a command puts what it made: standard output, or a file that is never replaced unasked. */
+final class Output {
+
+    private final Surrounds surrounds;
+
+    @Option(names = "--out", paramLabel = "PATH", description = "the file (default: standard output)")
+    private @Nullable Path out;
+
+    @Option(names = "--overwrite", description = "replace the file if it is there")
+    private boolean overwrite;
+
+    Output(Surrounds surrounds) {
+        this.surrounds = surrounds;
+    }
+
+    /** Prints the text, or writes it whole to the file. */
+    void put(String text) {
+        if (out == null) {
+            surrounds.out().print(text);
+        } else {
+            WriteFile.whole(out, text, overwrite);
+            surrounds.err().println("Written: " + out);
+        }
+    }
+}

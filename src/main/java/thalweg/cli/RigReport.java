@@ -1,0 +1,108 @@
+package thalweg.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import thalweg.rig.LetterCheck;
+import thalweg.rig.PointForce;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigAssumption;
+import thalweg.rig.RigCaution;
+import thalweg.rig.RigInput;
+import thalweg.rig.RigPoint;
+import thalweg.rig.WorstForce;
+import thalweg.text.Phrases;
+import thalweg.text.Width;
+import thalweg.units.UnitSystem;
+
+/** What the calculator says about a rig, as text for a terminal. */
+final class RigReport {
+
+    private static final int WIDTH = 90;
+
+    private final Phrases phrases;
+    private final UnitSystem units;
+
+    RigReport(Phrases phrases, UnitSystem units) {
+        this.phrases = phrases;
+        this.units = units;
+    }
+
+    String of(RigAnswer answer) {
+        StringBuilder out = new StringBuilder();
+        RigInput input = answer.input();
+        out.append(input.name().isEmpty() ? "Rig" : input.name()).append('\n');
+        String weight = input.load()
+                .mass()
+                .map(mass -> mass.print(units))
+                .orElse(input.load().weight().print(units));
+        out.append(phrases.say(
+                        "rig.load",
+                        weight,
+                        input.load().toward().print(),
+                        input.load().sway().print(),
+                        input.load().leanOut().print()))
+                .append('\n');
+        out.append(phrases.say(
+                        "rig.laid",
+                        phrases.say("rig.kind." + input.rig().kind().word()),
+                        input.rig().strands(),
+                        input.rig().stiffness().print(units)))
+                .append("\n\n");
+        out.append(Columns.of(points(answer))).append('\n');
+        out.append(answer.steady()
+                        .angle()
+                        .map(angle -> phrases.say("rig.angle", angle.print()))
+                        .orElse(phrases.say("rig.no_angle")))
+                .append('\n');
+        answer.sector()
+                .widest()
+                .ifPresent(widest -> out.append(phrases.say(
+                                "rig.widest",
+                                widest.angle().print(),
+                                widest.direction().print()))
+                        .append('\n'));
+        out.append('\n');
+        for (LetterCheck check : answer.checks()) {
+            out.append(check.letter().name())
+                    .append("  ")
+                    .append(check.letter().title())
+                    .append(": ")
+                    .append(phrases.say("rig.verdict." + check.verdict().word()))
+                    .append('\n');
+            indented(out, "   ", check.why());
+        }
+        out.append('\n').append(phrases.say("rig.assumes")).append('\n');
+        RigAssumption.of(answer)
+                .forEach(one -> indented(out, "- ", phrases.say(one.key(), String.join(", ", answer.assumed()))));
+        out.append(phrases.say("rig.cautions")).append('\n');
+        RigCaution.of(answer).forEach(one -> indented(out, "- ", phrases.say(one.key())));
+        return out.toString();
+    }
+
+    private List<List<String>> points(RigAnswer answer) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("POINT", "AT THE AIM", "SHARE", "WORST OF THE SWAY", "LOAD TOWARD", "STRENGTH AS STATED"));
+        for (RigPoint point : answer.input().points()) {
+            PointForce force = answer.steady().at(point.name());
+            WorstForce worst = answer.sector().worstOf(point.name());
+            rows.add(List.of(
+                    point.name(),
+                    force.force().print(units),
+                    String.format(Locale.ROOT, "%.0f %%", force.share() * 100),
+                    worst.force().print(units),
+                    worst.direction().print(),
+                    point.strength().map(strength -> strength.print(units)).orElse(phrases.say("unknown"))));
+        }
+        return rows;
+    }
+
+    /** The first line with the margin, the others under its text. */
+    private static void indented(StringBuilder out, String margin, String text) {
+        String hanging = " ".repeat(margin.length());
+        List<String> lines = Width.wrap(text, WIDTH - margin.length());
+        for (int i = 0; i < lines.size(); i++) {
+            out.append(i == 0 ? margin : hanging).append(lines.get(i)).append('\n');
+        }
+    }
+}

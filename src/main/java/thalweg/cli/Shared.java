@@ -1,0 +1,78 @@
+package thalweg.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import thalweg.service.DemoDatabase;
+import thalweg.service.Folders;
+import thalweg.service.Session;
+import thalweg.units.UnitSystem;
+
+/** The options that every command understands, and the database they lead to. */
+final class Shared {
+
+    private final Surrounds surrounds;
+
+    @Option(
+            names = "--db",
+            paramLabel = "FILE",
+            description = "the database, instead of your own; a command that writes makes it on first use")
+    private @Nullable Path db;
+
+    @Option(names = "--demo", description = "use your copy of the invented sample data, made on first use")
+    private boolean demo;
+
+    @Option(names = "--anew", description = "with --demo: make the copy fresh; what was changed in it is lost")
+    private boolean anew;
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|imperial",
+            description = "units of what is printed (default: ${DEFAULT-VALUE}); both are understood when typed",
+            defaultValue = "metric")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    Shared(Surrounds surrounds) {
+        this.surrounds = surrounds;
+    }
+
+    Surrounds surrounds() {
+        return surrounds;
+    }
+
+    UnitSystem units() {
+        return units;
+    }
+
+    /** A session that only reads. */
+    Session reading() {
+        Path file = file();
+        return Session.reading(file, surrounds.clock(), surrounds.user());
+    }
+
+    /** A session that changes what is there. */
+    Session writing() {
+        Path file = file();
+        return Session.writing(file, surrounds.clock(), surrounds.user());
+    }
+
+    /** A session that makes the database where it is missing. */
+    Session creating() {
+        Path file = file();
+        if (db == null && !demo) {
+            Folders.make(surrounds.folders().data());
+        }
+        return Session.creating(file, surrounds.clock(), surrounds.user());
+    }
+
+    private Path file() {
+        if (db != null) {
+            return db;
+        }
+        if (demo) {
+            DemoDatabase.prepare(surrounds.folders(), surrounds.clock(), surrounds.user(), anew);
+            return surrounds.folders().demo();
+        }
+        return surrounds.folders().database();
+    }
+}

@@ -1,0 +1,54 @@
+package thalweg.cli;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
+import thalweg.service.ExportRecords;
+import thalweg.service.FindRecord;
+import thalweg.service.Session;
+
+/** Shows a canyon with its line, or one station in full. */
+@Command(
+        name = "show",
+        description = {
+            "Shows a canyon and its line, or one station with its anchors, inspections and notes.",
+            "A canyon is named by name, part of it, or id; a station as CANYON/STATION or by id."
+        })
+final class ShowAction extends Action {
+
+    @Parameters(paramLabel = "NAME-OR-ID", description = "CANYON, CANYON/STATION, or an id")
+    private String name = "";
+
+    @Option(names = "--json", description = "print the canyon as a file of records")
+    private boolean json;
+
+    ShowAction(Surrounds surrounds) {
+        super(surrounds);
+    }
+
+    @Override
+    public Integer call() {
+        try (Session session = shared().reading()) {
+            FindRecord find = new FindRecord(session);
+            ShowText text = new ShowText(surrounds().phrases(), shared().units());
+            Optional<Uid> uid = Uid.parse(name);
+            boolean station = name.contains("/")
+                    || (uid.isPresent() && find.byId(uid.get()).isEmpty());
+            if (station) {
+                FindRecord.StationInCanyon found = find.station(name);
+                print(
+                        json
+                                ? new ExportRecords(session).json(List.of(found.canyon()))
+                                : text.station(found.canyon(), found.station()));
+            } else {
+                CanyonRecord canyon = find.canyon(name);
+                print(json ? new ExportRecords(session).json(List.of(canyon)) : text.canyon(canyon));
+            }
+        }
+        return ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,248 @@
+package thalweg.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
+import thalweg.logbook.Inspection;
+import thalweg.logbook.LineRecord;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.RigAnalysis;
+import thalweg.logbook.RiggingNote;
+import thalweg.logbook.StationRecord;
+import thalweg.route.Canyon;
+import thalweg.route.Part;
+import thalweg.route.Prose;
+import thalweg.text.Phrases;
+import thalweg.text.Width;
+import thalweg.units.UnitSystem;
+
+/** A canyon or a station as text for a terminal. */
+final class ShowText {
+
+    private static final int WIDTH = 100;
+
+    private final Phrases phrases;
+    private final UnitSystem units;
+    private final StringBuilder out = new StringBuilder();
+
+    ShowText(Phrases phrases, UnitSystem units) {
+        this.phrases = phrases;
+        this.units = units;
+    }
+
+    String canyon(CanyonRecord record) {
+        Canyon canyon = record.canyon();
+        heading(canyon);
+        line("id " + canyon.uid().text());
+        grades(canyon);
+        line("Longest drop: "
+                + record.longestDrop().map(drop -> drop.print(units)).orElse(phrases.say("unknown")));
+        canyon.position().ifPresent(place -> line(place.printDecimal() + "   " + place.printMinutes()));
+        prose("canyon_text", canyon.prose());
+        line("");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("NO", "WHAT", "HEIGHT", "STATION", "ROPE", "WORST", "LAST SEEN", "ID"));
+        record.line().forEach(place -> rows.addAll(rows(place)));
+        out.append(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
+        closing();
+        return out.toString();
+    }
+
+    private void heading(Canyon canyon) {
+        line(canyon.name()
+                + (canyon.otherNames().isEmpty() ? "" : " (" + String.join(", ", canyon.otherNames()) + ")"));
+        if (canyon.invented()) {
+            line("** " + phrases.say("invented") + " **");
+        }
+        line(canyon.whereabouts());
+    }
+
+    private void grades(Canyon canyon) {
+        String french = canyon.french().map(grade -> grade.print()).orElse(phrases.say("unknown"));
+        String american = canyon.american().map(grade -> grade.print()).orElse(phrases.say("unknown"));
+        line("Grades: French " + french + ", American " + american);
+    }
+
+    private List<List<String>> rows(LineRecord place) {
+        String what = Words.word(phrases, "obstacle", place.obstacle().kind())
+                + (place.obstacle().name().isEmpty()
+                        ? ""
+                        : " " + place.obstacle().name());
+        String height =
+                place.obstacle().height().map(known -> known.print(units)).orElse("");
+        String number = Integer.toString(place.number());
+        if (place.stations().isEmpty()) {
+            return List.of(List.of(number, what, height, "", "", "", "", ""));
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (StationRecord station : place.stations()) {
+            boolean first = rows.isEmpty();
+            rows.add(List.of(
+                    first ? number : "",
+                    first ? what : "",
+                    first ? height : "",
+                    station.station().name(),
+                    station.station()
+                            .ropeNeeded()
+                            .map(rope -> rope.print(units))
+                            .orElse(phrases.say("unknown")),
+                    Words.condition(phrases, station.worst())
+                            + (station.neverSeen() > 0 && station.worst().isPresent()
+                                    ? ", " + station.neverSeen() + " never"
+                                    : ""),
+                    station.lastSeen()
+                            .map(date -> date.print())
+                            .max(String::compareTo)
+                            .orElse(""),
+                    station.station().uid().text()));
+        }
+        return rows;
+    }
+
+    String station(CanyonRecord canyon, StationRecord record) {
+        heading(canyon.canyon());
+        line("");
+        String place = canyon.placeOf(record.station().uid())
+                .map(at -> Words.word(phrases, "obstacle", at.obstacle().kind()) + " " + at.number()
+                        + at.obstacle()
+                                .height()
+                                .map(height -> ", " + height.print(units))
+                                .orElse(""))
+                .orElse("");
+        line("Station " + record.station().name() + ": " + place);
+        line("id " + record.station().uid().text());
+        record.station().side().ifPresent(side -> line("Side: " + Words.word(phrases, "side", side)));
+        line("Rope needed: "
+                + record.station().ropeNeeded().map(rope -> rope.print(units)).orElse(phrases.say("unknown")));
+        prose("station_text", record.station().prose());
+        record.anchors().forEach(this::anchor);
+        if (record.anchors().isEmpty()) {
+            line("");
+            line("No anchor is entered yet.");
+        }
+        record.notes().forEach(this::note);
+        record.analyses().forEach(entry -> analysis(record, entry));
+        closing();
+        return out.toString();
+    }
+
+    private void anchor(AnchorRecord anchor) {
+        line("");
+        line(Words.word(phrases, "role", anchor.anchor().role())
+                + (anchor.anchor().name().isEmpty()
+                        ? ""
+                        : ": " + anchor.anchor().name()));
+        wrapped(anchor.anchor().note(), "  ");
+        anchor.parts().forEach(this::part);
+    }
+
+    private void part(PartRecord record) {
+        Part part = record.part();
+        Part.Hardware made = part.hardware();
+        String facts = List.of(
+                        Words.word(phrases, "part", part.kind()),
+                        made.material(),
+                        made.size(),
+                        made.standard(),
+                        made.maker(),
+                        made.batch(),
+                        part.placed().map(date -> "placed " + date.print()).orElse(""),
+                        "strength "
+                                + part.strength()
+                                        .map(force -> force.print(units))
+                                        .orElse(phrases.say("unknown"))
+                                + part.axialStrength()
+                                        .map(force -> ", axial " + force.print(units))
+                                        .orElse(""),
+                        part.kind().isPoint()
+                                ? part.holdsAlone()
+                                        .map(belief -> Words.word(phrases, "holds", belief))
+                                        .orElse(phrases.say("holds.unknown"))
+                                : "")
+                .stream()
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+        String state = Words.condition(phrases, record.state().condition())
+                + record.state().seenOn().map(date -> " on " + date.print()).orElse("")
+                + (record.state().contradictory() ? ", " + phrases.say("condition.contradictory") : "")
+                + record.state()
+                        .notSeenSince()
+                        .map(date -> ", " + phrases.say("condition.not_seen") + " on " + date.print())
+                        .orElse("");
+        line("  " + part.label() + ": " + state);
+        wrapped(facts, "      ");
+        wrapped(part.note(), "      ");
+        record.inspections().forEach(entry -> inspection(entry.content()));
+    }
+
+    private void inspection(Inspection inspection) {
+        String found = inspection.wasSeen()
+                ? inspection
+                                .found()
+                                .map(known -> Words.condition(phrases, Optional.of(known)))
+                                .orElse("")
+                        + inspection
+                                .left()
+                                .map(known -> " -> left " + Words.condition(phrases, Optional.of(known)))
+                                .orElse("")
+                : phrases.say("condition.not_seen");
+        String rest = List.of(
+                        inspection.by(),
+                        inspection.work().stream()
+                                .map(work -> Words.word(phrases, "work", work))
+                                .collect(Collectors.joining(", ")),
+                        inspection
+                                .water()
+                                .map(level -> "water " + Words.word(phrases, "water", level))
+                                .orElse(""),
+                        inspection.note())
+                .stream()
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
+        wrapped(inspection.on().print() + "  " + found + (rest.isEmpty() ? "" : "  " + rest), "      ");
+    }
+
+    private void note(Entry<RiggingNote> entry) {
+        line("");
+        line("Rigging note of " + entry.content().on().print()
+                + by(entry.content().by()));
+        prose("note_text", entry.content().prose());
+    }
+
+    private void analysis(StationRecord station, Entry<RigAnalysis> entry) {
+        line("");
+        line("Rig analysis of " + entry.content().on().print()
+                + by(entry.content().by()) + ", program " + entry.content().program());
+        if (!entry.content().inventory().changesTo(station.inventory()).isEmpty()) {
+            line("  STALE: parts of this station have changed since.");
+        }
+    }
+
+    private static String by(String name) {
+        return name.isEmpty() ? "" : " by " + name;
+    }
+
+    private <K extends Enum<K>> void prose(String list, Prose<K> prose) {
+        prose.texts().forEach((heading, text) -> wrapped(Words.word(phrases, list, heading) + ": " + text, "  "));
+    }
+
+    private void closing() {
+        line("");
+        wrapped(phrases.say("caution.record"), "");
+        wrapped(phrases.say("caution.aid"), "");
+    }
+
+    private void wrapped(String text, String margin) {
+        if (!text.isEmpty()) {
+            Width.wrap(text, WIDTH - margin.length()).forEach(part -> line(margin + part));
+        }
+    }
+
+    private void line(String text) {
+        out.append(text.stripTrailing()).append('\n');
+    }
+}

@@ -1,0 +1,129 @@
+package thalweg.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import thalweg.text.Width;
+
+final class AnalyzeAndSheetTest {
+
+    private static final String RIG =
+            Path.of("sample-data", "rigs", "two-bolts-level.json").toString();
+    private static final String TREE =
+            Path.of("sample-data", "rigs", "single-tree.json").toString();
+
+    @TempDir
+    private Path home = Path.of("");
+
+    private Shell shell = new Shell(Path.of(""));
+
+    @BeforeEach
+    void openShell() {
+        shell = new Shell(home);
+    }
+
+    @Test
+    void aReportHasFiguresAssumptionsAndCautions() {
+        Shell.Ran ran = shell.run("analyze", RIG);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("POINT", "AT THE AIM", "left bolt", "Largest angle")
+                .contains("E  Equalised:", "A  Angle:")
+                .contains("What the model takes for granted", "Cautions", "not a replacement for training");
+    }
+
+    @Test
+    void imperialReportsHavePoundsForce() {
+        assertThat(shell.run("analyze", "--units", "imperial", RIG).out())
+                .contains("lbf")
+                .doesNotContain(" kN");
+    }
+
+    @Test
+    void standardInputIsReadForADash() throws IOException {
+        Shell.Ran ran = shell.typing(Files.readString(Path.of(TREE)), "analyze", "-", "--json");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("{").contains("\"steady\"");
+    }
+
+    @Test
+    void severalFilesAreOneLineEachInJsonLines() {
+        Shell.Ran ran = shell.run("analyze", "--jsonl", RIG, TREE);
+
+        assertThat(ran.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{"));
+        assertThat(shell.run("analyze", "--json", RIG, TREE).code()).isEqualTo(2);
+    }
+
+    @Test
+    void aWrongFileAmongSeveralPrintsAndKeepsNothing() throws IOException {
+        Path wrong = Files.writeString(home.resolve("wrong.json"), "{\"points\": []}");
+        shell.run("list", "--demo");
+
+        Shell.Ran ran =
+                shell.run("analyze", "--demo", RIG, wrong.toString(), "--station", "éclusaune/porte", "--attach");
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("wrong.json is no rig that can be computed");
+        assertThat(shell.run("show", "--demo", "éclusaune/porte").out()).doesNotContain("Rig analysis");
+    }
+
+    @Test
+    void attachingNeedsAStationAndTheOtherWayRound() {
+        assertThat(shell.run("analyze", RIG, "--attach").err()).contains("--station and --attach go together");
+        assertThat(shell.run("analyze", RIG, "--station", "x").err()).contains("--station and --attach go together");
+    }
+
+    @Test
+    void theWholeWayByCommandsEndsOnASheet() throws IOException {
+        Path sheet = home.resolve("éclusaune.html");
+
+        shell.run("inspect", "--demo", "éclusaune/porte", "ring", "unsafe", "--by", "Ada", "--note", "groove <3 mm>");
+        Shell.Ran attached = shell.run("analyze", "--demo", RIG, "--station", "éclusaune/porte", "--attach");
+        Shell.Ran written = shell.run("sheet", "--demo", "éclusaune", "--as", "html", "--out", sheet.toString());
+
+        assertThat(attached.err()).contains("Attached to Gorge de l'Éclusaune/Porte.");
+        assertThat(written.code()).isZero();
+        assertThat(Files.readString(sheet))
+                .contains("Gorge de l", "invented for practice", "groove &lt;3 mm&gt;", "<svg", "2026-11-25")
+                .doesNotContain("http://www.w3.org/1999/xlink", "<script");
+        assertThat(Files.size(sheet)).isLessThan(300_000);
+        assertThat(shell.run("sheet", "--demo", "éclusaune", "--out", sheet.toString())
+                        .err())
+                .contains("is there already");
+    }
+
+    @Test
+    void aTextSheetIsAtMostSeventyTwoColumnsWide() {
+        Shell.Ran ran = shell.run("sheet", "--demo", "ombreñal", "--as", "text");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out().lines()).allMatch(line -> Width.of(line) <= 72);
+        assertThat(ran.out()).contains("Ranura de Ombreñal", "invented for practice");
+    }
+
+    @Test
+    void theDemoKeepsWhatWasEnteredUntilItIsMadeAnew() {
+        shell.run("inspect", "--demo", "éclusaune/porte", "ring", "doubtful");
+        assertThat(shell.run("show", "--demo", "éclusaune/porte").out()).contains("ring: ? doubtful on 2026-11-25");
+
+        assertThat(shell.run("show", "--demo", "--anew", "éclusaune/porte").out())
+                .contains("ring: ~ worn on 2026-09-19");
+    }
+
+    @Test
+    void anUnknownCanyonIsOneSentence() {
+        Shell.Ran ran = shell.run("sheet", "--demo", "nowhere");
+
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err().lines()).hasSize(1);
+        assertThat(ran.err()).contains("There is no canyon named \"nowhere\"");
+    }
+}
