@@ -1,0 +1,126 @@
+package thalweg;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import thalweg.fault.AppException;
+import thalweg.service.DemoDatabase;
+import thalweg.service.Folders;
+import thalweg.service.LoadPhrases;
+import thalweg.service.Session;
+import thalweg.text.Phrases;
+import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.lanterna.LanternaTerminal;
+import thalweg.tui.lanterna.TerminalOptions;
+import thalweg.tui.runtime.Log;
+import thalweg.tui.runtime.Loop;
+import thalweg.tui.runtime.RunAsk;
+import thalweg.tui.screen.Go;
+import thalweg.tui.screen.Screens;
+import thalweg.tui.shell.Result;
+import thalweg.tui.shell.Shell;
+
+/** Opens the database and the screen on it. */
+final class OpenScreen {
+
+    /** Until the terminal has said how large it is. */
+    private static final int ROWS = 24;
+
+    private static final int COLUMNS = 80;
+
+    private final Map<String, String> environment;
+    private final Folders folders;
+    private final Clock clock;
+
+    OpenScreen(Map<String, String> environment, Clock clock) {
+        this.environment = environment;
+        this.folders = Folders.of(environment);
+        this.clock = clock;
+    }
+
+    /**
+     * Runs the screen until the person leaves it.
+     *
+     * @return exit code of the program
+     * @throws AppException when the database or the terminal cannot be used
+     */
+    int run(ScreenArguments arguments) {
+        CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
+        Phrases phrases = LoadPhrases.english();
+        Folders.make(folders.state());
+        Log log = new Log(folders.log(), clock);
+        try (Session session = opened(opening)) {
+            Shell shell = shell(session, phrases, arguments);
+            RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            TerminalOptions told = TerminalOptions.of(environment);
+            TerminalOptions options = arguments.mouse() ? told : told.withoutMouse();
+            return new Loop(LanternaTerminal.open(options), runner, log).run(shell);
+        }
+    }
+
+    private Session open(ScreenArguments arguments) {
+        Session.prepare(folders.cache());
+        String user = environment.getOrDefault("USER", System.getProperty("user.name", ""));
+        Path file = arguments.db().orElse(arguments.demo() ? folders.demo() : folders.database());
+        if (arguments.demo()) {
+            DemoDatabase.prepare(folders, clock, user, arguments.anew());
+        } else if (arguments.db().isEmpty()) {
+            Folders.make(folders.data());
+        }
+        return arguments.readOnly() ? Session.reading(file, clock, user) : Session.creating(file, clock, user);
+    }
+
+    private static Session opened(CompletableFuture<Session> opening) {
+        try {
+            return opening.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof AppException answer) {
+                throw answer;
+            }
+            throw e;
+        }
+    }
+
+    private Shell shell(Session session, Phrases phrases, ScreenArguments arguments) {
+        return Shell.of(
+                Screens::of,
+                new Go.Canyons(),
+                new Surroundings(
+                        phrases,
+                        arguments.units(),
+                        session.today(),
+                        glyphs(arguments),
+                        session.isReadOnly(),
+                        session.keeper(),
+                        ROWS,
+                        COLUMNS));
+    }
+
+    /** The console of a machine without windows has no braille in its font. */
+    private Glyphs glyphs(ScreenArguments arguments) {
+        if (arguments.ascii()) {
+            return Glyphs.ASCII;
+        }
+        return environment.getOrDefault("TERM", "").equals("linux") ? Glyphs.BLOCKS : Glyphs.BRAILLE;
+    }
+
+    /** Walks the way to the first picture without a terminal, so that the classes on it can be kept for later starts. */
+    void warmUp() {
+        Session.prepare(folders.cache());
+        try (Session session = Session.inMemory(clock, "")) {
+            Phrases phrases = LoadPhrases.english();
+            ScreenArguments plain = ScreenArguments.of(List.of()).orElseThrow();
+            Shell shell = shell(session, phrases, plain);
+            RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            for (var work : shell.start().work()) {
+                var result = new Result(work.frame(), runner.run(work.effect()));
+                shell = shell.update(result).shell();
+            }
+            shell.draw();
+        }
+    }
+}

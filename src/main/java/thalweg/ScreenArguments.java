@@ -1,0 +1,97 @@
+package thalweg;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import thalweg.fault.InputException;
+import thalweg.units.UnitSystem;
+
+/**
+ * What the screen is started with. Read by hand, because the command-line library would double the time to the first
+ * picture.
+ *
+ * @param db the database, where another than one's own is named
+ * @param demo whether it is the copy of the sample data
+ * @param anew whether that copy is made fresh
+ * @param readOnly whether nothing is to be changed
+ * @param ascii whether only ASCII may be used
+ * @param mouse whether the mouse is listened to
+ * @param units in which quantities are shown
+ */
+record ScreenArguments(
+        Optional<Path> db,
+        boolean demo,
+        boolean anew,
+        boolean readOnly,
+        boolean ascii,
+        boolean mouse,
+        UnitSystem units) {
+
+    /**
+     * The arguments, or empty where they name a command or ask for help.
+     *
+     * @throws InputException when an option of the screen lacks its value
+     */
+    static Optional<ScreenArguments> of(List<String> arguments) {
+        Deque<String> left = new ArrayDeque<>(arguments);
+        ScreenArguments read =
+                new ScreenArguments(Optional.empty(), false, false, false, false, true, UnitSystem.METRIC);
+        while (!left.isEmpty()) {
+            String argument = left.removeFirst();
+            Optional<ScreenArguments> next = read.with(argument, left);
+            if (next.isEmpty()) {
+                return Optional.empty();
+            }
+            read = next.get();
+        }
+        if (read.db.isPresent() && read.demo) {
+            throw new InputException("--db and --demo name two databases; choose one of them.");
+        }
+        return Optional.of(read);
+    }
+
+    private Optional<ScreenArguments> with(String argument, Deque<String> left) {
+        if (argument.startsWith("--db=")) {
+            return Optional.of(database(argument.substring("--db=".length())));
+        }
+        if (argument.startsWith("--units=")) {
+            return Optional.of(units(argument.substring("--units=".length())));
+        }
+        return switch (argument) {
+            case "--db" -> Optional.of(database(value(argument, left)));
+            case "--units" -> Optional.of(units(value(argument, left)));
+            case "--demo" -> Optional.of(new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units));
+            case "--anew" -> Optional.of(new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units));
+            case "--read-only" -> Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units));
+            case "--ascii" -> Optional.of(new ScreenArguments(db, demo, anew, readOnly, true, mouse, units));
+            case "--no-mouse" -> Optional.of(new ScreenArguments(db, demo, anew, readOnly, ascii, false, units));
+            default -> Optional.empty();
+        };
+    }
+
+    private static String value(String option, Deque<String> left) {
+        if (left.isEmpty()) {
+            throw new InputException(option + " needs a value after it; see thalweg --help.");
+        }
+        return left.removeFirst();
+    }
+
+    private ScreenArguments database(String file) {
+        if (file.isBlank()) {
+            throw new InputException("--db needs the name of a file after it; see thalweg --help.");
+        }
+        return new ScreenArguments(Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units);
+    }
+
+    private ScreenArguments units(String word) {
+        UnitSystem system = switch (word) {
+            case "metric" -> UnitSystem.METRIC;
+            case "imperial" -> UnitSystem.IMPERIAL;
+            default ->
+                throw new InputException("\"" + word + "\" are no units known here; --units takes metric or imperial.");
+        };
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system);
+    }
+}
