@@ -39,7 +39,8 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         Map<String, String> environment = System.getenv();
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        WatchedOutput output = new WatchedOutput(new FileOutputStream(FileDescriptor.out));
+        PrintStream out = new PrintStream(output, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Clock clock = Clock.system(ZoneId.systemDefault());
         int code;
@@ -53,6 +54,11 @@ public final class Main {
             code = MISTAKE;
         }
         out.flush();
+        if (output.lostSomething()) {
+            err.println("Standard output could not be written, so the result is not whole; free some space or write to"
+                    + " another place.");
+            code = ExitCodes.WRONG_INPUT;
+        }
         System.exit(code);
     }
 

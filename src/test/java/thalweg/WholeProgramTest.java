@@ -37,9 +37,8 @@ final class WholeProgramTest {
 
             tmux.keys("i");
             tmux.await("Inspection of Porte");
-            tmux.keys("Down", "Down", "Down");
             tmux.text("d");
-            tmux.await("< doubtful >");
+            tmux.await("doubtful");
             tmux.keys("C-s");
             tmux.await("Saved.");
 

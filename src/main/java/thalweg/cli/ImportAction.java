@@ -40,7 +40,7 @@ final class ImportAction extends Action {
 
     @Override
     public Integer call() {
-        try (Session session = shared().creating()) {
+        try (Session session = shared().exists() ? shared().writing() : shared().trial()) {
             ImportRecords records = new ImportRecords(session);
             ImportRecords.Preview preview = records.preview(file);
             if (!preview.findings().isEmpty()) {
@@ -55,9 +55,20 @@ final class ImportAction extends Action {
                 tell(dryRun ? "Nothing was written." : "Nothing was written; add --accept to take it in.");
                 return dryRun ? ExitCodes.DONE : ExitCodes.NO;
             }
-            records.accept(preview.plan());
+            take(preview.plan(), records);
             tell("Taken in.");
             return ExitCodes.DONE;
+        }
+    }
+
+    /** A database that was not there is made only now, when there is something to put in. */
+    private void take(ImportPlan plan, ImportRecords records) {
+        if (shared().exists()) {
+            records.accept(plan);
+            return;
+        }
+        try (Session made = shared().creating()) {
+            new ImportRecords(made).accept(plan);
         }
     }
 

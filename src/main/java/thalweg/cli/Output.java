@@ -13,7 +13,7 @@ final class Output {
     @Option(names = "--out", paramLabel = "PATH", description = "the file (default: standard output)")
     private @Nullable Path out;
 
-    @Option(names = "--overwrite", description = "replace the file if it is there")
+    @Option(names = "--overwrite", description = "say that a file that is there may be replaced")
     private boolean overwrite;
 
     Output(Surrounds surrounds) {

@@ -52,14 +52,14 @@ final class RigReport {
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()
                         .angle()
-                        .map(angle -> phrases.say("rig.angle", angle.print()))
+                        .map(angle -> phrases.say("rig.angle", angle.printFine()))
                         .orElse(phrases.say("rig.no_angle")))
                 .append('\n');
         answer.sector()
                 .widest()
                 .ifPresent(widest -> out.append(phrases.say(
                                 "rig.widest",
-                                widest.angle().print(),
+                                widest.angle().printFine(),
                                 widest.direction().print()))
                         .append('\n'));
         out.append('\n');

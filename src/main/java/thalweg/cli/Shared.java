@@ -1,8 +1,10 @@
 package thalweg.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import thalweg.fault.InputException;
 import thalweg.service.DemoDatabase;
 import thalweg.service.Folders;
 import thalweg.service.Session;
@@ -65,7 +67,23 @@ final class Shared {
         return Session.creating(file, surrounds.clock(), surrounds.user());
     }
 
+    /** Whether the database is there already. */
+    boolean exists() {
+        return Files.exists(file());
+    }
+
+    /** A session on a database of its own in memory, for looking at what would happen to one that is not there yet. */
+    Session trial() {
+        return Session.inMemory(surrounds.clock(), surrounds.user());
+    }
+
     private Path file() {
+        if (db != null && (demo || anew)) {
+            throw new InputException("--db and --demo name two databases; choose one of them.");
+        }
+        if (db != null && db.toString().isBlank()) {
+            throw new InputException("--db needs the name of a file after it.");
+        }
         if (db != null) {
             return db;
         }

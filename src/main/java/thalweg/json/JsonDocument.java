@@ -19,9 +19,13 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A text that was read as JSON, which remembers the line on which each object began. */
 public final class JsonDocument {
+
+    private static final Pattern TWICE = Pattern.compile("Duplicate.*?('[^']*'|\"[^\"]*\")");
 
     /** Beyond it a number is no measurement, and writing it out would fill the memory. A double ends at 1e-324. */
     private static final int MOST_SCALE = 400;
@@ -76,7 +80,7 @@ public final class JsonDocument {
             return read(name, parser);
         } catch (JsonProcessingException e) {
             throw new JsonException(
-                    name + " is not valid JSON at " + place(e.getLocation()) + ": " + firstLine(e.getOriginalMessage())
+                    name + " is not valid JSON at " + place(e.getLocation()) + ": " + reason(e.getOriginalMessage())
                             + ".",
                     e);
         } catch (IOException e) {
@@ -160,15 +164,21 @@ public final class JsonDocument {
                 + " to " + MOST_SCALE + ".";
     }
 
+    /** The library speaks to programmers; of its reasons only those are kept that a person can act on. */
+    private static String reason(String message) {
+        Matcher twice = TWICE.matcher(message);
+        if (twice.find()) {
+            return "the name " + twice.group(1) + " stands twice";
+        }
+        return message.contains("surrogate")
+                ? "a name holds half a character (a lone surrogate)"
+                : "look there for a missing comma, quote or bracket, or for what is no plain number";
+    }
+
     private static String place(JsonLocation location) {
         return location == null
                 ? "an unknown place"
                 : "line " + location.getLineNr() + ", column " + location.getColumnNr();
-    }
-
-    private static String firstLine(String message) {
-        String line = message.lines().findFirst().orElse("it cannot be read").strip();
-        return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
     }
 
     /** The value. */

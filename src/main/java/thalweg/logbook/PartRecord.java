@@ -11,7 +11,7 @@ import thalweg.route.PartialDate;
  *
  * @param part as it is entered
  * @param state what follows from the inspections
- * @param inspections newest first, ties by name
+ * @param inspections newest first; those of one day by when they were written down, ties by name
  */
 public record PartRecord(Part part, PartState state, List<Entry<Inspection>> inspections) {
 
@@ -24,8 +24,9 @@ public record PartRecord(Part part, PartState state, List<Entry<Inspection>> ins
         List<Entry<Inspection>> newestFirst = inspections.stream()
                 .sorted(Comparator.comparing((Entry<Inspection> entry) ->
                                 entry.content().on().latest())
+                        .thenComparing(Entry::at)
                         .reversed()
-                        .thenComparing(entry -> entry.uid()))
+                        .thenComparing(Entry::uid))
                 .toList();
         PartState state =
                 ConditionRules.stateOf(inspections.stream().map(Entry::content).toList());

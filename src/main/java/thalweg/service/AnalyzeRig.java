@@ -34,6 +34,9 @@ public final class AnalyzeRig {
      * @throws InputException when there is none, or none that can be computed
      */
     public static RigInput read(Path file) {
+        if (file.toString().isBlank()) {
+            throw new InputException("The name of the rig file is empty; name one, or - for standard input.");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return read(file.toString(), in);
         } catch (NoSuchFileException e) {

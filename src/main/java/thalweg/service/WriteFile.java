@@ -19,12 +19,14 @@ public final class WriteFile {
      * @throws InputException when it may not, or cannot be written
      */
     public static void whole(Path target, String text, boolean overwrite) {
+        if (target.toString().isBlank()) {
+            throw new InputException("The name of the file to write is empty; name one.");
+        }
         if (Files.isDirectory(target)) {
             throw new InputException(target + " is a folder; name a file in it.");
         }
         if (Files.exists(target) && !overwrite) {
-            throw new InputException(
-                    target + " is there already; name another file, or add --overwrite to replace it.");
+            throw new InputException(target + " is there already; name another file, or say that it may be replaced.");
         }
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {

@@ -3,11 +3,14 @@ package thalweg.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Hash;
 import thalweg.ledger.LedgerText;
@@ -52,12 +55,24 @@ public final class CheckStore {
     public List<String> findings() {
         List<String> findings = new ArrayList<>(pages());
         if (findings.isEmpty()) {
+            findings.addAll(missingTables());
+        }
+        if (findings.isEmpty()) {
             findings.addAll(ledger());
         }
         if (findings.isEmpty()) {
             findings.addAll(derived());
         }
         return findings;
+    }
+
+    private List<String> missingTables() {
+        Set<String> there = new HashSet<>(database.read(
+                sql -> sql.all("select name from sqlite_schema where type = 'table'", row -> row.getString(1))));
+        return Stream.concat(Derived.TABLES.stream(), Stream.of("revision", "revision_parent", "fact", "setting"))
+                .filter(table -> !there.contains(table))
+                .map(table -> "The table " + table + " is missing; put a backup copy of the database in its place.")
+                .toList();
     }
 
     private List<String> pages() {

@@ -118,8 +118,8 @@ public final class Database implements AutoCloseable {
         }
         if (readOnly) {
             throw new StoreException("The database " + file
-                    + " was written by an older Thalweg and must be brought up to date once, but it is read-only;"
-                    + " make it writable and open it again.");
+                    + " was written by an older Thalweg and must be brought up to date once; open it on the screen,"
+                    + " and make the file writable first if it is not.");
         }
         if (version > 0) {
             backUp(file.resolveSibling(file.getFileName() + ".before-version-" + migrations.latest()));

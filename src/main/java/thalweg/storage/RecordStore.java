@@ -44,7 +44,7 @@ public final class RecordStore {
             select uid, author, at, body
               from %s
              where %s = ?
-             order by last_day desc, uid
+             order by last_day desc, at desc, uid
             """;
 
     private final Database database;

@@ -36,6 +36,11 @@ public record Angle(double degrees) implements Comparable<Angle> {
         return QuantityText.write(degrees, 0) + "°";
     }
 
+    /** As shown where a limit is near: "60.3°". */
+    public String printFine() {
+        return QuantityText.write(degrees, 1) + "°";
+    }
+
     @Override
     public int compareTo(Angle other) {
         return Double.compare(degrees, other.degrees);

@@ -63,11 +63,17 @@ final class QuantityText {
         String shown = text.length() > LONGEST ? text.substring(0, LONGEST) + "..." : text;
         String known = units.keySet().stream()
                 .filter(name -> !name.isEmpty())
+                .map(QuantityText::spelled)
                 .sorted()
                 .reduce((one, other) -> one + ", " + other)
                 .orElse("");
         return new InputException("The " + what + " \"" + shown
                 + "\" is not a number with a unit; write a number such as 18.3 and one of: " + known + ".");
+    }
+
+    /** Units are found whatever their case; people are shown the usual one. */
+    private static String spelled(String unit) {
+        return unit.equals("n") ? "N" : unit.equals("kn") ? "kN" : unit;
     }
 
     /** The number with that many decimals, a point between, and never a negative zero. */

@@ -71,7 +71,7 @@ final class CommandsTest {
         assertThat(dry.code()).isZero();
         assertThat(refused.code()).isEqualTo(1);
         assertThat(asked.out()).contains("8 new things, 3 new entries, 0 changed things");
-        assertThat(shell.run("list").err()).contains("There are no canyons yet");
+        assertThat(shell.folders().database()).doesNotExist();
 
         assertThat(shell.typing("yes\n", "import", file).code()).isZero();
         assertThat(shell.run("list").out()).contains("Probe Ñandú (invented)", "v4 a3 III", "18 m", "~ worn");

@@ -79,7 +79,7 @@ class MigrationsTest {
         assertThatThrownBy(() -> Database.open(file, Access.READ, LATER))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("was written by an older Thalweg")
-                .hasMessageContaining("make it writable and open it again");
+                .hasMessageContaining("open it on the screen");
 
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
         assertThat(backup()).doesNotExist();

@@ -118,6 +118,7 @@ class QuantityTest {
         assertThat(Mass.parse("90").print(UnitSystem.IMPERIAL)).isEqualTo("198 lb");
         assertThat(Mass.parse("250 g").kilograms()).isEqualTo(0.25);
         assertThat(Angle.parse("51.4").print()).isEqualTo("51°");
+        assertThat(Angle.parse("60.34").printFine()).isEqualTo("60.3°");
         assertThat(new Angle(-0.2).print()).isEqualTo("0°");
     }
 

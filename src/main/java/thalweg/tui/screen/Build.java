@@ -134,6 +134,13 @@ final class Build {
         return this;
     }
 
+    /** One of some options, which a letter chooses before it moves on. */
+    Build quick(String key, String label, List<String> options, List<String> labels, String chosen) {
+        fields.add(Field.choice(key, label, around.say("help.form.quick"), options, labels, chosen)
+                .movingOn());
+        return this;
+    }
+
     /** A field of one line with a label of its own. */
     Build labelled(String key, String label, String help) {
         fields.add(Field.line(key, label, help, "", Limits.PROSE, Field.any()));

@@ -24,9 +24,9 @@ import thalweg.tui.core.Surroundings;
  * A rig made of the points that are entered for an anchor.
  *
  * @param draft the rig to start from; empty where no point can be used
- * @param leftOut points that are not in it, each with the reason
+ * @param remarks what must be known before its figures: points that are left out, and points whose condition is not sound
  */
-record InventoryRig(Optional<RigDraft> draft, List<String> leftOut) {
+record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
 
     /** A person with gear, to begin with; the screen says that nobody stated it [kg]. */
     static final double FIRST_MASS_KILOGRAMS = 100;
@@ -34,12 +34,12 @@ record InventoryRig(Optional<RigDraft> draft, List<String> leftOut) {
     private static final int MOST_POINTS = 6;
 
     InventoryRig {
-        leftOut = List.copyOf(leftOut);
+        remarks = List.copyOf(remarks);
     }
 
     static InventoryRig of(AnchorRecord anchor, Surroundings around) {
         List<PointDraft> points = new ArrayList<>();
-        List<String> leftOut = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
         for (PartRecord record : anchor.parts()) {
             Part part = record.part();
             if (!part.kind().isPoint()) {
@@ -47,16 +47,20 @@ record InventoryRig(Optional<RigDraft> draft, List<String> leftOut) {
             }
             boolean gone = record.state().condition().equals(Optional.of(Condition.GONE));
             if (gone) {
-                leftOut.add(around.say("rig.left_out.gone", part.label()));
+                remarks.add(around.say("rig.left_out.gone", part.label()));
             } else if (part.place().isEmpty()) {
-                leftOut.add(around.say("rig.left_out.place", part.label()));
+                remarks.add(around.say("rig.left_out.place", part.label()));
             } else if (points.size() == MOST_POINTS) {
-                leftOut.add(around.say("rig.left_out.many", part.label()));
+                remarks.add(around.say("rig.left_out.many", part.label()));
             } else {
                 points.add(point(part, points));
+                boolean sound = record.state().condition().equals(Optional.of(Condition.SOUND));
+                if (!sound || record.state().contradictory()) {
+                    remarks.add(around.say("rig.not_sound", part.label(), Looks.state(around, record.state())));
+                }
             }
         }
-        return new InventoryRig(points.isEmpty() ? Optional.empty() : Optional.of(rig(points)), leftOut);
+        return new InventoryRig(points.isEmpty() ? Optional.empty() : Optional.of(rig(points)), remarks);
     }
 
     private static PointDraft point(Part part, List<PointDraft> before) {

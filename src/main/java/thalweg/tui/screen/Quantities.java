@@ -47,6 +47,10 @@ final class Quantities {
 
     /** A strength above 0, in whole newtons. */
     static Force strength(String text) {
+        if (!text.strip().isEmpty()
+                && Character.isDigit(text.strip().charAt(text.strip().length() - 1))) {
+            throw new InputException("\"" + text.strip() + "\" has no unit; write " + text.strip() + " kN or lbf.");
+        }
         long newtons = Math.round(Force.parse(text).newtons());
         if (newtons < 1 || newtons > Limits.STRENGTH_N) {
             throw new InputException(

@@ -175,7 +175,7 @@ record RigScreen(
 
     private RigScreen with(RigDraft changed, boolean nowStated) {
         InventoryRig next = new InventoryRig(
-                Optional.of(changed), rig.map(InventoryRig::leftOut).orElse(List.of()));
+                Optional.of(changed), rig.map(InventoryRig::remarks).orElse(List.of()));
         Answer figures = Answer.of(Optional.of(changed));
         return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), top, textOnly);
     }
@@ -250,12 +250,12 @@ record RigScreen(
 
     private List<Paragraph> text(Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
+        rig.map(InventoryRig::remarks).orElse(List.of()).forEach(line -> text.add(Paragraph.of(line, Style.CAUTION)));
         if (!stated && draft().isPresent()) {
             text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
         }
         answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
         answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
-        rig.map(InventoryRig::leftOut).orElse(List.of()).forEach(line -> text.add(Paragraph.of(line, Style.MIND)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
             text.add(Paragraph.of(around.say("rig.how_to")));

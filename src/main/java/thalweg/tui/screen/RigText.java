@@ -55,7 +55,7 @@ final class RigText {
         text.add(Paragraph.of(
                 answer.steady()
                         .angle()
-                        .map(angle -> around.say("rig.angle", angle.print()))
+                        .map(angle -> around.say("rig.angle", angle.printFine()))
                         .orElse(around.say("rig.no_angle")),
                 Style.STRONG));
         for (PointForce force : answer.steady().points()) {

@@ -43,7 +43,7 @@ record VisitForm(StationRecord station) implements FormTask {
                     "form.visit.found",
                     parts.get(i).part().label(),
                     Looks.condition(around, parts.get(i).state().condition()));
-            build.options("found" + i, label, foundOptions(), foundLabels(around), SKIPPED);
+            build.quick("found" + i, label, foundOptions(), foundLabels(around), SKIPPED);
         }
         for (int i = 0; i < parts.size(); i++) {
             String part = parts.get(i).part().label();
@@ -51,7 +51,7 @@ record VisitForm(StationRecord station) implements FormTask {
             build.options("work" + i, around.say("form.visit.work", part), workOptions(), workLabels(around), SKIPPED);
             build.labelled("note" + i, around.say("form.visit.note", part), around.say("form.visit.note_help"));
         }
-        return Form.of(build.done());
+        return Form.of(build.done()).focusedOn("found0");
     }
 
     private static List<String> foundOptions() {

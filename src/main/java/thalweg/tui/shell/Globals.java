@@ -28,9 +28,11 @@ enum Globals {
         return Arrays.stream(values()).filter(one -> one.keys.contains(key)).findFirst();
     }
 
-    /** As a line of the list of keys; the shell itself does what it says. */
+    /** As a line of the list of keys, without those that write into a field; the shell itself does what it says. */
     Binding binding(Surroundings around, Screen screen) {
         String label = around.say("key." + name().toLowerCase(Locale.ROOT));
-        return new Binding(keys, label, () -> Step.stay(screen), Optional.empty(), false);
+        List<Key> meant =
+                keys.stream().filter(key -> !(screen.writing() && key.writes())).toList();
+        return new Binding(meant, label, () -> Step.stay(screen), Optional.empty(), false);
     }
 }

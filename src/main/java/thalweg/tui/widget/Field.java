@@ -35,8 +35,9 @@ public record Field(String key, String label, String help, Input input, Function
          * @param options keys, in order
          * @param labels what is shown for each
          * @param chosen index
+         * @param movesOn whether a letter that chooses moves the focus on to the next field
          */
-        record Chosen(List<String> options, List<String> labels, int chosen) implements Input {
+        record Chosen(List<String> options, List<String> labels, int chosen, boolean movesOn) implements Input {
             public Chosen {
                 options = List.copyOf(options);
                 labels = List.copyOf(labels);
@@ -52,7 +53,7 @@ public record Field(String key, String label, String help, Input input, Function
 
             /** The next option, or the one before, around the end. */
             public Chosen turned(int by) {
-                return new Chosen(options, labels, Math.floorMod(chosen + by, options.size()));
+                return new Chosen(options, labels, Math.floorMod(chosen + by, options.size()), movesOn);
             }
         }
     }
@@ -72,7 +73,14 @@ public record Field(String key, String label, String help, Input input, Function
     public static Field choice(
             String key, String label, String help, List<String> options, List<String> labels, String chosen) {
         int at = Math.max(0, options.indexOf(chosen));
-        return new Field(key, label, help, new Input.Chosen(options, labels, at), any());
+        return new Field(key, label, help, new Input.Chosen(options, labels, at, false), any());
+    }
+
+    /** The same, which a letter that chooses leaves for the next field. */
+    public Field movingOn() {
+        return input instanceof Input.Chosen chosen
+                ? with(new Input.Chosen(chosen.options(), chosen.labels(), chosen.chosen(), true))
+                : this;
     }
 
     /** The check that lets everything pass. */

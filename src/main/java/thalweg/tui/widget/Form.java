@@ -80,7 +80,7 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
             return switch (key.named()) {
                 case LEFT -> with(field.with(chosen.turned(-1)));
                 case RIGHT -> with(field.with(chosen.turned(1)));
-                case CHARACTER -> key.writes() ? with(field.with(typedChoice(chosen, key))) : this;
+                case CHARACTER -> key.writes() ? chosenBy(field, chosen, key) : this;
                 default -> this;
             };
         }
@@ -109,6 +109,25 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
         boolean same = after.text().equals(before.field().text());
         Form changed = with(field.with(new Field.Input.Typed(after)));
         return same ? new Form(changed.fields, focus, touched, refused) : changed;
+    }
+
+    private Form chosenBy(Field field, Field.Input.Chosen before, Key key) {
+        Field.Input after = typedChoice(before, key);
+        if (after.equals(before)) {
+            return this;
+        }
+        Form changed = with(field.with(after));
+        return before.movesOn() && key.codePoint() != ' ' ? changed.moved(1) : changed;
+    }
+
+    /** The form with the focus on the field of that key. */
+    public Form focusedOn(String key) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (fields.get(i).key().equals(key)) {
+                return new Form(fields, i, touched, refused);
+            }
+        }
+        return this;
     }
 
     /** Space turns; a letter goes to the next option that begins with it. */

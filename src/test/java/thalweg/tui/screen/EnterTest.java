@@ -31,9 +31,7 @@ final class EnterTest {
         try (Walk walk = atPorte()) {
             int before = ring(walk).inspections().size();
 
-            walk.type("i").press(Key.Named.DOWN, 3).type("s");
-            walk.press(Key.Named.DOWN).type("n");
-            walk.press(Key.Named.DOWN, 2).type("d").press(SAVE);
+            walk.type("isn").press(Key.Named.DOWN).type("d").press(SAVE);
 
             assertThat(walk.screen()).contains("Saved.", "? doubtful  2026-11-25", "+ sound  2026-11-25");
             PartRecord ring = ring(walk);
@@ -55,12 +53,7 @@ final class EnterTest {
     @Test
     void workOnAPartThatWasNotSeenIsRefused() {
         try (Walk walk = atPorte()) {
-            walk.type("i")
-                    .press(Key.Named.DOWN, 3)
-                    .type("n")
-                    .press(Key.Named.DOWN, 5)
-                    .type("r")
-                    .press(SAVE);
+            walk.type("in").press(Key.Named.DOWN, 4).type("r").press(SAVE);
 
             assertThat(walk.screen()).contains("left bolt: a part that was not seen has no condition as left");
         }
@@ -69,11 +62,11 @@ final class EnterTest {
     @Test
     void leavingAnEntryAsksWithAnotherKey() {
         try (Walk walk = atPorte()) {
-            walk.type("i").press(Key.Named.DOWN, 3).type("s").press(Key.Named.ESCAPE);
+            walk.type("is").press(Key.Named.ESCAPE);
             assertThat(walk.screen()).contains("What you entered is not saved.");
 
             walk.press(Key.Named.ESCAPE);
-            assertThat(walk.screen()).contains("< sound >");
+            assertThat(walk.screen()).contains("left bolt (was + sound)   sound");
 
             walk.press(Key.Named.F10);
             assertThat(walk.lastOrder()).isEqualTo(Reaction.Order.NONE);
@@ -87,7 +80,7 @@ final class EnterTest {
     @Test
     void aDateThatHasNotComeIsRefusedWhereItIsTyped() {
         try (Walk walk = atPorte()) {
-            walk.type("i").press(Key.ctrl('u')).type("2026-12");
+            walk.type("i").press(Key.Named.UP, 3).press(Key.ctrl('u')).type("2026-12");
 
             assertThat(walk.screen()).contains("2026-12 has not come yet; today is 2026-11-25.");
         }
@@ -113,7 +106,7 @@ final class EnterTest {
             assertThat(walk.screen()).contains("main anchor", "no parts yet");
 
             walk.type("p").type("left bolt").press(SAVE);
-            walk.type("i").press(Key.Named.DOWN, 3).type("w").press(SAVE);
+            walk.type("iw").press(SAVE);
             assertThat(walk.screen()).contains("left bolt  bolt", "~ worn  2026-11-25");
 
             CanyonRecord canyon = new FindRecord(walk.session()).canyon("probe");

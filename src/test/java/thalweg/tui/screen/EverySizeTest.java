@@ -28,7 +28,7 @@ final class EverySizeTest {
             "visit",
                     walk -> {
                         walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);
-                        walk.type("i").press(Key.Named.DOWN, 4).type("w");
+                        walk.type("isw");
                     },
             "edit-part",
                     walk -> {

@@ -130,4 +130,16 @@ final class RigWalkTest {
                     .contains("No point of this anchor can be rigged yet.");
         }
     }
+
+    @Test
+    void aPointThatWasFoundUnsafeIsNamedBeforeTheFigures() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("iug").press(SAVE).type("r");
+
+            String words = walk.screen().replaceAll("\\s+", " ");
+            assertThat(words)
+                    .contains("left bolt is in this rig and was found: ! unsafe", "right bolt is gone and left out.");
+            assertThat(words.indexOf("! unsafe")).isLessThan(words.indexOf("Load 100 kg"));
+        }
+    }
 }
