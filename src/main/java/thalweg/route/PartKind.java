@@ -30,9 +30,4 @@ public enum PartKind {
     public boolean isPoint() {
         return point;
     }
-
-    /** Whether it is made of fibres, which age with light and wear on rock. */
-    public boolean isTextile() {
-        return this == WEBBING || this == CORD || this == SLING || this == ROPE;
-    }
 }

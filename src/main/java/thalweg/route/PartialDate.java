@@ -3,7 +3,6 @@ package thalweg.route;
 import java.time.LocalDate;
 import java.time.Period;
 import java.time.YearMonth;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -87,11 +86,6 @@ public record PartialDate(int year, int month, int day) {
     /** Whether some day it can mean has come by then. */
     public boolean hasBegunBy(LocalDate today) {
         return !earliest().isAfter(today);
-    }
-
-    /** The least number of whole days from then until today, 0 where it may be today or later. */
-    public long daysAtLeast(LocalDate today) {
-        return Math.max(0, ChronoUnit.DAYS.between(latest(), today));
     }
 
     /** The least age today in whole years and months, zero where it may be today or later. */

@@ -102,11 +102,6 @@ public final class Session implements AutoCloseable {
         return database.file();
     }
 
-    /** A number that changes when somebody else has written to the database. */
-    public long version() {
-        return database.version();
-    }
-
     /** Today, where the user is. */
     public LocalDate today() {
         return LocalDate.now(clock);

@@ -215,12 +215,6 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    /** A number that changes when another connection has written to the file. */
-    public long version() {
-        return read(within ->
-                within.one("pragma data_version", row -> row.getLong(1)).orElseThrow());
-    }
-
     @Override
     public synchronized void close() {
         try {

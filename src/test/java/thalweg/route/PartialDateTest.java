@@ -78,19 +78,18 @@ class PartialDateTest {
 
     @ParameterizedTest
     @CsvSource(textBlock = """
-            2026-11-25, 0,   P0D
-            2026-11-24, 1,   P1D
-            2026-11,    0,   P0D
-            2026-10,    25,  P25D
-            2026,       0,   P0D
-            2025,       329, P10M25D
-            2019-06-14, 2721, P7Y5M11D
-            2027-01-01, 0,   P0D
+            2026-11-25, P0D
+            2026-11-24, P1D
+            2026-11, P0D
+            2026-10, P25D
+            2026, P0D
+            2025, P10M25D
+            2019-06-14, P7Y5M11D
+            2027-01-01, P0D
             """)
-    void anAgeIsTheLeastThatItCanBe(String text, long days, Period age) {
+    void anAgeIsTheLeastThatItCanBe(String text, Period age) {
         PartialDate date = PartialDate.parse(text);
 
-        assertThat(date.daysAtLeast(TODAY)).isEqualTo(days);
         assertThat(date.ageAtLeast(TODAY)).isEqualTo(age);
     }
 

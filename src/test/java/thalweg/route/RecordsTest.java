@@ -136,8 +136,6 @@ class RecordsTest {
     void kindsKnowWhatTheyAre() {
         assertThat(List.of(PartKind.values()).stream().filter(PartKind::isPoint))
                 .hasSize(8);
-        assertThat(List.of(PartKind.values()).stream().filter(PartKind::isTextile))
-                .containsExactly(PartKind.WEBBING, PartKind.CORD, PartKind.SLING, PartKind.ROPE);
         assertThat(List.of(ObstacleKind.values()).stream().filter(ObstacleKind::usuallyRigged))
                 .containsExactly(ObstacleKind.DROP, ObstacleKind.HANDLINE);
     }

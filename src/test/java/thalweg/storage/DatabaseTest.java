@@ -237,20 +237,6 @@ class DatabaseTest {
     }
 
     @Test
-    void theVersionChangesWhenSomebodyElseHasWritten() {
-        try (Database one = open(Access.CREATE);
-                Database other = open(Access.WRITE)) {
-            long before = one.version();
-            one.write(sql -> insert(sql, "own"));
-            assertThat(one.version()).isEqualTo(before);
-
-            other.write(sql -> insert(sql, "other"));
-
-            assertThat(one.version()).isNotEqualTo(before);
-        }
-    }
-
-    @Test
     void settingsAreKept() {
         try (Database database = open(Access.CREATE)) {
             SettingStore settings = new SettingStore(database);
