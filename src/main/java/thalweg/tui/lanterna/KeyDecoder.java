@@ -255,6 +255,7 @@ final class KeyDecoder {
         }
     }
 
+    /** Presses the key of rxvt that the sequence so far may be, and says whether it was one. */
     private boolean shifted() {
         if (!SHIFTED.matcher(parameters).matches()) {
             return false;
@@ -318,10 +319,8 @@ final class KeyDecoder {
     }
 
     private void inStringAfterEscape(int oneByte) {
-        if (oneByte == '\\') {
-            ground();
-        } else {
-            ground();
+        ground();
+        if (oneByte != '\\') {
             state = State.ESCAPE;
             step(oneByte);
         }
