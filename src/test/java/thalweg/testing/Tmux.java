@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
@@ -22,14 +21,15 @@ public final class Tmux implements AutoCloseable {
     private static final long PATIENCE = 30;
 
     private final Path folder;
-    private final String server;
+    private final Path socket;
 
     /**
      * @param environment of the shell, "NAME=value"
      */
     public Tmux(Path folder, int columns, int rows, String... environment) throws IOException, InterruptedException {
         this.folder = folder;
-        this.server = "thalweg-" + UUID.randomUUID();
+        // Beside the test's other files, so that it goes with them; a path of a socket is short.
+        this.socket = folder.resolve("tmux");
         List<String> start =
                 new ArrayList<>(List.of("new-session", "-d", "-x", "" + columns, "-y", "" + rows, "-n", "t"));
         start.addAll(List.of("env", "PS1=ready> ", "ENV="));
@@ -130,7 +130,7 @@ public final class Tmux implements AutoCloseable {
 
     /** Runs a command of tmux and returns what it says. */
     public String run(String... command) throws IOException {
-        List<String> all = new ArrayList<>(List.of("tmux", "-u", "-L", server, "-f", "/dev/null"));
+        List<String> all = new ArrayList<>(List.of("tmux", "-u", "-S", socket.toString(), "-f", "/dev/null"));
         all.addAll(List.of(command));
         return finish(new ProcessBuilder(all));
     }
