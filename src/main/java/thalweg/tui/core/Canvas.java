@@ -74,24 +74,23 @@ public final class Canvas {
         int at = column;
         for (String cluster : Width.clusters(Shown.safe(text))) {
             int width = Width.of(cluster);
-            if (width > 0 && row >= 0 && row < rows && at >= 0 && at + width <= columns) {
-                set(row, at, new Cell(cluster, style));
-                if (width == 2) {
-                    sheet.cells[top + row][left + at + 1] = new Cell("", style);
+            int end = at + width;
+            if (width > 0 && row >= 0 && row < rows && end > 0 && at < columns) {
+                if (at >= 0 && end <= columns) {
+                    set(row, at, width, new Cell(cluster, style));
+                } else if (columns > 0) {
+                    set(row, Math.max(0, at), 1, new Cell(" ", style));
                 }
-            } else if (width == 2 && row >= 0 && row < rows && at >= 0 && at < columns) {
-                set(row, at, new Cell(" ", style));
             }
-            at += width;
+            at = end;
         }
         return at;
     }
 
     /** Overwriting one half of a wide character blanks the other. */
-    private void set(int row, int column, Cell cell) {
+    private void set(int row, int column, int width, Cell cell) {
         Cell[] line = sheet.cells[top + row];
         int at = left + column;
-        int width = Math.max(1, Width.of(cell.text()));
         if (line[at].text().isEmpty() && at > 0) {
             line[at - 1] = new Cell(" ", line[at - 1].style());
         }
@@ -100,6 +99,9 @@ public final class Canvas {
             line[after] = new Cell(" ", line[after].style());
         }
         line[at] = cell;
+        if (width == 2) {
+            line[at + 1] = new Cell("", cell.style());
+        }
     }
 
     /** Writes a text cut to that many cells, with an ellipsis where something is missing, and filled up with spaces. */

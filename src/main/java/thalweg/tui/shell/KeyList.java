@@ -1,14 +1,17 @@
 package thalweg.tui.shell;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.text.Fold;
 import thalweg.text.Width;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.FieldLine;
 import thalweg.tui.widget.ListState;
 import thalweg.tui.widget.Lists;
 import thalweg.tui.widget.TextField;
@@ -23,6 +26,9 @@ import thalweg.tui.widget.TextField;
 record KeyList(List<Binding> bindings, TextField words, ListState state) {
 
     private static final int LONGEST = 40;
+
+    /** Rows above the list: the words and an empty one. */
+    private static final int HEAD = 2;
 
     static KeyList of(List<Binding> bindings) {
         return new KeyList(List.copyOf(bindings), TextField.of("", LONGEST), ListState.START);
@@ -42,15 +48,27 @@ record KeyList(List<Binding> bindings, TextField words, ListState state) {
     /** The list after a key. */
     KeyList after(Key key, int page) {
         int size = found().size();
-        return switch (key.named()) {
-            case UP -> new KeyList(bindings, words, state.moved(-1, size));
-            case DOWN -> new KeyList(bindings, words, state.moved(1, size));
-            case PAGE_UP -> new KeyList(bindings, words, state.moved(-page, size));
-            case PAGE_DOWN -> new KeyList(bindings, words, state.moved(page, size));
-            case HOME -> new KeyList(bindings, words, state.at(0, size));
-            case END -> new KeyList(bindings, words, state.at(size - 1, size));
-            default -> new KeyList(bindings, words.after(key), ListState.START);
-        };
+        Optional<ListState> moved = Lists.moved(state, key, size, page);
+        return moved.map(to -> new KeyList(bindings, words, to))
+                .orElseGet(() -> new KeyList(bindings, words.after(key), ListState.START));
+    }
+
+    /** The list after something else than a key. */
+    KeyList told(Message message, Surroundings around) {
+        if (message instanceof Message.Pasted pasted) {
+            return new KeyList(bindings, words.inserted(pasted.text()), ListState.START);
+        }
+        if (message instanceof Message.Wheel wheel) {
+            int size = found().size();
+            ListState moved = state.moved(wheel.rows(), size).shownIn(page(around), size);
+            return new KeyList(bindings, words, moved);
+        }
+        return this;
+    }
+
+    /** How many rows of the list are shown. */
+    static int page(Surroundings around) {
+        return Math.max(1, around.rows() - 2 - HEAD);
     }
 
     static String keys(Binding binding) {
@@ -62,8 +80,7 @@ record KeyList(List<Binding> bindings, TextField words, ListState state) {
         int keys = Math.min(
                 found.stream().mapToInt(one -> Width.of(keys(one))).max().orElse(0), Math.max(6, canvas.columns() / 3));
         int at = canvas.put(0, 0, around.say("keys.search") + " ", Style.KEY);
-        canvas.put(0, at, words.text(), Style.FOCUS);
-        Canvas list = canvas.part(2, 0, canvas.rows() - 2, canvas.columns());
+        Canvas list = canvas.part(HEAD, 0, canvas.rows() - HEAD, canvas.columns());
         Lists.draw(list, state, found.size(), true, around, (line, index, style) -> {
             Binding binding = found.get(index);
             line.fit(0, 0, keys, keys(binding), style == Style.SELECTED ? style : Style.KEY);
@@ -80,6 +97,6 @@ record KeyList(List<Binding> bindings, TextField words, ListState state) {
         if (found.isEmpty()) {
             list.put(0, 0, around.say("keys.none"), Style.FAINT);
         }
-        canvas.cursor(0, at + Width.of(words.before()));
+        FieldLine.draw(canvas.part(0, at, 1, canvas.columns() - at), words, true, Style.FOCUS);
     }
 }

@@ -76,19 +76,42 @@ public record Shell(
                     .filter(frame -> frame.number() == result.frame())
                     .findFirst()
                     .map(frame -> tell(frame, result.message()))
-                    .orElseGet(() -> stay(this));
+                    .orElseGet(() -> stay(late(result.message())));
         }
         Shell quiet = notice(Optional.empty());
         if (message instanceof Message.KeyPressed pressed) {
             return quiet.key(pressed.key());
         }
-        if (keys.isPresent() || asking.isPresent()) {
+        if (asking.isPresent() || tooSmall()) {
             return stay(quiet);
         }
-        if (message instanceof Message.MousePressed mouse) {
+        if (keys.isPresent()) {
+            return stay(quiet.keys(keys.map(list -> list.told(message, around))));
+        }
+        return message instanceof Message.MousePressed mouse ? pressed(mouse) : quiet.tell(top(), message);
+    }
+
+    /** What comes too late for its screen changes nothing any more, but that something failed is still said. */
+    private Shell late(Message message) {
+        return message instanceof Message.Failed failed
+                ? notice(Optional.of(new Step.Notice(failed.sentence(), true)))
+                : this;
+    }
+
+    /** A press on the foot line does what the key does that is named there. */
+    private Reaction pressed(Message.MousePressed mouse) {
+        Shell quiet = notice(Optional.empty());
+        if (mouse.row() < around.rows() - 1) {
             return quiet.tell(top(), new Message.MousePressed(mouse.row() - 1, mouse.column()));
         }
-        return quiet.tell(top(), message);
+        return Foot.of(top().screen(), notice, around)
+                .at(mouse.column())
+                .map(quiet::key)
+                .orElseGet(() -> stay(quiet));
+    }
+
+    private boolean tooSmall() {
+        return around.rows() < LEAST_ROWS || around.columns() < LEAST_COLUMNS;
     }
 
     private Reaction key(Key key) {
@@ -100,6 +123,9 @@ public record Shell(
         }
         if (key.equals(Key.ctrl('z'))) {
             return new Reaction(this, List.of(), Reaction.Order.SUSPEND);
+        }
+        if (tooSmall()) {
+            return stay(this);
         }
         if (asking.isPresent()) {
             return answered(asking.get(), key);
@@ -177,12 +203,17 @@ public record Shell(
             if (found.isEmpty()) {
                 return stay(closed);
             }
-            Binding chosen = found.get(Math.min(list.state().chosen(), found.size() - 1));
-            Optional<Globals> global = Globals.of(chosen.keys().get(0));
-            boolean own = closed.bindings().stream().anyMatch(one -> one.keys().equals(chosen.keys()));
-            return global.isPresent() && !own ? closed.global(global.get()) : closed.run(chosen);
+            return closed.chosen(found.get(Math.min(list.state().chosen(), found.size() - 1)));
         }
-        return stay(keys(Optional.of(list.after(key, Math.max(1, around.rows() - 5)))));
+        return stay(keys(Optional.of(list.after(key, KeyList.page(around)))));
+    }
+
+    /** Does what was chosen from the list of keys, as it is now: the screen may have changed since the list opened. */
+    private Reaction chosen(Binding listed) {
+        Optional<Binding> own = bindings().stream()
+                .filter(binding -> binding.keys().equals(listed.keys()))
+                .findFirst();
+        return own.map(this::run).or(() -> global(listed.keys().get(0))).orElseGet(() -> stay(this));
     }
 
     private Reaction tell(Frame frame, Message message) {
@@ -195,7 +226,7 @@ public record Shell(
         boolean isTop = frame.number() == top().number();
         List<Frame> stack = new ArrayList<>(frames);
         stack.replaceAll(one -> one.number() == frame.number() ? changed : one);
-        Shell shell = frames(stack, next);
+        Shell shell = frames(stack, next).stillAsking();
         if (isTop) {
             shell = shell.notice(step.notice().isPresent() ? step.notice() : shell.notice);
         }
@@ -220,6 +251,15 @@ public record Shell(
         return closed();
     }
 
+    /** A question is dropped once nothing would be lost: an answer to it would mean something else by then. */
+    private Shell stillAsking() {
+        boolean loses = switch (asking.orElse(Asking.QUIT)) {
+            case BACK -> top().screen().unsaved();
+            case QUIT -> frames.stream().anyMatch(frame -> frame.screen().unsaved());
+        };
+        return loses ? this : asking(Optional.empty());
+    }
+
     private Reaction opened(List<Frame> below, Destination destination) {
         List<Frame> stack = new ArrayList<>(below);
         Frame frame = new Frame(next, screens.apply(destination));
@@ -238,7 +278,7 @@ public record Shell(
     /** Paints everything. */
     public Canvas draw() {
         Canvas canvas = Canvas.of(around.rows(), around.columns());
-        if (around.rows() < LEAST_ROWS || around.columns() < LEAST_COLUMNS) {
+        if (tooSmall()) {
             Surface.tooSmall(canvas, around);
             return canvas;
         }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thalweg.text.Width;
-import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
@@ -33,25 +32,12 @@ final class Surface {
         canvas.put(0, canvas.columns() - Width.of(right), right, Style.TITLE);
     }
 
-    /** The way to the help comes first and is never cut off; the others go in order as far as there is room. */
     static void foot(Canvas canvas, Screen screen, Optional<Step.Notice> notice, Surroundings around) {
-        int row = canvas.rows() - 1;
-        int at = hint(canvas, row, 0, screen.writing() ? "F1" : "?", around.say("foot.help"));
+        int after = Foot.of(screen, notice, around).draw(canvas);
         if (notice.isPresent()) {
             boolean bad = notice.get().bad();
             String text = (bad ? "! " : "") + notice.get().text();
-            notice(canvas, text, at, bad ? Style.ERROR : Style.NOTICE);
-            return;
-        }
-        for (Binding binding : screen.bindings(around)) {
-            if (!binding.atFoot() || binding.refusal().isPresent()) {
-                continue;
-            }
-            String key = binding.keys().get(0).print();
-            int width = Width.of(key) + 1 + Width.of(binding.label()) + 2;
-            if (at + width <= canvas.columns() + 2) {
-                at = hint(canvas, row, at, key, binding.label());
-            }
+            notice(canvas, text, after, bad ? Style.ERROR : Style.NOTICE);
         }
     }
 
@@ -71,9 +57,7 @@ final class Surface {
     }
 
     static void footOfKeyList(Canvas canvas, Surroundings around) {
-        int row = canvas.rows() - 1;
-        int at = hint(canvas, row, 0, "Esc", around.say("foot.close"));
-        hint(canvas, row, at, "Enter", around.say("foot.do"));
+        Foot.ofKeyList(around).draw(canvas);
     }
 
     static void question(Canvas canvas, Surroundings around) {
@@ -84,10 +68,5 @@ final class Surface {
             canvas.fill(line, Style.CAUTION);
             canvas.put(line, 1, lines.get(i), Style.CAUTION);
         }
-    }
-
-    private static int hint(Canvas canvas, int row, int at, String key, String label) {
-        int after = canvas.put(row, at, key, Style.KEY);
-        return canvas.put(row, after + 1, label, Style.NORMAL) + 2;
     }
 }

@@ -1,5 +1,6 @@
 package thalweg.tui.widget;
 
+import java.util.stream.IntStream;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Style;
@@ -8,6 +9,11 @@ import thalweg.tui.core.Style;
 final class Dots {
 
     private static final int DASH = 3;
+
+    /** The ASCII sign inside of what is filled. */
+    private static final char FILLED = '#';
+
+    private static final char CROSSING = '+';
 
     /** The bit of each dot in a braille cell, by row and column. Source: Unicode, block Braille Patterns. */
     private static final int[][] BRAILLE = {{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}};
@@ -52,6 +58,39 @@ final class Dots {
         }
     }
 
+    /**
+     * Inks the inside of a closed outline, also of one that crosses itself (what an odd number of edges surrounds).
+     *
+     * @param corners places across, in cells
+     * @param heights places down, in cells, as many
+     */
+    void fill(double[] corners, double[] heights, Style style) {
+        for (int y = 0; y < rows * down; y++) {
+            double middle = (y + 0.5) / down;
+            double[] crossings = crossings(corners, heights, middle);
+            for (int pair = 0; pair + 1 < crossings.length; pair += 2) {
+                int from = (int) Math.ceil(Math.max(0, crossings[pair]) * across - 0.5);
+                int to = (int) Math.floor(Math.min(columns, crossings[pair + 1]) * across - 0.5);
+                for (int x = from; x <= to; x++) {
+                    dot(x, y, FILLED, style);
+                }
+            }
+        }
+    }
+
+    /** Where the edges of the outline cross a height, from left to right. */
+    private static double[] crossings(double[] corners, double[] heights, double height) {
+        return IntStream.range(0, corners.length)
+                .filter(i -> heights[i] <= height != heights[(i + 1) % heights.length] <= height)
+                .mapToDouble(i -> {
+                    int next = (i + 1) % corners.length;
+                    double part = (height - heights[i]) / (heights[next] - heights[i]);
+                    return corners[i] + (corners[next] - corners[i]) * part;
+                })
+                .sorted()
+                .toArray();
+    }
+
     private void dot(int x, int y, char sign, Style style) {
         int column = Math.floorDiv(x, across);
         int row = Math.floorDiv(y, down);
@@ -61,8 +100,16 @@ final class Dots {
         int inColumn = Math.floorMod(x, across);
         int inRow = Math.floorMod(y, down);
         bits[row][column] |= glyphs == Glyphs.BRAILLE ? BRAILLE[inRow][inColumn] : 1 << (inRow * across + inColumn);
-        signs[row][column] = signs[row][column] == 0 || signs[row][column] == sign ? sign : '+';
+        signs[row][column] = together(signs[row][column], sign);
         styles[row][column] = style;
+    }
+
+    /** What stands in a cell that two strokes meet in; the outline of what is filled stays to be seen. */
+    private static char together(char before, char sign) {
+        if (before == 0 || before == FILLED || before == sign) {
+            return sign;
+        }
+        return sign == FILLED ? before : CROSSING;
     }
 
     /** The ASCII sign that leans as the stroke does; a cell is twice as high as wide. */

@@ -1,8 +1,10 @@
 package thalweg.tui.widget;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Ink;
 import thalweg.drawing.Shape;
@@ -12,7 +14,10 @@ import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Style;
 
-/** Draws a picture in terminal cells: dots for strokes, text for labels, both scales alike. */
+/**
+ * Draws a picture in terminal cells: dots for strokes, text for labels, both scales alike. Labels keep clear of one
+ * another, because a figure with another one across it can be read as a third.
+ */
 public final class DrawingView {
 
     /** A terminal's cell is about twice as high as it is wide. */
@@ -21,7 +26,7 @@ public final class DrawingView {
     /** Cells kept free at each side, so that labels at the edge of the picture have room. */
     private static final int MARGIN_COLUMNS = 10;
 
-    /** How far a label may go from its place to cover no other [rows]. */
+    /** How far a label may go from its place before it would seem to belong to something else [rows]. */
     private static final int MOST_AWAY = 3;
 
     private static final Map<Ink, Style> STYLES = new EnumMap<>(Map.of(
@@ -31,16 +36,19 @@ public final class DrawingView {
             Ink.FORCE, Style.KEY,
             Ink.CAUTION, Style.CAUTION));
 
+    private static final int LEAST_ROWS = 3;
+    private static final int LEAST_COLUMNS = 10;
+
     private final Canvas canvas;
+    private final Taken labels;
     private final Dots dots;
-    private final boolean[][] taken;
     private final double scale;
     private final double left;
     private final double top;
 
     private DrawingView(Canvas canvas, Drawing drawing, Glyphs glyphs) {
         this.canvas = canvas;
-        this.taken = new boolean[canvas.rows()][canvas.columns()];
+        this.labels = new Taken(canvas.rows(), canvas.columns());
         this.dots = new Dots(canvas.rows(), canvas.columns(), glyphs);
         double width = Math.max(1e-6, drawing.right() - drawing.left());
         double height = Math.max(1e-6, drawing.top() - drawing.bottom());
@@ -51,19 +59,31 @@ public final class DrawingView {
         this.top = (canvas.rows() * CELL_HEIGHT - height * scale) / 2 + drawing.top() * scale;
     }
 
-    /** Draws the picture as large as it fits. */
-    public static void draw(Canvas canvas, Drawing drawing, Glyphs glyphs) {
-        if (canvas.rows() < 3 || canvas.columns() < 10) {
-            return;
+    /**
+     * Draws the picture as large as it fits.
+     *
+     * @return the labels for which there was no room, in the order of the drawing; they must be told in another way
+     */
+    public static List<String> draw(Canvas canvas, Drawing drawing, Glyphs glyphs) {
+        if (canvas.rows() < LEAST_ROWS || canvas.columns() < LEAST_COLUMNS) {
+            return drawing.shapes().stream()
+                    .<String>mapMulti((shape, labels) -> label(shape).ifPresent(label -> labels.accept(label.text())))
+                    .toList();
         }
         DrawingView view = new DrawingView(canvas, drawing, glyphs);
         drawing.shapes()
                 .forEach(shape ->
                         shape.match(line -> view.line(line), polygon -> view.polygon(polygon), label -> Boolean.TRUE));
         view.dots.paint(canvas);
-        drawing.shapes()
-                .forEach(shape ->
-                        shape.match(line -> Boolean.TRUE, polygon -> Boolean.TRUE, label -> view.label(label)));
+        List<String> left = new ArrayList<>();
+        for (Shape shape : drawing.shapes()) {
+            label(shape).filter(label -> !view.label(label)).ifPresent(label -> left.add(label.text()));
+        }
+        return List.copyOf(left);
+    }
+
+    private static Optional<Shape.Label> label(Shape shape) {
+        return shape.match(line -> Optional.empty(), polygon -> Optional.empty(), Optional::of);
     }
 
     /** Across, in cells. */
@@ -113,15 +133,16 @@ public final class DrawingView {
             dots.stroke(column(from), row(from), column(to), row(to), false, style);
         }
         if (polygon.filled()) {
-            double middleColumn =
-                    spots.stream().mapToDouble(this::column).average().orElse(0);
-            double middleRow = spots.stream().mapToDouble(this::row).average().orElse(0);
-            spots.forEach(spot -> dots.stroke(column(spot), row(spot), middleColumn, middleRow, false, style));
+            dots.fill(
+                    spots.stream().mapToDouble(this::column).toArray(),
+                    spots.stream().mapToDouble(this::row).toArray(),
+                    style);
         }
         return Boolean.TRUE;
     }
 
-    private Boolean label(Shape.Label label) {
+    /** Whether there was room for it: at its spot or, where another label stands, a little above or below. */
+    private boolean label(Shape.Label label) {
         int width = Width.of(label.text());
         int at = (int) Math.round(column(label.at()));
         int start = switch (label.side()) {
@@ -130,33 +151,15 @@ public final class DrawingView {
             case END -> at - width;
         };
         int inside = Math.max(0, Math.min(canvas.columns() - width, start));
-        int row = freeRow((int) Math.floor(row(label.at())), inside, width);
-        for (int column = inside; column < Math.min(canvas.columns(), inside + width); column++) {
-            taken[row][column] = true;
-        }
-        canvas.put(row, inside, label.text(), STYLES.getOrDefault(label.ink(), Style.NORMAL));
-        return Boolean.TRUE;
-    }
-
-    /** The row, or the nearest one where the text covers no other text, as far as there is one. */
-    private int freeRow(int wanted, int column, int width) {
-        int nearest = Math.max(0, Math.min(canvas.rows() - 1, wanted));
+        int row = Math.max(0, Math.min(canvas.rows() - 1, (int) Math.floor(row(label.at()))));
         for (int step = 0; step <= MOST_AWAY; step++) {
-            for (int row : List.of(nearest - step, nearest + step)) {
-                if (row >= 0 && row < canvas.rows() && isFree(row, column, width)) {
-                    return row;
+            for (int side = -1; side <= 1; side += 2) {
+                if (labels.take(row + side * step, inside, width)) {
+                    canvas.put(row + side * step, inside, label.text(), STYLES.getOrDefault(label.ink(), Style.NORMAL));
+                    return true;
                 }
             }
         }
-        return nearest;
-    }
-
-    private boolean isFree(int row, int column, int width) {
-        for (int at = Math.max(0, column - 1); at < Math.min(canvas.columns(), column + width + 1); at++) {
-            if (taken[row][at]) {
-                return false;
-            }
-        }
-        return true;
+        return false;
     }
 }

@@ -1,6 +1,5 @@
 package thalweg.tui.widget;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.text.Width;
@@ -11,7 +10,11 @@ import thalweg.tui.core.Surroundings;
 /** Draws a form: labels, fields, the fault of each, and the help of the one with the focus. */
 public final class FormView {
 
+    /** Rows of a field of several lines. */
     private static final int MOST_LINES = 4;
+
+    /** Rows at the foot for the help or the fault of the focused field. */
+    private static final int HELP_ROWS = 2;
 
     private FormView() {}
 
@@ -23,19 +26,54 @@ public final class FormView {
                         .max()
                         .orElse(0),
                 Math.max(12, canvas.columns() * 2 / 5));
-        Canvas body = canvas.part(0, 0, canvas.rows() - 2, canvas.columns());
-        int from = firstShown(form, body.rows());
+        int rows = bodyRows(canvas.rows());
+        int all = form.fields().stream().mapToInt(FormView::height).sum();
+        boolean bar = all > rows;
+        Canvas body = canvas.part(0, 0, rows, canvas.columns() - (bar ? 2 : 0));
+        int from = firstShown(form, rows);
         int row = 0;
-        for (int i = from; i < form.fields().size() && row < body.rows(); i++) {
+        for (int i = from; i < form.fields().size() && row < rows; i++) {
             row += field(body, row, form, i, label);
+        }
+        if (bar) {
+            int above = form.fields().subList(0, from).stream()
+                    .mapToInt(FormView::height)
+                    .sum();
+            Lists.scrollBar(canvas.part(0, 0, rows, canvas.columns()), above, all, around.glyphs());
         }
         Field focused = form.focused();
         Optional<String> fault = focused.fault();
-        List<String> help = Width.wrap(fault.orElse(focused.help()), Math.max(1, canvas.columns() - 1));
-        for (int line = 0; line < Math.min(2, help.size()); line++) {
-            String text = (line == 0 && fault.isPresent() ? "! " : "") + help.get(line);
-            canvas.put(canvas.rows() - 2 + line, 0, text, fault.isPresent() ? Style.ERROR : Style.FAINT);
+        String sentence = fault.map(why -> "! " + why).orElse(focused.help());
+        List<String> help = Width.wrap(sentence, Math.max(1, canvas.columns()));
+        for (int line = 0; line < Math.min(HELP_ROWS, help.size()); line++) {
+            boolean cut = line == HELP_ROWS - 1 && help.size() > HELP_ROWS;
+            String text = help.get(line) + (cut ? " …" : "");
+            Style style = fault.isPresent() ? Style.ERROR : Style.FAINT;
+            canvas.put(canvas.rows() - HELP_ROWS + line, 0, Width.cut(text, canvas.columns()), style);
         }
+    }
+
+    /**
+     * The field at a row of the canvas in which the form was drawn.
+     *
+     * @param rows of that canvas
+     * @return its index
+     */
+    public static Optional<Integer> fieldAt(Form form, int row, int rows) {
+        int bodyRows = bodyRows(rows);
+        int top = 0;
+        for (int i = firstShown(form, bodyRows); i < form.fields().size() && top < bodyRows; i++) {
+            int below = top + height(form.fields().get(i));
+            if (row >= top && row < Math.min(below, bodyRows)) {
+                return Optional.of(i);
+            }
+            top = below;
+        }
+        return Optional.empty();
+    }
+
+    private static int bodyRows(int rows) {
+        return Math.max(0, rows - HELP_ROWS);
     }
 
     private static int firstShown(Form form, int rows) {
@@ -71,78 +109,17 @@ public final class FormView {
         Style style = focused ? Style.FOCUS : Style.FIELD;
         if (field.input() instanceof Field.Input.Chosen chosen) {
             String text = chosen.labels().get(chosen.chosen());
-            room.put(0, 0, focused ? "< " + text + " >" : text, style);
+            room.put(0, 0, Width.cut(focused ? "< " + text + " >" : text, room.columns()), style);
             if (focused) {
                 room.cursor(0, 0);
             }
         } else if (field.input() instanceof Field.Input.Typed typed) {
             if (field.manyLines()) {
-                lines(room, typed.field(), focused, style);
+                FieldLines.draw(room, typed.field(), focused, style);
             } else {
-                line(room, typed.field(), focused, style);
+                FieldLine.draw(room, typed.field(), focused, style);
             }
         }
         return height(field);
-    }
-
-    private static void line(Canvas canvas, TextField field, boolean focused, Style style) {
-        if (focused) {
-            canvas.fill(0, style);
-        }
-        int cursor = Width.of(field.before());
-        int shift = focused ? Math.max(0, cursor - canvas.columns() + 2) : 0;
-        canvas.put(0, -shift, field.text(), style);
-        if (focused) {
-            canvas.cursor(0, cursor - shift);
-        }
-    }
-
-    /** Lines break behind a space where there is one, and the cursor is shown on its own line. */
-    private static void lines(Canvas canvas, TextField field, boolean focused, Style style) {
-        List<String> clusters = field.clusters();
-        List<Integer> starts = lineStarts(clusters, Math.max(2, canvas.columns() - 1));
-        int cursorLine = 0;
-        while (cursorLine + 1 < starts.size() && starts.get(cursorLine + 1) <= field.cursor()) {
-            cursorLine++;
-        }
-        int top = Math.max(0, cursorLine - canvas.rows() + 1);
-        top = focused ? top : 0;
-        for (int row = 0; row < canvas.rows(); row++) {
-            if (focused) {
-                canvas.fill(row, style);
-            }
-            if (top + row < starts.size()) {
-                int end = top + row + 1 < starts.size() ? starts.get(top + row + 1) : clusters.size();
-                String line = String.join("", clusters.subList(starts.get(top + row), end));
-                canvas.put(row, 0, line.replace("\n", ""), style);
-            }
-        }
-        if (focused) {
-            String before = String.join("", clusters.subList(starts.get(cursorLine), field.cursor()));
-            canvas.cursor(cursorLine - top, Width.of(before));
-        }
-    }
-
-    private static List<Integer> lineStarts(List<String> clusters, int width) {
-        List<Integer> starts = new ArrayList<>(List.of(0));
-        int used = 0;
-        int afterSpace = 0;
-        for (int i = 0; i < clusters.size(); i++) {
-            int start = starts.get(starts.size() - 1);
-            if (used + Width.of(clusters.get(i)) > width) {
-                int next = afterSpace > start ? afterSpace : i;
-                starts.add(next);
-                used = Width.of(String.join("", clusters.subList(next, i)));
-            }
-            used += Width.of(clusters.get(i));
-            if (clusters.get(i).equals("\n")) {
-                starts.add(i + 1);
-                used = 0;
-                afterSpace = 0;
-            } else if (clusters.get(i).equals(" ")) {
-                afterSpace = i + 1;
-            }
-        }
-        return starts;
     }
 }

@@ -66,8 +66,15 @@ public record Paragraph(int margin, String text, Style style) {
         }
     }
 
-    /** The line to scroll to, kept inside what there is. */
+    /**
+     * The line to scroll to, kept inside what there is.
+     *
+     * @param rows of the canvas in which it is drawn
+     * @param width of that canvas
+     */
     public static int scrolled(List<Paragraph> paragraphs, int top, int by, int rows, int width) {
-        return Math.max(0, Math.min(top + by, height(paragraphs, Math.max(1, width - 2)) - rows));
+        boolean bar = height(paragraphs, width) > rows;
+        int hidden = bar ? height(paragraphs, width - 2) - rows : 0;
+        return Math.max(0, Math.min(Math.min(top, hidden) + by, hidden));
     }
 }

@@ -1,6 +1,5 @@
 package thalweg.tui.widget;
 
-import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Style;
@@ -48,9 +47,6 @@ public record Searching(TextField field, boolean open) {
     public void draw(Canvas canvas, int row, Surroundings around) {
         String sign = around.say("search.sign") + " ";
         int at = canvas.put(row, 0, sign, Style.KEY);
-        canvas.put(row, at, field.text(), open ? Style.FOCUS : Style.NORMAL);
-        if (open) {
-            canvas.cursor(row, at + Width.of(field.before()));
-        }
+        FieldLine.draw(canvas.part(row, at, 1, canvas.columns() - at), field, open, open ? Style.FOCUS : Style.NORMAL);
     }
 }

@@ -52,11 +52,11 @@ public record TextField(List<String> clusters, int cursor, int longest, boolean 
         }
         if (key.ctrl() && key.named() == Key.Named.CHARACTER) {
             return switch (key.codePoint()) {
-                case 'a' -> at(0);
-                case 'e' -> at(clusters.size());
-                case 'u' -> new TextField(clusters.subList(cursor, clusters.size()), 0, longest, manyLines);
-                case 'k' -> new TextField(clusters.subList(0, cursor), cursor, longest, manyLines);
-                case 'w' -> withoutWord();
+                case 'a' -> at(lineStart());
+                case 'e' -> at(lineEnd());
+                case 'u' -> without(lineStart(), cursor);
+                case 'k' -> without(cursor, lineEnd());
+                case 'w' -> without(wordStart(), cursor);
                 default -> this;
             };
         }
@@ -65,8 +65,8 @@ public record TextField(List<String> clusters, int cursor, int longest, boolean 
             case RIGHT -> at(Math.min(clusters.size(), key.ctrl() ? wordEnd() : cursor + 1));
             case HOME -> at(lineStart());
             case END -> at(lineEnd());
-            case BACKSPACE -> cursor == 0 ? this : without(cursor - 1);
-            case DELETE -> cursor == clusters.size() ? this : without(cursor);
+            case BACKSPACE -> without(Math.max(0, cursor - 1), cursor);
+            case DELETE -> without(cursor, Math.min(clusters.size(), cursor + 1));
             case UP -> manyLines ? up() : this;
             case DOWN -> manyLines ? down() : this;
             case ENTER -> manyLines ? inserted("\n") : this;
@@ -76,42 +76,47 @@ public record TextField(List<String> clusters, int cursor, int longest, boolean 
 
     /** The field with a text put in at the cursor: cleaned, and cut where the field is full. */
     public TextField inserted(String text) {
-        String typed = manyLines ? Clean.lines(text, longest) : cleanLine(text);
-        String head = before() + typed;
         String tail = String.join("", clusters.subList(cursor, clusters.size()));
-        String all = head + tail;
-        if (all.codePointCount(0, all.length()) > longest) {
-            return this;
-        }
-        List<String> together = Width.clusters(all);
-        int place = Width.clusters(head).size();
-        return new TextField(together, Math.min(place, together.size()), longest, manyLines);
+        String before = before();
+        int room = Math.max(0, longest - length(before) - length(tail));
+        String head = before + (manyLines ? Clean.lines(text, room) : cleanLine(text, room));
+        List<String> together = Width.clusters(head + tail);
+        return new TextField(together, place(together, head.length()), longest, manyLines);
     }
 
-    /** A space is kept where {@link Clean#line} would strip it: more may be typed behind it. */
-    private String cleanLine(String text) {
-        if (text.isBlank()) {
-            return text.isEmpty() ? "" : " ";
+    private static int length(String text) {
+        return text.codePointCount(0, text.length());
+    }
+
+    /** After which cluster that many characters end; a cluster that they end inside of counts. */
+    private static int place(List<String> clusters, int characters) {
+        int place = 0;
+        for (int left = characters; left > 0; place++) {
+            left -= clusters.get(place).length();
         }
-        String clean = Clean.line(text, longest);
-        return text.endsWith(" ") ? clean + " " : clean;
+        return place;
+    }
+
+    /** A space at either end is kept where {@link Clean#line} strips it: there is or will be a word beside it. */
+    private static String cleanLine(String text, int room) {
+        String clean = Clean.line(text, room);
+        if (clean.isEmpty()) {
+            return room > 0 && text.codePoints().anyMatch(Character::isSpaceChar) ? " " : "";
+        }
+        boolean spaceBefore = Character.isSpaceChar(text.codePointAt(0));
+        boolean spaceAfter = Character.isSpaceChar(text.codePointBefore(text.length()));
+        String spaced = (spaceBefore ? " " : "") + clean + (spaceAfter ? " " : "");
+        return length(spaced) <= room ? spaced : clean;
     }
 
     private TextField at(int place) {
         return new TextField(clusters, place, longest, manyLines);
     }
 
-    private TextField without(int index) {
-        List<String> rest = new ArrayList<>(clusters);
-        rest.remove(index);
-        return new TextField(rest, index, longest, manyLines);
-    }
-
-    private TextField withoutWord() {
-        int start = wordStart();
-        List<String> rest = new ArrayList<>(clusters.subList(0, start));
-        rest.addAll(clusters.subList(cursor, clusters.size()));
-        return new TextField(rest, start, longest, manyLines);
+    private TextField without(int from, int to) {
+        List<String> rest = new ArrayList<>(clusters.subList(0, from));
+        rest.addAll(clusters.subList(to, clusters.size()));
+        return new TextField(rest, from, longest, manyLines);
     }
 
     private int wordStart() {
