@@ -291,10 +291,14 @@ record RigScreen(
         if (drawing) {
             int width = around.wide() ? canvas.columns() * 55 / 100 : canvas.columns();
             int height = around.wide() || !words ? canvas.rows() - 1 : canvas.rows() * 55 / 100 - 1;
-            DrawingView.draw(
+            List<String> unplaced = DrawingView.draw(
                     canvas.part(1, 0, height, width),
                     RigDrawing.of(answer.figures().orElseThrow(), around.units()),
                     around.glyphs());
+            if (!unplaced.isEmpty()) {
+                canvas.part(1 + height - 1, 0, 1, width)
+                        .fit(0, 0, width, around.say("rig.not_drawn", String.join("; ", unplaced)), Style.CAUTION);
+            }
         }
     }
 
