@@ -8,7 +8,11 @@ import thalweg.json.Findings;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
+import thalweg.logbook.SheetGiven;
+import thalweg.logbook.Trip;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
@@ -42,6 +46,36 @@ public final class Entered {
     }
 
     /**
+     * The round as it can be kept.
+     *
+     * @throws InputException when a rule is broken, naming it
+     */
+    public static Round of(Round round) {
+        return read(RoundBody.write(round), in -> RoundBody.read(round.canyon(), in));
+    }
+
+    /**
+     * The sheet given out as it can be kept.
+     *
+     * @throws InputException when a rule is broken, naming it
+     */
+    public static SheetGiven of(SheetGiven given) {
+        return read(SheetGivenBody.write(given), in -> SheetGivenBody.read(given.canyon(), in));
+    }
+
+    /**
+     * The reason as it can be kept.
+     *
+     * @throws InputException when it is missing or too long
+     */
+    public static String reason(String reason) {
+        if (reason.isBlank()) {
+            throw new InputException("A word of reason is needed; it stays with the entry.");
+        }
+        return read(Json.fields().put(WithdrawalBody.REASON, reason).done(), WithdrawalBody::read);
+    }
+
+    /**
      * The thing as it can be kept.
      *
      * @throws InputException when a rule is broken, naming it
@@ -66,6 +100,14 @@ public final class Entered {
             case PART -> {
                 Uid anchor = parent(body, PartBody.PARENT);
                 yield ThingBody.of(Entered.<Part>read(body, in -> PartBody.read(uid, anchor, "", in)));
+            }
+            case TRIP -> {
+                Uid canyon = parent(body, TripBody.PARENT);
+                yield ThingBody.of(Entered.<Trip>read(body, in -> TripBody.read(uid, canyon, in)));
+            }
+            case PRIVATE_NOTE -> {
+                Uid about = parent(body, PrivateNoteBody.PARENT);
+                yield ThingBody.of(Entered.<PrivateNote>read(body, in -> PrivateNoteBody.read(uid, about, in)));
             }
         };
     }

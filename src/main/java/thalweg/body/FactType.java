@@ -6,9 +6,27 @@ import java.util.Optional;
 
 /** The kinds of facts. */
 public enum FactType {
-    INSPECTION,
-    RIGGING_NOTE,
-    RIG_ANALYSIS;
+    ROUND(ThingType.CANYON),
+    INSPECTION(ThingType.PART),
+    RIGGING_NOTE(ThingType.STATION),
+    RIG_ANALYSIS(ThingType.STATION),
+    SHEET_GIVEN(ThingType.CANYON);
+
+    private final ThingType owner;
+
+    FactType(ThingType owner) {
+        this.owner = owner;
+    }
+
+    /** The kind of thing that such a fact is about. */
+    public ThingType owner() {
+        return owner;
+    }
+
+    /** Whether it stays with the database in which it was noted. */
+    public boolean isLocal() {
+        return this == SHEET_GIVEN;
+    }
 
     /** As the ledger writes it. */
     public String word() {

@@ -10,6 +10,7 @@ import thalweg.fault.InputException;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.OrderKey;
+import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 import thalweg.route.Prose;
 import thalweg.units.Force;
@@ -66,6 +67,15 @@ final class Fields {
             in.refuse(key, "is missing; it should be a day, month or year: 2019-06-14, 2019-06 or 2019.");
         }
         return date(in, key).orElse(new PartialDate(2000, 0, 0));
+    }
+
+    static Optional<Uid> uid(FieldReader in, String key) {
+        Optional<String> text = in.optionalText(key, 36);
+        Optional<Uid> uid = text.flatMap(Uid::parse);
+        if (text.isPresent() && uid.isEmpty()) {
+            in.refuse(key, "is no id; it should be 32 hexadecimal digits in five groups.");
+        }
+        return uid;
     }
 
     /** The place in line, or the stand-in where the file leaves it to the order of its lists. */

@@ -7,6 +7,7 @@ import thalweg.json.Json;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.Photo;
 import thalweg.logbook.WaterLevel;
 import thalweg.logbook.Work;
 import thalweg.route.PartialDate;
@@ -31,7 +32,13 @@ public final class InspectionBody {
         if (!inspection.work().isEmpty()) {
             fields = fields.with("work", new Json.Items(Fields.words(inspection.work())));
         }
-        return inspection.note().isBlank() ? fields : fields.with("note", Json.of(inspection.note()));
+        if (!inspection.note().isBlank()) {
+            fields = fields.with("note", Json.of(inspection.note()));
+        }
+        if (inspection.round().isPresent()) {
+            fields = fields.with("round", Json.of(inspection.round().get().text()));
+        }
+        return PhotoBody.with(fields, inspection.photos());
     }
 
     /** The inspection; empty where a rule was broken. */
@@ -44,6 +51,8 @@ public final class InspectionBody {
         Optional<WaterLevel> water = in.word("water", WaterLevel.class);
         List<Work> work = in.words("work", Work.class);
         String note = in.linesOrEmpty("note", Limits.PROSE);
+        Optional<Uid> round = Fields.uid(in, "round");
+        List<Photo> photos = PhotoBody.read(in);
         boolean seen = found.isPresent() || left.isPresent();
         if (in.sound() && seen == notSeen) {
             in.refuse(
@@ -56,7 +65,7 @@ public final class InspectionBody {
             in.refuse("work", "cannot stand beside not_seen: a part that was worked on was seen.");
         }
         return in.sound()
-                ? Optional.of(new Inspection(part, on, by, found, left, water, work, note))
+                ? Optional.of(new Inspection(part, on, by, found, left, water, work, note, round, photos))
                 : Optional.empty();
     }
 }

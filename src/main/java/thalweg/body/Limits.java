@@ -30,5 +30,17 @@ public final class Limits {
     /** Strongest part [N]: 500 kN. */
     public static final long STRENGTH_N = 500_000;
 
+    /** Longest file name without folders, in characters: what file systems take in bytes. */
+    public static final int FILE = 255;
+
+    /** Longest reason of a correction or withdrawal, in characters. */
+    public static final int REASON = 500;
+
+    /** Most photos of one inspection, people of one trip, ropes of one trip. */
+    public static final int LIST = 60;
+
+    /** Heaviest person with gear [g]: 300 kg. */
+    public static final long WEIGHT_G = 300_000;
+
     private Limits() {}
 }

@@ -2,10 +2,13 @@ package thalweg.body;
 
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
+import thalweg.logbook.PrivateNote;
+import thalweg.logbook.Trip;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
 import thalweg.route.Part;
+import thalweg.route.PartialDate;
 import thalweg.route.Station;
 
 /**
@@ -17,6 +20,9 @@ import thalweg.route.Station;
  * @param body its fields
  */
 public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body) {
+
+    /** The key under which a thing that was taken out keeps the reason. */
+    public static final String REMOVED_BECAUSE = "removed_because";
 
     /** A canyon. */
     public static ThingBody of(Canyon canyon) {
@@ -38,6 +44,17 @@ public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body)
     public static ThingBody of(Anchor anchor) {
         String label = anchor.name().isEmpty() ? Fields.key(anchor.role()) : anchor.name();
         return new ThingBody(ThingType.ANCHOR, anchor.uid(), label, AnchorBody.write(anchor));
+    }
+
+    /** A trip. */
+    public static ThingBody of(Trip trip) {
+        String label = trip.name().isEmpty() ? trip.on().map(PartialDate::print).orElse("") : trip.name();
+        return new ThingBody(ThingType.TRIP, trip.uid(), label, TripBody.write(trip));
+    }
+
+    /** A private note. */
+    public static ThingBody of(PrivateNote note) {
+        return new ThingBody(ThingType.PRIVATE_NOTE, note.uid(), "", PrivateNoteBody.write(note));
     }
 
     /** A part. */

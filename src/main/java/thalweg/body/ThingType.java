@@ -10,11 +10,23 @@ public enum ThingType {
     OBSTACLE,
     STATION,
     ANCHOR,
-    PART;
+    PART,
+    TRIP,
+    PRIVATE_NOTE;
+
+    /** Whether it stays with the database in which it was entered. */
+    public boolean isLocal() {
+        return this == TRIP || this == PRIVATE_NOTE;
+    }
 
     /** As the ledger writes it. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** As a person reads it. */
+    public String inWords() {
+        return word().replace('_', ' ');
     }
 
     /** The type written with that word, if this version knows it. */

@@ -29,6 +29,11 @@ final class ExportAction extends Action {
     @Option(names = "--as", paramLabel = "FORMAT", description = "json (default)", defaultValue = "json")
     private Format format = Format.JSON;
 
+    @Option(
+            names = "--with-private",
+            description = "also trips, private notes and to whom sheets were given; left out unless asked for")
+    private boolean withPrivate;
+
     @Mixin
     private final Output output;
 
@@ -44,7 +49,7 @@ final class ExportAction extends Action {
             FindRecord find = new FindRecord(session);
             List<CanyonRecord> records = canyons.stream().map(find::canyon).toList();
             text = switch (format) {
-                case JSON -> new ExportRecords(session).json(records);
+                case JSON -> new ExportRecords(session).json(records, withPrivate);
             };
         }
         output.put(text);

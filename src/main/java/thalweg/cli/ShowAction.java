@@ -42,11 +42,11 @@ final class ShowAction extends Action {
                 FindRecord.StationInCanyon found = find.station(name);
                 print(
                         json
-                                ? new ExportRecords(session).json(List.of(found.canyon()))
+                                ? new ExportRecords(session).json(List.of(found.canyon()), false)
                                 : text.station(found.canyon(), found.station()));
             } else {
                 CanyonRecord canyon = find.canyon(name);
-                print(json ? new ExportRecords(session).json(List.of(canyon)) : text.canyon(canyon));
+                print(json ? new ExportRecords(session).json(List.of(canyon), false) : text.canyon(canyon));
             }
         }
         return ExitCodes.DONE;

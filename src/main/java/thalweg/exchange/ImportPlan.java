@@ -17,9 +17,11 @@ import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.route.Canyon;
 
 /**
  * What an import would do, for a person to accept or not.
@@ -72,9 +74,9 @@ public record ImportPlan(
      * @param at the time that is written on them, RFC 3339 in UTC
      * @throws InputException when an id of the file stands for a thing of another type here
      */
-    public static ImportPlan of(List<CanyonRecord> incoming, Known known, String author, String at) {
+    public static ImportPlan of(List<Parcel> incoming, Known known, String author, String at) {
         Builder builder = new Builder(known, author, at);
-        incoming.forEach(builder::canyon);
+        incoming.forEach(builder::parcel);
         return new ImportPlan(
                 builder.revisions,
                 List.copyOf(builder.facts.values()),
@@ -103,7 +105,19 @@ public record ImportPlan(
             this.at = at;
         }
 
-        void canyon(CanyonRecord record) {
+        void parcel(Parcel parcel) {
+            canyon(parcel.canyon());
+            Canyon canyon = parcel.canyon().canyon();
+            parcel.local().trips().forEach(trip -> thing(ThingBody.of(trip)));
+            parcel.local().notes().forEach(note -> thing(ThingBody.of(note)));
+            parcel.local().sheets().forEach(entry -> facts(FactBody.of(entry.content()), entry));
+            if (!parcel.local().isEmpty()) {
+                remarks.add("The file holds private records of \"" + canyon.name()
+                        + "\": trips, private notes or to whom sheets were given.");
+            }
+        }
+
+        private void canyon(CanyonRecord record) {
             if (known.hasOtherCanyonNamed(
                     record.canyon().name(), record.canyon().uid())) {
                 remarks.add("There is another canyon named \"" + record.canyon().name()
@@ -114,6 +128,7 @@ public record ImportPlan(
                 thing(ThingBody.of(place.obstacle()));
                 place.stations().forEach(this::station);
             }
+            record.rounds().forEach(entry -> facts(FactBody.of(entry.content()), entry));
         }
 
         private void station(StationRecord record) {
@@ -122,11 +137,11 @@ public record ImportPlan(
                 thing(ThingBody.of(anchor.anchor()));
                 for (PartRecord part : anchor.parts()) {
                     thing(ThingBody.of(part.part()));
-                    part.inspections().forEach(e -> fact(FactBody.of(e.content(), e.author(), e.at())));
+                    part.inspections().forEach(entry -> facts(FactBody.of(entry.content()), entry));
                 }
             }
-            record.notes().forEach(e -> fact(FactBody.of(e.content(), e.author(), e.at())));
-            record.analyses().forEach(e -> fact(FactBody.of(e.content(), e.author(), e.at())));
+            record.notes().forEach(entry -> facts(FactBody.of(entry.content()), entry));
+            record.analyses().forEach(entry -> facts(FactBody.of(entry.content()), entry));
         }
 
         private void thing(ThingBody thing) {
@@ -141,6 +156,10 @@ public record ImportPlan(
             if (differences.isEmpty() && !head.get().deleted()) {
                 unchanged++;
             } else {
+                if (head.get().deleted()) {
+                    remarks.add("The " + thing.type().word() + " \"" + thing.label()
+                            + "\" was taken out here and would come back.");
+                }
                 changes.addAll(differences);
                 revisions.add(head.get().next(thing.body(), false, author, at));
             }
@@ -152,6 +171,10 @@ public record ImportPlan(
                         + " here, but in the file the " + thing.type().word() + " \"" + thing.label()
                         + "\"; give that one another id, or none.");
             }
+        }
+
+        private void facts(FactBody body, Entry<?> entry) {
+            body.facts(entry).forEach(this::fact);
         }
 
         private void fact(Fact fact) {

@@ -15,11 +15,23 @@ import thalweg.units.Length;
  *
  * @param canyon as it is entered
  * @param line in order, numbered from 1
+ * @param rounds visits on which anchors were looked at, those that no longer count too, newest first
  */
-public record CanyonRecord(Canyon canyon, List<LineRecord> line) {
+public record CanyonRecord(Canyon canyon, List<LineRecord> line, List<Entry<Round>> rounds) {
 
     public CanyonRecord {
         line = List.copyOf(line);
+        rounds = Amendments.settle(rounds);
+    }
+
+    /** A canyon on which nobody noted a round. */
+    public CanyonRecord(Canyon canyon, List<LineRecord> line) {
+        this(canyon, line, List.of());
+    }
+
+    /** The rounds that count, newest first. */
+    public List<Entry<Round>> countingRounds() {
+        return rounds.stream().filter(Entry::counts).toList();
     }
 
     /** Every station along the line. */

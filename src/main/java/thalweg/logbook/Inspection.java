@@ -16,6 +16,8 @@ import thalweg.route.PartialDate;
  * @param water how much water there was; empty where nobody said
  * @param work what was done, each at most once
  * @param note empty text where there is none
+ * @param round the visit to the canyon on which it was made, if it was part of one
+ * @param photos that show it
  */
 public record Inspection(
         Uid part,
@@ -25,13 +27,29 @@ public record Inspection(
         Optional<Condition> left,
         Optional<WaterLevel> water,
         List<Work> work,
-        String note) {
+        String note,
+        Optional<Uid> round,
+        List<Photo> photos) {
 
     public Inspection {
         work = work.stream().sorted().distinct().toList();
+        photos = List.copyOf(photos);
         if (found.isEmpty() && left.isEmpty() && !work.isEmpty()) {
             throw new IllegalArgumentException("a part that was worked on was seen");
         }
+    }
+
+    /** An inspection by itself, without photos. */
+    public Inspection(
+            Uid part,
+            PartialDate on,
+            String by,
+            Optional<Condition> found,
+            Optional<Condition> left,
+            Optional<WaterLevel> water,
+            List<Work> work,
+            String note) {
+        this(part, on, by, found, left, water, work, note, Optional.empty(), List.of());
     }
 
     /** Whether the part was seen at all. */

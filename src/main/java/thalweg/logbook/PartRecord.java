@@ -10,8 +10,8 @@ import thalweg.route.PartialDate;
  * A part with all that was found on it.
  *
  * @param part as it is entered
- * @param state what follows from the inspections
- * @param inspections newest first; those of one day by when they were written down, ties by name
+ * @param state what follows from the inspections that count
+ * @param inspections all of them, those that no longer count too, newest first; those of one day by when they were written down, ties by name
  */
 public record PartRecord(Part part, PartState state, List<Entry<Inspection>> inspections) {
 
@@ -21,22 +21,25 @@ public record PartRecord(Part part, PartState state, List<Entry<Inspection>> ins
 
     /** The part with its inspections put in order and its state worked out. */
     public static PartRecord of(Part part, List<Entry<Inspection>> inspections) {
-        List<Entry<Inspection>> newestFirst = inspections.stream()
+        List<Entry<Inspection>> newestFirst = Amendments.settle(inspections).stream()
                 .sorted(Comparator.comparing((Entry<Inspection> entry) ->
                                 entry.content().on().latest())
                         .thenComparing(Entry::at)
                         .reversed()
                         .thenComparing(Entry::uid))
                 .toList();
-        PartState state =
-                ConditionRules.stateOf(inspections.stream().map(Entry::content).toList());
+        PartState state = ConditionRules.stateOf(Amendments.counting(newestFirst));
         return new PartRecord(part, state, newestFirst);
+    }
+
+    /** The inspections that count, newest first. */
+    public List<Inspection> counting() {
+        return Amendments.counting(inspections);
     }
 
     /** When an inspection last said that it was replaced. */
     public Optional<PartialDate> lastReplaced() {
-        return inspections.stream()
-                .map(Entry::content)
+        return counting().stream()
                 .filter(inspection -> inspection.work().contains(Work.REPLACED))
                 .map(Inspection::on)
                 .findFirst();

@@ -12,8 +12,8 @@ import thalweg.route.Station;
  *
  * @param station as it is entered
  * @param anchors in order
- * @param notes rigging notes, newest first
- * @param analyses newest first
+ * @param notes rigging notes, those that no longer count too, newest first
+ * @param analyses the same
  */
 public record StationRecord(
         Station station,
@@ -23,8 +23,18 @@ public record StationRecord(
 
     public StationRecord {
         anchors = List.copyOf(anchors);
-        notes = List.copyOf(notes);
-        analyses = List.copyOf(analyses);
+        notes = Amendments.settle(notes);
+        analyses = Amendments.settle(analyses);
+    }
+
+    /** The rigging notes that count, newest first. */
+    public List<Entry<RiggingNote>> countingNotes() {
+        return notes.stream().filter(Entry::counts).toList();
+    }
+
+    /** The analyses that count, newest first. */
+    public List<Entry<RigAnalysis>> countingAnalyses() {
+        return analyses.stream().filter(Entry::counts).toList();
     }
 
     /** Every part of every anchor. */

@@ -1,13 +1,21 @@
 package thalweg.service;
 
 import java.util.List;
+import java.util.Optional;
 import thalweg.body.Entered;
 import thalweg.body.FactBody;
+import thalweg.body.FactType;
+import thalweg.body.WithdrawalBody;
+import thalweg.fault.ChangedMeanwhileException;
 import thalweg.fault.InputException;
 import thalweg.ledger.Fact;
+import thalweg.ledger.Uid;
+import thalweg.logbook.Correction;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
+import thalweg.logbook.SheetGiven;
 import thalweg.route.PartialDate;
 import thalweg.storage.Batch;
 
@@ -27,9 +35,8 @@ public final class AddEntries {
      */
     public void inspections(List<Inspection> inspections) {
         inspections.forEach(inspection -> refuseFuture(inspection.on()));
-        String at = session.now();
         append(inspections.stream()
-                .map(inspection -> FactBody.of(Entered.of(inspection), session.keeper(), at))
+                .map(inspection -> FactBody.of(Entered.of(inspection)))
                 .toList());
     }
 
@@ -40,12 +47,97 @@ public final class AddEntries {
      */
     public void note(RiggingNote note) {
         refuseFuture(note.on());
-        append(List.of(FactBody.of(Entered.of(note), session.keeper(), session.now())));
+        append(List.of(FactBody.of(Entered.of(note))));
+    }
+
+    /**
+     * Adds a round, to which inspections can then belong.
+     *
+     * @throws InputException when the date has not come yet
+     */
+    public void round(Round round) {
+        refuseFuture(round.on());
+        append(List.of(FactBody.of(Entered.of(round))));
+    }
+
+    /** Notes that a sheet was given out. */
+    public void sheetGiven(SheetGiven given) {
+        append(List.of(FactBody.of(Entered.of(given))));
     }
 
     /** Attaches an analysis. */
     public void analysis(RigAnalysis analysis) {
-        append(List.of(FactBody.of(analysis, session.keeper(), session.now())));
+        append(List.of(FactBody.of(analysis)));
+    }
+
+    /**
+     * Puts another inspection in the place of one that was wrong; both stay.
+     *
+     * @param wrong the entry that was wrong
+     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws ChangedMeanwhileException when the entry no longer counts
+     */
+    public void correct(Uid wrong, Inspection right, String reason) {
+        refuseFuture(right.on());
+        correct(wrong, FactBody.of(Entered.of(right)), reason);
+    }
+
+    /**
+     * Puts another rigging note in the place of one that was wrong; both stay.
+     *
+     * @param wrong the entry that was wrong
+     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws ChangedMeanwhileException when the entry no longer counts
+     */
+    public void correct(Uid wrong, RiggingNote right, String reason) {
+        refuseFuture(right.on());
+        correct(wrong, FactBody.of(Entered.of(right)), reason);
+    }
+
+    /**
+     * Puts another round in the place of one that was wrong; both stay.
+     *
+     * @param wrong the entry that was wrong
+     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws ChangedMeanwhileException when the entry no longer counts
+     */
+    public void correct(Uid wrong, Round right, String reason) {
+        refuseFuture(right.on());
+        correct(wrong, FactBody.of(Entered.of(right)), reason);
+    }
+
+    private void correct(Uid wrong, FactBody right, String reason) {
+        Fact before = counting(wrong);
+        if (!before.type().equals(right.type().word()) || !before.about().equals(right.about())) {
+            throw new InputException("A correction is about the same thing as what it corrects;"
+                    + " withdraw the entry and add another instead.");
+        }
+        Correction correction = new Correction(wrong, Entered.reason(reason));
+        append(right.fact(Optional.of(correction), session.keeper(), session.now()));
+    }
+
+    /**
+     * Withdraws an entry; it stays, but counts no longer.
+     *
+     * @throws InputException when the reason is missing or there is no such entry
+     * @throws ChangedMeanwhileException when the entry no longer counts
+     */
+    public void withdraw(Uid wrong, String reason) {
+        counting(wrong);
+        append(WithdrawalBody.of(wrong, Entered.reason(reason), session.keeper(), session.now()));
+    }
+
+    private Fact counting(Uid entry) {
+        Fact fact = session.ledger()
+                .fact(entry)
+                .filter(known -> FactType.of(known.type()).isPresent())
+                .orElseThrow(() -> new InputException(
+                        "There is no entry with the id " + entry.text() + "; `show` lists them with --ids."));
+        if (!session.ledger().counts(fact)) {
+            throw new ChangedMeanwhileException("This entry was corrected or withdrawn before; nothing was changed."
+                    + " The entry that took its place can be corrected instead.");
+        }
+        return fact;
     }
 
     private void refuseFuture(PartialDate on) {
@@ -54,7 +146,14 @@ public final class AddEntries {
         }
     }
 
-    private void append(List<Fact> facts) {
-        session.ledger().append(new Batch(List.of(), facts));
+    private void append(List<FactBody> bodies) {
+        String at = session.now();
+        List<Fact> facts =
+                bodies.stream().map(body -> body.fact(session.keeper(), at)).toList();
+        session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));
+    }
+
+    private void append(Fact fact) {
+        session.ledger().append(new Batch(List.of(), List.of(fact), session.keeper(), session.now()));
     }
 }

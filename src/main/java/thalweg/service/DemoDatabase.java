@@ -38,6 +38,7 @@ public final class DemoDatabase {
                     throw new AssertionError("the sample data is sound, but: " + preview.findings());
                 }
                 records.accept(preview.plan());
+                session.ledger().forgetChanges();
             }
             Files.move(aside, demo, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {

@@ -1,6 +1,7 @@
 package thalweg.service;
 
 import java.util.List;
+import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsWriter;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -14,9 +15,20 @@ public final class ExportRecords {
         this.session = session;
     }
 
-    /** Those canyons as a file of records; all there are where none is named. */
-    public String json(List<CanyonRecord> canyons) {
-        return RecordsWriter.write(canyons.isEmpty() ? all() : canyons);
+    /**
+     * Those canyons as a file of records; all there are where none is named.
+     *
+     * @param withPrivate whether trips, private notes and to whom sheets were given go along
+     */
+    public String json(List<CanyonRecord> canyons, boolean withPrivate) {
+        return RecordsWriter.write((canyons.isEmpty() ? all() : canyons)
+                .stream()
+                        .map(canyon -> withPrivate
+                                ? new Parcel(
+                                        canyon,
+                                        session.records().local(canyon.canyon().uid()))
+                                : Parcel.of(canyon))
+                        .toList());
     }
 
     private List<CanyonRecord> all() {

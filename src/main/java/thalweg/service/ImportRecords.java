@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.Known;
+import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsReader;
 import thalweg.fault.InputException;
 import thalweg.json.Findings;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
-import thalweg.logbook.CanyonRecord;
 import thalweg.storage.Batch;
 
 /** Takes in a file of records: first as a plan that a person sees, then, when accepted, in one transaction. */
@@ -54,7 +54,7 @@ public final class ImportRecords {
     public Preview preview(String name, byte[] bytes) {
         Findings findings = new Findings();
         RecordsReader reader = new RecordsReader(session::mint, session.keeper(), session.now(), session.today());
-        List<CanyonRecord> canyons = reader.read(name, bytes, findings);
+        List<Parcel> canyons = reader.read(name, bytes, findings);
         ImportPlan plan = ImportPlan.of(canyons, new InDatabase(session), session.keeper(), session.now());
         return new Preview(
                 findings.all().stream().map(finding -> finding.print()).toList(), plan);
@@ -62,7 +62,7 @@ public final class ImportRecords {
 
     /** Writes what the plan says, all of it or nothing. */
     public void accept(ImportPlan plan) {
-        session.ledger().append(new Batch(plan.revisions(), plan.facts()));
+        session.ledger().append(new Batch(plan.revisions(), plan.facts(), session.keeper(), session.now()));
     }
 
     private static byte[] bytes(Path file) {

@@ -1,5 +1,6 @@
 package thalweg.service;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.body.Entered;
@@ -25,8 +26,17 @@ public final class SaveThing {
      */
     public void anew(ThingBody entered) {
         ThingBody thing = Entered.of(entered);
-        append(Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now()));
+        append(List.of(
+                Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now())));
     }
+
+    /**
+     * A thing before and after a change.
+     *
+     * @param before the state from which the change was made
+     * @param after the same thing, changed
+     */
+    public record Changed(ThingBody before, ThingBody after) {}
 
     /**
      * Enters a new state of a thing; nothing is written where nothing differs.
@@ -36,22 +46,52 @@ public final class SaveThing {
      * @throws ChangedMeanwhileException when the thing no longer is as it was before
      */
     public void changed(ThingBody before, ThingBody entered) {
-        ThingBody after = Entered.of(entered);
-        if (before.body().equals(after.body())) {
-            return;
-        }
-        Optional<Revision> head = session.ledger().head(before.uid());
-        if (head.isEmpty() || !says(head.get().body(), before.body())) {
-            throw new ChangedMeanwhileException("The " + before.type().word() + " \"" + before.label()
-                    + "\" was changed from elsewhere in the meantime; nothing was saved."
-                    + " Open it again and repeat the change.");
-        }
-        Json.Fields kept = withUnknown(head.get().body(), before.body(), after.body());
-        append(head.get().next(kept, false, session.keeper(), session.now()));
+        changed(List.of(new Changed(before, entered)));
     }
 
-    private void append(Revision revision) {
-        session.ledger().append(new Batch(List.of(revision), List.of()));
+    /**
+     * Enters new states of several things, all or none.
+     *
+     * @throws ChangedMeanwhileException when one of them no longer is as it was before
+     */
+    public void changed(List<Changed> changes) {
+        List<Revision> revisions = new ArrayList<>();
+        for (Changed change : changes) {
+            ThingBody after = Entered.of(change.after());
+            if (!change.before().body().equals(after.body())) {
+                Revision head = head(change.before());
+                Json.Fields kept = withUnknown(head.body(), change.before().body(), after.body());
+                revisions.add(head.next(kept, false, session.keeper(), session.now()));
+            }
+        }
+        append(revisions);
+    }
+
+    /**
+     * Takes a thing out of use, with what is in it. It stays in the ledger and can be brought back.
+     *
+     * @param thing as it is
+     * @param reason why; kept with it
+     * @throws ChangedMeanwhileException when the thing no longer is as it was
+     */
+    public void removed(ThingBody thing, String reason) {
+        Revision head = head(thing);
+        Json.Fields body = head.body().with(ThingBody.REMOVED_BECAUSE, Json.of(Entered.reason(reason)));
+        append(List.of(head.next(body, true, session.keeper(), session.now())));
+    }
+
+    private Revision head(ThingBody before) {
+        return session.ledger()
+                .head(before.uid())
+                .filter(head -> !head.deleted() && says(head.body(), before.body()))
+                .orElseThrow(() ->
+                        new ChangedMeanwhileException("The " + before.type().inWords() + " \""
+                                + before.label() + "\" was changed from elsewhere in the meantime; nothing was saved."
+                                + " Open it again and repeat the change."));
+    }
+
+    private void append(List<Revision> revisions) {
+        session.ledger().append(new Batch(revisions, List.of(), session.keeper(), session.now()));
     }
 
     /** Whether the stored body holds every field that is known to this version, and nothing else under those names. */

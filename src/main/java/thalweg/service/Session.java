@@ -10,6 +10,7 @@ import thalweg.fault.StoreException;
 import thalweg.ledger.Uid;
 import thalweg.storage.Access;
 import thalweg.storage.CanyonStore;
+import thalweg.storage.ChangeStore;
 import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
 import thalweg.storage.LedgerStore;
@@ -86,6 +87,10 @@ public final class Session implements AutoCloseable {
 
     CanyonStore canyons() {
         return new CanyonStore(database);
+    }
+
+    ChangeStore changes() {
+        return new ChangeStore(database);
     }
 
     CheckStore check() {

@@ -25,10 +25,11 @@ final class AnalysisPart {
     }
 
     Optional<Section> of(String station, StationRecord record) {
-        if (record.analyses().isEmpty()) {
+        List<Entry<RigAnalysis>> analyses = record.countingAnalyses();
+        if (analyses.isEmpty()) {
             return Optional.empty();
         }
-        Entry<RigAnalysis> latest = record.analyses().get(0);
+        Entry<RigAnalysis> latest = analyses.get(0);
         String id = station + "-analysis";
         AnalysisFigures known = figures.get(latest.uid());
         List<Block> blocks = new ArrayList<>();
@@ -40,7 +41,7 @@ final class AnalysisPart {
         } else {
             blocks.addAll(inFull(id, known, changes(known, latest.content(), record)));
         }
-        int older = record.analyses().size() - 1;
+        int older = analyses.size() - 1;
         if (older > 0) {
             blocks.add(new Block.Paragraph(wording.toned(Tone.QUIET, "sheet.analyses.older", Integer.toString(older))));
         }

@@ -51,7 +51,7 @@ final class PlacePart {
                 .forEach(number ->
                         inner.add(anchors.of(id, number + 1, record.anchors().get(number))));
         visits.of(id, record).ifPresent(inner::add);
-        notes.of(id, record.notes()).ifPresent(inner::add);
+        notes.of(id, record.countingNotes()).ifPresent(inner::add);
         analyses.of(id, record).ifPresent(inner::add);
         String heading = wording.say("sheet.station.heading", record.station().name());
         return new Section(id, heading, List.of(new Block.Facts(facts(record))), inner);
@@ -73,9 +73,9 @@ final class PlacePart {
         addIfNone(
                 facts,
                 "sheet.station.inspections",
-                record.parts().stream().allMatch(part -> part.inspections().isEmpty()));
-        addIfNone(facts, "sheet.station.notes", record.notes().isEmpty());
-        addIfNone(facts, "sheet.station.analyses", record.analyses().isEmpty());
+                record.parts().stream().allMatch(part -> part.counting().isEmpty()));
+        addIfNone(facts, "sheet.station.notes", record.countingNotes().isEmpty());
+        addIfNone(facts, "sheet.station.analyses", record.countingAnalyses().isEmpty());
         return facts;
     }
 

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
@@ -31,8 +30,8 @@ final class VisitPart {
 
     Optional<Section> of(String station, StationRecord record) {
         List<PartialDate> days = record.parts().stream()
-                .flatMap(part -> part.inspections().stream())
-                .map(entry -> entry.content().on())
+                .flatMap(part -> part.counting().stream())
+                .map(Inspection::on)
                 .distinct()
                 .sorted(Comparator.comparing(PartialDate::latest)
                         .thenComparing(PartialDate::print)
@@ -54,8 +53,7 @@ final class VisitPart {
     private List<Block> tables(PartialDate day, StationRecord record) {
         Map<Visit, List<Finding>> visits = new LinkedHashMap<>();
         for (PartRecord part : record.parts()) {
-            for (Entry<Inspection> entry : part.inspections()) {
-                Inspection found = entry.content();
+            for (Inspection found : part.counting()) {
                 if (found.on().equals(day)) {
                     visits.computeIfAbsent(new Visit(day, found.by(), found.water()), visit -> new ArrayList<>())
                             .add(new Finding(part.part().label(), found));

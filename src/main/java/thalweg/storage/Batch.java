@@ -9,8 +9,10 @@ import thalweg.ledger.Revision;
  *
  * @param revisions parents before children
  * @param facts about things that are there or among the revisions
+ * @param author who adds it here; what is added may have been written by others
+ * @param at when, as RFC 3339 in UTC
  */
-public record Batch(List<Revision> revisions, List<Fact> facts) {
+public record Batch(List<Revision> revisions, List<Fact> facts, String author, String at) {
 
     public Batch {
         revisions = List.copyOf(revisions);

@@ -25,7 +25,8 @@ public final class CanyonStore {
                    s.longest_drop_cm, s.stations, s.worst, s.never_seen, s.newest
               from canyon c
               join canyon_state s on s.canyon = c.key
-             where %s
+             where c.removed = 0
+               and %s
              order by c.sort, c.uid
             """;
 
@@ -34,7 +35,10 @@ public final class CanyonStore {
               from station s
               join obstacle o on o.key = s.parent
               join canyon c on c.key = o.parent
-             where %s
+             where c.removed = 0
+               and o.removed = 0
+               and s.removed = 0
+               and %s
              order by c.sort, c.uid, o.place, o.uid, s.place, s.uid
              limit 50
             """;
@@ -90,14 +94,14 @@ public final class CanyonStore {
     /** The canyons of exactly that name, but for accents and case. */
     public List<Uid> named(String name) {
         return database.read(sql -> sql.all(
-                "select uid from canyon where sort = ? order by uid",
+                "select uid from canyon where sort = ? and removed = 0 order by uid",
                 row -> Uid.ofBytes(row.getBytes(1)),
                 Fold.fold(name)));
     }
 
     /** How many canyons there are. */
     public int count() {
-        return database.read(sql -> sql.one("select count(*) from canyon", row -> row.getInt(1)))
+        return database.read(sql -> sql.one("select count(*) from canyon where removed = 0", row -> row.getInt(1)))
                 .orElse(0);
     }
 

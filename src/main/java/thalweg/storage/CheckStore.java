@@ -69,7 +69,9 @@ public final class CheckStore {
     private List<String> missingTables() {
         Set<String> there = new HashSet<>(database.read(
                 sql -> sql.all("select name from sqlite_schema where type = 'table'", row -> row.getString(1))));
-        return Stream.concat(Derived.TABLES.stream(), Stream.of("revision", "revision_parent", "fact", "setting"))
+        return Stream.concat(
+                        Derived.TABLES.stream(),
+                        Stream.of("revision", "revision_parent", "fact", "setting", "change", "change_entry"))
                 .filter(table -> !there.contains(table))
                 .map(table -> "The table " + table + " is missing; put a backup copy of the database in its place.")
                 .toList();
@@ -178,14 +180,15 @@ public final class CheckStore {
     private static final class Dumps {
 
         private static final String CHILD = """
-                select hex(t.uid), hex(t.head), hex(q.uid), t.place, t.body%s
+                select hex(t.uid), hex(t.head), hex(q.uid), t.place, t.body, t.removed%s
                   from %s t
                   join %s q on q.key = t.parent
                  order by t.uid
                 """;
 
         private static final String FACT = """
-                select hex(t.uid), hex(q.uid), t.day, t.last_day, t.author, t.at, t.body
+                select hex(t.uid), hex(q.uid), t.day, t.last_day, t.author, t.at, t.body, t.counts, t.amended,
+                       hex(t.corrects)
                   from %s t
                   join %s q on q.key = t.%2$s
                  order by t.uid
@@ -193,8 +196,20 @@ public final class CheckStore {
 
         private static final String CANYON = """
                 select hex(uid), hex(head), name, whereabouts, french, american, longest_drop_cm, invented, sort,
-                       search, body
+                       search, body, removed
                   from canyon
+                 order by uid
+                """;
+
+        private static final String WITHDRAWAL = """
+                select hex(uid), hex(withdrawn), author, at, body
+                  from withdrawal
+                 order by uid
+                """;
+
+        private static final String PRIVATE_NOTE = """
+                select hex(uid), hex(head), hex(about), body, removed
+                  from private_note
                  order by uid
                 """;
 
@@ -221,6 +236,10 @@ public final class CheckStore {
                 case "part" -> CHILD.formatted("", "part", "anchor");
                 case "inspection" -> FACT.formatted("inspection", "part");
                 case "rigging_note", "rig_analysis" -> FACT.formatted(table, "station");
+                case "round", "sheet_given" -> FACT.formatted(table, "canyon");
+                case "withdrawal" -> WITHDRAWAL;
+                case "trip" -> CHILD.formatted("", "trip", "canyon");
+                case "private_note" -> PRIVATE_NOTE;
                 case "part_state" -> PART_STATE;
                 case "canyon_state" -> CANYON_STATE;
                 default -> throw new AssertionError("no such table: " + table);

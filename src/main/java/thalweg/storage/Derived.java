@@ -5,28 +5,26 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import thalweg.body.AnalysisBody;
 import thalweg.body.AnchorBody;
 import thalweg.body.CanyonBody;
-import thalweg.body.FactType;
-import thalweg.body.InspectionBody;
-import thalweg.body.NoteBody;
 import thalweg.body.ObstacleBody;
 import thalweg.body.PartBody;
+import thalweg.body.PrivateNoteBody;
 import thalweg.body.StationBody;
 import thalweg.body.ThingType;
+import thalweg.body.TripBody;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
 import thalweg.json.JsonText;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
+import thalweg.logbook.Trip;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
 import thalweg.route.ObstacleKind;
 import thalweg.route.Part;
-import thalweg.route.PartialDate;
 import thalweg.route.Station;
 import thalweg.text.Fold;
 import thalweg.units.Length;
@@ -34,14 +32,19 @@ import thalweg.units.Length;
 /** Derives the query tables from revisions and facts as they are added, in the same transaction. */
 final class Derived {
 
+    /** Sorts after every day. */
+    private static final String NO_DAY = "9999";
+
     private final Sql sql;
     private final Summaries summaries;
+    private final DerivedFacts facts;
     private final Set<Long> touchedParts = new LinkedHashSet<>();
     private final Set<Long> touchedCanyons = new LinkedHashSet<>();
 
     Derived(Sql sql) {
         this.sql = sql;
         this.summaries = new Summaries(sql);
+        this.facts = new DerivedFacts(sql);
     }
 
     /** Shows the revision's body as the thing's present state. */
@@ -57,6 +60,8 @@ final class Derived {
             case STATION -> station(revision);
             case ANCHOR -> anchor(revision);
             case PART -> part(revision);
+            case TRIP -> trip(revision);
+            case PRIVATE_NOTE -> privateNote(revision);
         }
         touchCanyonOf(type.get(), revision.thing());
     }
@@ -77,7 +82,8 @@ final class Derived {
                 canyon.invented() ? 1 : 0,
                 Fold.fold(canyon.name()),
                 search,
-                JsonText.canonical(revision.body()));
+                JsonText.canonical(revision.body()),
+                revision.deleted() ? 1 : 0);
     }
 
     private void obstacle(Revision revision) throws SQLException {
@@ -125,38 +131,41 @@ final class Derived {
                 revision.hash().bytes(),
                 parentKey,
                 place,
-                JsonText.canonical(revision.body()));
+                JsonText.canonical(revision.body()),
+                revision.deleted() ? 1 : 0);
         return keyOf(table, revision.thing()).orElseThrow();
+    }
+
+    private void trip(Revision revision) throws SQLException {
+        Uid uid = revision.thing();
+        Trip trip = read(TripBody.read(uid, parent(revision, "canyon"), reader(revision)), uid);
+        child("trip", "canyon", trip.on().map(date -> date.latest().toString()).orElse(NO_DAY), revision);
+    }
+
+    private void privateNote(Revision revision) throws SQLException {
+        Uid uid = revision.thing();
+        Uid about = parent(revision, PrivateNoteBody.PARENT);
+        read(PrivateNoteBody.read(uid, about, reader(revision)), uid);
+        sql.run(
+                UPSERT_PRIVATE_NOTE,
+                uid.bytes(),
+                revision.hash().bytes(),
+                about.bytes(),
+                JsonText.canonical(revision.body()),
+                revision.deleted() ? 1 : 0);
     }
 
     /** Shows a fact among those of its thing. */
     void show(Fact fact) throws SQLException {
-        Optional<FactType> type = FactType.of(fact.type());
-        if (type.isEmpty()) {
+        Optional<DerivedFacts.About> about = facts.show(fact);
+        if (about.isEmpty()) {
             return;
         }
-        FieldReader in = FieldReader.of(fact.body(), new Findings());
-        Uid about = fact.about();
-        PartialDate on = switch (type.get()) {
-            case INSPECTION -> read(InspectionBody.read(about, in), about).on();
-            case RIGGING_NOTE -> read(NoteBody.read(about, in), about).on();
-            case RIG_ANALYSIS -> read(AnalysisBody.read(about, in), about).on();
-        };
-        String owner = type.get() == FactType.INSPECTION ? "part" : "station";
-        long ownerKey = keyOf(owner, about)
-                .orElseThrow(() -> new IllegalArgumentException("the " + owner + " of a fact is missing"));
-        sql.run(
-                INSERT_FACT.formatted(type.get().word(), owner),
-                fact.uid().bytes(),
-                ownerKey,
-                on.print(),
-                on.latest().toString(),
-                fact.author(),
-                fact.at(),
-                JsonText.canonical(fact.body()));
-        if (type.get() == FactType.INSPECTION) {
-            touchedParts.add(ownerKey);
-            touchCanyonOf(ThingType.PART, about);
+        ThingType owner = about.get().type().owner();
+        long key = about.get().ownerKey();
+        touchedCanyons.addAll(sql.all(canyonOf(owner).formatted("key"), row -> row.getLong(1), key));
+        if (owner == ThingType.PART) {
+            touchedParts.add(key);
         }
     }
 
@@ -165,28 +174,36 @@ final class Derived {
         return " " + String.join(" ", Fold.tokens(text));
     }
 
-    /** Brings the kept summaries of everything touched up to date; call it once, at the end of the transaction. */
-    void finish() throws SQLException {
+    /**
+     * Brings the kept summaries of everything touched up to date; call it once, at the end of the transaction.
+     *
+     * @return the keys of the canyons that were touched
+     */
+    Set<Long> finish() throws SQLException {
         for (long part : touchedParts) {
             summaries.keepPart(part);
         }
         for (long canyon : touchedCanyons) {
             summaries.keepCanyon(canyon);
         }
-        touchedParts.clear();
-        touchedCanyons.clear();
+        return touchedCanyons;
     }
 
     /** Asked before a change as well as after it: a thing may move from one canyon to another. */
     private void touchCanyonOf(ThingType type, Uid uid) throws SQLException {
-        String chain = switch (type) {
-            case CANYON -> "select c.key from canyon c where c.uid = ?";
-            case OBSTACLE -> "select o.parent from obstacle o where o.uid = ?";
-            case STATION -> "select o.parent from station s join obstacle o on o.key = s.parent where s.uid = ?";
+        touchedCanyons.addAll(sql.all(canyonOf(type).formatted("uid"), row -> row.getLong(1), (Object) uid.bytes()));
+    }
+
+    private static String canyonOf(ThingType type) {
+        return switch (type) {
+            case CANYON -> "select c.key from canyon c where c.%s = ?";
+            case OBSTACLE -> "select o.parent from obstacle o where o.%s = ?";
+            case STATION -> "select o.parent from station s join obstacle o on o.key = s.parent where s.%s = ?";
             case ANCHOR -> ANCHOR_CANYON;
             case PART -> PART_CANYON;
+            case TRIP -> "select t.parent from trip t where t.%s = ?";
+            case PRIVATE_NOTE -> PRIVATE_NOTE_CANYON;
         };
-        touchedCanyons.addAll(sql.all(chain, row -> row.getLong(1), (Object) uid.bytes()));
     }
 
     private Optional<Long> keyOf(String table, Uid uid) throws SQLException {
@@ -209,6 +226,11 @@ final class Derived {
             "rig_analysis",
             "rigging_note",
             "inspection",
+            "round",
+            "sheet_given",
+            "withdrawal",
+            "trip",
+            "private_note",
             "part",
             "anchor",
             "station",
@@ -217,29 +239,33 @@ final class Derived {
 
     private static final String UPSERT_CANYON = """
             insert into canyon (uid, head, name, whereabouts, french, american, longest_drop_cm, invented, sort,
-                   search, body)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                   search, body, removed)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                 on conflict (uid) do update
                set head = excluded.head, name = excluded.name, whereabouts = excluded.whereabouts,
                    french = excluded.french, american = excluded.american,
                    longest_drop_cm = excluded.longest_drop_cm, invented = excluded.invented,
-                   sort = excluded.sort, search = excluded.search, body = excluded.body
+                   sort = excluded.sort, search = excluded.search, body = excluded.body,
+                   removed = excluded.removed
             """;
 
     private static final String UPSERT_CHILD = """
-            insert into %1$s (uid, head, parent, place, body)
-            values (?, ?, ?, ?, ?)
+            insert into %1$s (uid, head, parent, place, body, removed)
+            values (?, ?, ?, ?, ?, ?)
                 on conflict (uid) do update
-               set head = excluded.head, parent = excluded.parent, place = excluded.place, body = excluded.body
+               set head = excluded.head, parent = excluded.parent, place = excluded.place, body = excluded.body,
+                   removed = excluded.removed
             """;
 
     private static final String OBSTACLE_DROP = "update obstacle set drop_cm = ? where key = ?";
 
     private static final String STATION_SEARCH = "update station set search = ? where key = ?";
 
-    private static final String INSERT_FACT = """
-            insert into %1$s (uid, %2$s, day, last_day, author, at, body)
-            values (?, ?, ?, ?, ?, ?, ?)
+    private static final String UPSERT_PRIVATE_NOTE = """
+            insert into private_note (uid, head, about, body, removed)
+            values (?, ?, ?, ?, ?)
+                on conflict (uid) do update
+               set head = excluded.head, about = excluded.about, body = excluded.body, removed = excluded.removed
             """;
 
     private static final String ANCHOR_CANYON = """
@@ -247,7 +273,7 @@ final class Derived {
               from anchor a
               join station s on s.key = a.parent
               join obstacle o on o.key = s.parent
-             where a.uid = ?
+             where a.%s = ?
             """;
 
     private static final String PART_CANYON = """
@@ -256,6 +282,16 @@ final class Derived {
               join anchor a on a.key = p.parent
               join station s on s.key = a.parent
               join obstacle o on o.key = s.parent
-             where p.uid = ?
+             where p.%s = ?
+            """;
+
+    /** A private note is about a canyon, a place or a station. */
+    private static final String PRIVATE_NOTE_CANYON = """
+            select coalesce(
+                       (select c.key from canyon c where c.uid = n.about),
+                       (select o.parent from obstacle o where o.uid = n.about),
+                       (select o.parent from station s join obstacle o on o.key = s.parent where s.uid = n.about))
+              from private_note n
+             where n.%s = ?
             """;
 }

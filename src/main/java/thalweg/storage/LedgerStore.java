@@ -2,8 +2,12 @@ package thalweg.storage;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import thalweg.body.FactType;
 import thalweg.fault.ChangedMeanwhileException;
 import thalweg.fault.StoreException;
 import thalweg.json.JsonText;
@@ -38,6 +42,12 @@ public final class LedgerStore {
             values (?, ?, ?, ?)
                 on conflict (uid) do nothing
             """;
+
+    private static final List<String> WITHIN = List.of(
+            "select o.uid from obstacle o join canyon c on c.key = o.parent where c.uid = ? and o.removed = 0",
+            "select s.uid from station s join obstacle o on o.key = s.parent where o.uid = ? and s.removed = 0",
+            "select a.uid from anchor a join station s on s.key = a.parent where s.uid = ? and a.removed = 0",
+            "select p.uid from part p join anchor a on a.key = p.parent where a.uid = ? and p.removed = 0");
 
     private final Database database;
 
@@ -85,30 +95,84 @@ public final class LedgerStore {
     }
 
     /**
-     * Adds revisions and facts, all or none. A fact that is known already is passed over.
+     * Adds revisions and facts, all or none, and remembers them as one change. A fact that is known already is passed
+     * over.
      *
      * @throws ChangedMeanwhileException when a revision does not follow the latest state of its thing
      * @throws StoreException when the database cannot be written
      */
     public void append(Batch batch) {
+        append(batch, Change.Kind.DONE, Optional.empty());
+    }
+
+    /**
+     * The same for what takes a change back or brings it again.
+     *
+     * @param undoes key of that change
+     */
+    public void append(Batch batch, Change.Kind kind, Optional<Long> undoes) {
         if (batch.isEmpty()) {
             return;
         }
         database.write(sql -> {
             Derived derived = new Derived(sql);
+            List<Long> revisions = new ArrayList<>();
+            List<Long> facts = new ArrayList<>();
             for (Revision revision : batch.revisions()) {
                 refuseStale(sql, revision);
-                insert(sql, revision);
+                revisions.add(insert(sql, revision));
                 derived.show(revision);
             }
             for (Fact fact : batch.facts()) {
-                if (insert(sql, fact)) {
+                OptionalLong key = insert(sql, fact);
+                if (key.isPresent()) {
+                    facts.add(key.getAsLong());
                     derived.show(fact);
                 }
             }
-            derived.finish();
+            Set<Long> canyons = derived.finish();
+            if (!revisions.isEmpty() || !facts.isEmpty()) {
+                ChangeStore.keep(
+                        sql,
+                        new ChangeStore.Written(kind, undoes, batch.author(), batch.at(), canyons, revisions, facts));
+            }
             return batch;
         });
+    }
+
+    /** Forgets what was changed so far, for a database that is handed over as new: nothing before can be taken back. */
+    public void forgetChanges() {
+        database.write(sql -> {
+            sql.run("delete from change_entry");
+            return sql.run("delete from change");
+        });
+    }
+
+    /** The revision of that name, if it is known. */
+    public Optional<Revision> revision(Hash name) {
+        return database.read(sql ->
+                        sql.one("select canonical from revision where hash = ?", row -> row.getString(1), (Object)
+                                name.bytes()))
+                .flatMap(LedgerText::revision);
+    }
+
+    /** Every state of a thing, the latest first. */
+    public List<Revision> revisions(Uid thing) {
+        return database
+                .read(sql -> sql.all(
+                        "select canonical from revision where thing = ? order by gen desc, hash",
+                        row -> row.getString(1),
+                        (Object) thing.bytes()))
+                .stream()
+                .flatMap(text -> LedgerText.revision(text).stream())
+                .toList();
+    }
+
+    /** The fact of that name, if it is known. */
+    public Optional<Fact> fact(Uid name) {
+        return database.read(sql -> sql.one(
+                        "select canonical from fact where uid = ?", row -> row.getString(1), (Object) name.bytes()))
+                .flatMap(LedgerText::fact);
     }
 
     private static void refuseStale(Sql sql, Revision revision) throws SQLException {
@@ -121,7 +185,7 @@ public final class LedgerStore {
         }
     }
 
-    private static void insert(Sql sql, Revision revision) throws SQLException {
+    private static long insert(Sql sql, Revision revision) throws SQLException {
         if (LedgerText.revision(revision.canonical()).isEmpty()) {
             throw new IllegalArgumentException("this revision could not be read back");
         }
@@ -135,19 +199,41 @@ public final class LedgerStore {
         for (Hash parent : revision.parents()) {
             sql.run(INSERT_PARENT, key, parent.bytes());
         }
+        return key;
     }
 
-    private static boolean insert(Sql sql, Fact fact) throws SQLException {
+    private static OptionalLong insert(Sql sql, Fact fact) throws SQLException {
         if (LedgerText.fact(fact.canonical()).isEmpty()) {
             throw new IllegalArgumentException("this fact could not be read back");
         }
-        return sql.run(
-                        INSERT_FACT,
-                        fact.uid().bytes(),
-                        fact.type(),
-                        fact.about().bytes(),
-                        fact.canonical())
-                > 0;
+        int added = sql.run(
+                INSERT_FACT, fact.uid().bytes(), fact.type(), fact.about().bytes(), fact.canonical());
+        return added == 0
+                ? OptionalLong.empty()
+                : OptionalLong.of(sql.one("select last_insert_rowid()", row -> row.getLong(1))
+                        .orElseThrow());
+    }
+
+    /** Whether a thing holds things in use, other than those things. */
+    public boolean hasOthersWithin(Uid thing, Set<Uid> those) {
+        return database.read(sql -> {
+            for (String within : WITHIN) {
+                List<Uid> found = sql.all(within, row -> Uid.ofBytes(row.getBytes(1)), (Object) thing.bytes());
+                if (!those.containsAll(found)) {
+                    return true;
+                }
+            }
+            return false;
+        });
+    }
+
+    /** Whether an entry that is known still counts: neither corrected nor withdrawn. */
+    public boolean counts(Fact fact) {
+        return FactType.of(fact.type())
+                .flatMap(type -> database.read(sql -> sql.one(
+                        "select counts from " + type.word() + " where uid = ?", row -> row.getInt(1) == 1, (Object)
+                                fact.uid().bytes())))
+                .orElse(false);
     }
 
     /** Empties the derived tables and fills them again from the ledger, in one transaction. */

@@ -16,7 +16,7 @@ import java.util.List;
 record Migrations(List<String> steps) {
 
     /** Those of this program. */
-    static final Migrations OURS = new Migrations(List.of("001-records.sql"));
+    static final Migrations OURS = new Migrations(List.of("001-records.sql", "002-changes.sql"));
 
     Migrations {
         steps = List.copyOf(steps);

@@ -49,6 +49,7 @@ final class Summaries {
               from inspection i
               join part p on p.key = i.part
              where i.part = ?
+               and i.counts = 1
             """;
 
     private static final String KEEP_PART = """
@@ -63,29 +64,30 @@ final class Summaries {
     /** A month or a year sorts as its last day: '2025' || '-99-99' comes after every day of 2025. */
     private static final String KEEP_CANYON = """
             insert into canyon_state (canyon, stations, longest_drop_cm, worst, never_seen, newest)
+            with seen as (
+                select p.key as part, t.condition, t.seen_on
+                  from obstacle o
+                  join station s on s.parent = o.key and s.removed = 0
+                  join anchor a on a.parent = s.key and a.removed = 0
+                  join part p on p.parent = a.key and p.removed = 0
+                  left join part_state t on t.part = p.key
+                 where o.parent = ?1
+                   and o.removed = 0
+            )
             select c.key,
-                   (select count(*) from obstacle o join station s on s.parent = o.key where o.parent = c.key),
-                   coalesce(c.longest_drop_cm, (select max(o.drop_cm) from obstacle o where o.parent = c.key)),
-                   max(t.condition),
-                   count(p.key) - count(t.condition),
-                   (select t.seen_on
+                   (select count(*)
                       from obstacle o
-                      join station s on s.parent = o.key
-                      join anchor a on a.parent = s.key
-                      join part q on q.parent = a.key
-                      join part_state t on t.part = q.key
+                      join station s on s.parent = o.key and s.removed = 0
                      where o.parent = c.key
-                       and t.seen_on is not null
-                     order by t.seen_on || '-99-99' desc
-                     limit 1)
+                       and o.removed = 0),
+                   coalesce(
+                       c.longest_drop_cm,
+                       (select max(o.drop_cm) from obstacle o where o.parent = c.key and o.removed = 0)),
+                   (select max(condition) from seen),
+                   (select count(*) - count(condition) from seen),
+                   (select seen_on from seen where seen_on is not null order by seen_on || '-99-99' desc limit 1)
               from canyon c
-              left join obstacle o on o.parent = c.key
-              left join station s on s.parent = o.key
-              left join anchor a on a.parent = s.key
-              left join part p on p.parent = a.key
-              left join part_state t on t.part = p.key
-             where c.key = ?
-             group by c.key
+             where c.key = ?1
                 on conflict (canyon) do update
                set stations = excluded.stations, longest_drop_cm = excluded.longest_drop_cm,
                    worst = excluded.worst, never_seen = excluded.never_seen, newest = excluded.newest

@@ -128,6 +128,44 @@ class BodyRoundTripTest {
                 (body, in) -> AnalysisBody.read(PARENT, in));
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void rounds(Fill fill) {
+        roundTrip(fill, make -> make.round(PARENT), RoundBody::write, (body, in) -> RoundBody.read(PARENT, in));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void sheetsGiven(Fill fill) {
+        roundTrip(
+                fill,
+                make -> make.sheetGiven(PARENT),
+                SheetGivenBody::write,
+                (body, in) -> SheetGivenBody.read(PARENT, in));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void trips(Fill fill) {
+        roundTrip(
+                fill,
+                make -> make.trip(SELF, PARENT),
+                TripBody::write,
+                (body, in) -> TripBody.read(SELF, PARENT, in),
+                TripBody.PARENT);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void privateNotes(Fill fill) {
+        roundTrip(
+                fill,
+                make -> make.privateNote(SELF, PARENT),
+                PrivateNoteBody::write,
+                (body, in) -> PrivateNoteBody.read(SELF, PARENT, in),
+                PrivateNoteBody.PARENT);
+    }
+
     /** What nobody knows leaves no key behind that could look like a value. */
     @Test
     void theUnknownIsLeftOut() {
@@ -152,6 +190,8 @@ class BodyRoundTripTest {
         assertThat(CanyonBody.write(make.canyon(SELF)).values()).hasSize(21);
         assertThat(PartBody.write(make.part(SELF, PARENT, "V")).values()).hasSize(15);
         assertThat(InspectionBody.write(make.inspection(PARENT)).values())
-                .containsOnlyKeys("on", "by", "found", "left", "water", "work", "note");
+                .containsOnlyKeys("on", "by", "found", "left", "water", "work", "note", "round", "photos");
+        assertThat(TripBody.write(make.trip(SELF, PARENT)).values())
+                .containsKeys("canyon", "state", "on", "name", "start_min", "back_min", "water", "note");
     }
 }

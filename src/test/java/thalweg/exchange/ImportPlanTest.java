@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,7 @@ class ImportPlanTest {
     private final CanyonRecord canyon = new RandomRecords(8, Fill.EVERYTHING).canyon();
 
     private ImportPlan plan(CanyonRecord... incoming) {
-        return ImportPlan.of(List.of(incoming), known, "Bo", AT);
+        return ImportPlan.of(Arrays.stream(incoming).map(Parcel::of).toList(), known, "Bo", AT);
     }
 
     private static CanyonRecord with(CanyonRecord record, Json.Fields body) {
@@ -66,7 +67,11 @@ class ImportPlanTest {
             assertThat(revision.at()).isEqualTo(AT);
         }
         assertThat(plan.added()).isEqualTo(plan.revisions().size()).isGreaterThan(5);
-        assertThat(plan.facts()).isNotEmpty().allMatch(fact -> there.contains(fact.about()));
+        assertThat(plan.facts()).isNotEmpty();
+        for (Fact fact : plan.facts()) {
+            assertThat(there).as("what %s is about comes before it", fact).contains(fact.about());
+            there.add(fact.uid());
+        }
         assertThat(plan.canyons()).isEqualTo(1);
         assertThat(plan.changes()).isEmpty();
         assertThat(plan.unchanged()).isZero();
@@ -77,11 +82,15 @@ class ImportPlanTest {
         List<Fact> expected = new ArrayList<>();
         for (StationRecord station : canyon.stations()) {
             for (PartRecord part : station.parts()) {
-                part.inspections().forEach(e -> expected.add(FactBody.of(e.content(), e.author(), e.at())));
+                part.inspections()
+                        .forEach(e -> expected.addAll(FactBody.of(e.content()).facts(e)));
             }
-            station.notes().forEach(e -> expected.add(FactBody.of(e.content(), e.author(), e.at())));
-            station.analyses().forEach(e -> expected.add(FactBody.of(e.content(), e.author(), e.at())));
+            station.notes()
+                    .forEach(e -> expected.addAll(FactBody.of(e.content()).facts(e)));
+            station.analyses()
+                    .forEach(e -> expected.addAll(FactBody.of(e.content()).facts(e)));
         }
+        canyon.rounds().forEach(e -> expected.addAll(FactBody.of(e.content()).facts(e)));
 
         assertThat(plan(canyon).facts()).containsExactlyInAnyOrderElementsOf(expected);
     }
@@ -144,9 +153,9 @@ class ImportPlanTest {
         var note = new RandomRecords(99, Fill.SOMETHING)
                 .things()
                 .note(station.station().uid());
-        Fact fact = FactBody.of(note, "Cy", AT);
+        Fact fact = FactBody.of(note).fact("Cy", AT);
         List<Entry<RiggingNote>> notes = new ArrayList<>(station.notes());
-        notes.add(FactBody.entry(note, fact));
+        notes.add(new Entry<>(fact.uid(), note, fact.author(), fact.at()));
         StationRecord more = new StationRecord(station.station(), station.anchors(), notes, station.analyses());
         CanyonRecord changed =
                 new CanyonRecord(canyon.canyon(), List.of(new LineRecord(1, place.obstacle(), List.of(more))));
@@ -237,7 +246,7 @@ class ImportPlanTest {
             }
         };
 
-        ImportPlan plan = ImportPlan.of(List.of(canyon), without, "Cy", AT);
+        ImportPlan plan = ImportPlan.of(List.of(Parcel.of(canyon)), without, "Cy", AT);
 
         assertThat(plan.revisions()).singleElement().satisfies(revision -> {
             assertThat(revision.deleted()).isFalse();

@@ -79,7 +79,11 @@ final class SaveThingTest {
         Json.Fields newer = head.body().with("echo", Json.of("loud"));
         desk.session()
                 .ledger()
-                .append(new Batch(List.of(head.next(newer, false, "bo", "2027-01-01T00:00:00Z")), List.of()));
+                .append(new Batch(
+                        List.of(head.next(newer, false, "bo", "2027-01-01T00:00:00Z")),
+                        List.of(),
+                        "Ana",
+                        "2026-11-25T10:00:00Z"));
 
         save.changed(ThingBody.of(before), ThingBody.of(renamed(before, "top")));
 

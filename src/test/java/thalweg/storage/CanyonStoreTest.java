@@ -45,7 +45,7 @@ class CanyonStoreTest {
         for (ThingBody thing : things) {
             revisions.add(Revision.first(thing.uid(), thing.type().word(), thing.body(), "Ana", AT));
         }
-        ledger.append(new Batch(revisions, List.of()));
+        ledger.append(new Batch(revisions, List.of(), "Ana", "2026-11-25T10:00:00Z"));
     }
 
     private Uid canyon(String name, List<String> otherNames, String region, String country) {
@@ -86,7 +86,7 @@ class CanyonStoreTest {
         for (long seed = 0; seed < 30; seed++) {
             CanyonRecord record = new RandomRecords(seed, Fill.SOMETHING).canyon();
             var plan = MemoryKnown.planFor(record);
-            ledger.append(new Batch(plan.revisions(), plan.facts()));
+            ledger.append(new Batch(plan.revisions(), plan.facts(), "Ana", "2026-11-25T10:00:00Z"));
             Canyon canyon = record.canyon();
 
             CanyonRow row = canyons.search("").stream()

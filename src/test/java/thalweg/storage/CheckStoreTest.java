@@ -28,10 +28,10 @@ class CheckStoreTest {
     void fill() {
         ImportPlan plan = MemoryKnown.planFor(canyon);
         LedgerStore ledger = new LedgerStore(database);
-        ledger.append(new Batch(plan.revisions(), plan.facts()));
+        ledger.append(new Batch(plan.revisions(), plan.facts(), "Ana", "2026-11-25T10:00:00Z"));
         Revision first = ledger.head(canyon.canyon().uid()).orElseThrow();
         Revision second = first.next(first.body().with("name", Json.of("Other")), false, "Bo", "2026-11-26T10:00:00Z");
-        ledger.append(new Batch(List.of(second), List.of()));
+        ledger.append(new Batch(List.of(second), List.of(), "Ana", "2026-11-25T10:00:00Z"));
     }
 
     @AfterEach
@@ -86,6 +86,7 @@ class CheckStoreTest {
 
     @Test
     void anEntryWhosePredecessorIsGoneIsFound() {
+        tamper("delete from change_entry");
         tamper("delete from revision where type = 'canyon' and gen = 1");
 
         assertThat(new CheckStore(database).findings())

@@ -42,7 +42,7 @@ class LedgerStoreTest {
     private CanyonRecord stored(long seed) {
         CanyonRecord canyon = new RandomRecords(seed, Fill.SOMETHING).canyon();
         ImportPlan plan = MemoryKnown.planFor(canyon);
-        ledger.append(new Batch(plan.revisions(), plan.facts()));
+        ledger.append(new Batch(plan.revisions(), plan.facts(), "Ana", "2026-11-25T10:00:00Z"));
         return canyon;
     }
 
@@ -60,7 +60,7 @@ class LedgerStoreTest {
     }
 
     private static Batch only(Revision... revisions) {
-        return new Batch(List.of(revisions), List.of());
+        return new Batch(List.of(revisions), List.of(), "Ana", "2026-11-25T10:00:00Z");
     }
 
     @Test
@@ -109,13 +109,14 @@ class LedgerStoreTest {
         Revision first = head(canyon);
         Revision theirs = first.next(renamed(first, "theirs"), false, "Bo", AT);
         Revision ours = first.next(renamed(first, "ours"), false, "Ana", AT);
-        Fact fact = FactBody.of(random.things().inspection(anyPart(canyon)), "Ana", AT);
+        Fact fact = FactBody.of(random.things().inspection(anyPart(canyon))).fact("Ana", AT);
         ledger.append(only(theirs));
         int revisions = count("revision");
         int facts = count("fact");
 
         for (Revision stale : List.of(ours, first, Revision.first(first.thing(), "canyon", first.body(), "Cy", AT))) {
-            assertThatThrownBy(() -> ledger.append(new Batch(List.of(stale), List.of(fact))))
+            assertThatThrownBy(() ->
+                            ledger.append(new Batch(List.of(stale), List.of(fact), "Ana", "2026-11-25T10:00:00Z")))
                     .isInstanceOf(ChangedMeanwhileException.class)
                     .hasMessage("This canyon was changed from elsewhere in the meantime; nothing was saved."
                             + " Open it again and repeat the change.");
@@ -140,17 +141,17 @@ class LedgerStoreTest {
         CanyonRecord canyon = new RandomRecords(8, Fill.SOMETHING).canyon();
         ImportPlan plan = MemoryKnown.planFor(canyon);
         List<Fact> facts = new ArrayList<>(plan.facts());
-        facts.add(FactBody.of(random.things().inspection(random.uid()), "Ana", AT));
+        facts.add(FactBody.of(random.things().inspection(random.uid())).fact("Ana", AT));
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> ledger.append(new Batch(plan.revisions(), facts)))
+                .isThrownBy(() -> ledger.append(new Batch(plan.revisions(), facts, "Ana", "2026-11-25T10:00:00Z")))
                 .withMessageContaining("part of a fact is missing");
 
         for (String table :
                 List.of("revision", "revision_parent", "fact", "canyon", "obstacle", "part", "inspection")) {
             assertThat(count(table)).as(table).isZero();
         }
-        ledger.append(new Batch(plan.revisions(), plan.facts()));
+        ledger.append(new Batch(plan.revisions(), plan.facts(), "Ana", "2026-11-25T10:00:00Z"));
         assertThat(records.canyon(canyon.canyon().uid())).contains(canyon);
     }
 
@@ -198,7 +199,8 @@ class LedgerStoreTest {
                 Optional.empty(),
                 "Ana",
                 AT);
-        assertThatIllegalArgumentException().isThrownBy(() -> ledger.append(new Batch(List.of(), List.of(broken))));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ledger.append(new Batch(List.of(), List.of(broken), "Ana", "2026-11-25T10:00:00Z")));
 
         assertThat(count("revision")).isEqualTo(revisions);
         assertThat(count("fact")).isEqualTo(facts);
@@ -213,8 +215,11 @@ class LedgerStoreTest {
                 .isThrownBy(() -> ledger.append(only(Revision.first(uid, "later", body, "Ana", AT))))
                 .withMessageContaining("read back");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> ledger.append(
-                        new Batch(List.of(), List.of(new Fact("later", uid, body, Optional.empty(), "Ana", AT)))))
+                .isThrownBy(() -> ledger.append(new Batch(
+                        List.of(),
+                        List.of(new Fact("later", uid, body, Optional.empty(), "Ana", AT)),
+                        "Ana",
+                        "2026-11-25T10:00:00Z")))
                 .withMessageContaining("read back");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ledger.append(
@@ -224,8 +229,8 @@ class LedgerStoreTest {
     @Test
     void aFactThatIsKnownIsPassedOver() {
         CanyonRecord canyon = stored(8);
-        Fact fact = FactBody.of(random.things().inspection(anyPart(canyon)), "Ana", AT);
-        Batch twice = new Batch(List.of(), List.of(fact, fact));
+        Fact fact = FactBody.of(random.things().inspection(anyPart(canyon))).fact("Ana", AT);
+        Batch twice = new Batch(List.of(), List.of(fact, fact), "Ana", "2026-11-25T10:00:00Z");
         int before = count("inspection");
 
         ledger.append(twice);
@@ -233,7 +238,8 @@ class LedgerStoreTest {
 
         assertThat(count("inspection")).isEqualTo(before + 1);
         assertThat(ledger.says(fact)).isTrue();
-        assertThat(ledger.says(FactBody.of(random.things().inspection(anyPart(canyon)), "Bo", AT)))
+        assertThat(ledger.says(
+                        FactBody.of(random.things().inspection(anyPart(canyon))).fact("Bo", AT)))
                 .isFalse();
         assertThat(new CheckStore(database).findings()).isEmpty();
     }
@@ -245,7 +251,9 @@ class LedgerStoreTest {
 
         ledger.append(new Batch(
                 List.of(Revision.first(uid, "later_thing", body, "Ana", AT)),
-                List.of(new Fact("later_fact", uid, body, Optional.empty(), "Ana", AT))));
+                List.of(new Fact("later_fact", uid, body, Optional.empty(), "Ana", AT)),
+                "Ana",
+                "2026-11-25T10:00:00Z"));
 
         assertThat(ledger.head(uid)).isPresent();
         assertThat(new CheckStore(database).findings()).isEmpty();
@@ -253,7 +261,7 @@ class LedgerStoreTest {
 
     @Test
     void anEmptyBatchIsNoWork() {
-        ledger.append(new Batch(List.of(), List.of()));
+        ledger.append(new Batch(List.of(), List.of(), "Ana", AT));
 
         assertThat(count("revision")).isZero();
         assertThat(ledger.head(random.uid())).isEmpty();

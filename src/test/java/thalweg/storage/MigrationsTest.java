@@ -12,6 +12,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thalweg.fault.StoreException;
@@ -21,10 +22,16 @@ import thalweg.testing.RandomRecords.Fill;
 
 class MigrationsTest {
 
-    private static final Database.Setup LATER =
-            new Database.Setup(new Migrations(List.of("001-records.sql", "test-002-more.sql")), 5_000);
-    private static final Database.Setup BROKEN =
-            new Database.Setup(new Migrations(List.of("001-records.sql", "test-002-broken.sql")), 5_000);
+    private static final Database.Setup LATER = new Database.Setup(oursAnd("test-more.sql"), 5_000);
+    private static final Database.Setup BROKEN = new Database.Setup(oursAnd("test-broken.sql"), 5_000);
+
+    private static final int OURS = Migrations.OURS.latest();
+    private static final int NEXT = OURS + 1;
+
+    private static Migrations oursAnd(String step) {
+        return new Migrations(
+                Stream.concat(Migrations.OURS.steps().stream(), Stream.of(step)).toList());
+    }
 
     @TempDir
     private Path folder;
@@ -33,13 +40,13 @@ class MigrationsTest {
         Path file = folder.resolve("canyons.db");
         try (Database database = Database.open(file, Access.CREATE)) {
             var plan = MemoryKnown.planFor(new RandomRecords(8, Fill.EVERYTHING).canyon());
-            new LedgerStore(database).append(new Batch(plan.revisions(), plan.facts()));
+            new LedgerStore(database).append(new Batch(plan.revisions(), plan.facts(), "Ana", "2026-11-25T10:00:00Z"));
         }
         return file;
     }
 
     private Path backup() {
-        return folder.resolve("canyons.db.before-version-2");
+        return folder.resolve("canyons.db.before-version-" + NEXT);
     }
 
     @Test
@@ -47,7 +54,7 @@ class MigrationsTest {
         Path file = older();
 
         try (Database database = Database.open(file, Access.WRITE, LATER)) {
-            assertThat(database.read(Migrations::version)).isEqualTo(2);
+            assertThat(database.read(Migrations::version)).isEqualTo(NEXT);
             assertThat(database.<List<String>>read(sql -> sql.all("select word from more", row -> row.getString(1))))
                     .containsExactly("kept; not cut at this semicolon");
             assertThat(new CanyonStore(database).count()).isEqualTo(1);
@@ -56,7 +63,7 @@ class MigrationsTest {
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(backup())))
                 .isEqualTo("rw-------");
         try (Database copy = Database.open(backup(), Access.READ)) {
-            assertThat(copy.read(Migrations::version)).isEqualTo(1);
+            assertThat(copy.read(Migrations::version)).isEqualTo(OURS);
             assertThat(new CanyonStore(copy).count()).isEqualTo(1);
             assertThat(new CheckStore(copy).findings()).isEmpty();
         }
@@ -66,7 +73,7 @@ class MigrationsTest {
     @Test
     void aNewDatabaseNeedsNoCopy() {
         try (Database database = Database.open(folder.resolve("canyons.db"), Access.CREATE, LATER)) {
-            assertThat(database.read(Migrations::version)).isEqualTo(2);
+            assertThat(database.read(Migrations::version)).isEqualTo(NEXT);
         }
         assertThat(backup()).doesNotExist();
     }
@@ -104,11 +111,11 @@ class MigrationsTest {
 
         assertThatThrownBy(() -> Database.open(file, Access.WRITE, LATER))
                 .isInstanceOf(StoreException.class)
-                .hasMessageContaining("before-version-2 is there already; move it away");
+                .hasMessageContaining("before-version-" + NEXT + " is there already; move it away");
 
         assertThat(backup()).hasContent("precious");
         try (Database database = Database.open(file, Access.READ)) {
-            assertThat(database.read(Migrations::version)).isEqualTo(1);
+            assertThat(database.read(Migrations::version)).isEqualTo(OURS);
         }
     }
 
@@ -145,7 +152,7 @@ class MigrationsTest {
                 Migrations.OURS.run(sql);
                 return sql;
             });
-            assertThat(database.read(Migrations::version)).isEqualTo(1);
+            assertThat(database.read(Migrations::version)).isEqualTo(OURS);
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.Known;
+import thalweg.exchange.Parcel;
 import thalweg.json.Json;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
@@ -23,7 +24,7 @@ public final class MemoryKnown implements Known {
 
     /** What importing a canyon into an empty database would add. */
     public static ImportPlan planFor(CanyonRecord canyon) {
-        return ImportPlan.of(List.of(canyon), new MemoryKnown(), "Ana", "2026-11-25T10:00:00Z");
+        return ImportPlan.of(List.of(Parcel.of(canyon)), new MemoryKnown(), "Ana", "2026-11-25T10:00:00Z");
     }
 
     /** Takes a plan in. */

@@ -3,24 +3,34 @@ package thalweg.testing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
-import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import thalweg.body.FactBody;
+import thalweg.body.WithdrawalBody;
 import thalweg.ledger.Fact;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
+import thalweg.logbook.Amendments;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Correction;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
+import thalweg.logbook.SheetGiven;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
+import thalweg.logbook.Withdrawal;
 import thalweg.route.PartialDate;
 
 /** Whole canyons from a seed, as they are once they were stored: whole centimetres, lists in their order. */
@@ -62,7 +72,20 @@ public final class RandomRecords {
         for (LineRecord place : children(5, order -> place(uid, order))) {
             line.add(new LineRecord(line.size() + 1, place.obstacle(), place.stations()));
         }
-        return new CanyonRecord(things.canyon(uid), line);
+        return new CanyonRecord(things.canyon(uid), line, entries(2, () -> things.round(uid), Round::on, FactBody::of));
+    }
+
+    /** What a database might keep to itself around a canyon. */
+    public LocalRecord local(CanyonRecord canyon) {
+        Uid uid = canyon.canyon().uid();
+        List<Trip> trips = List.of(things.trip(uid(), uid), things.trip(uid(), uid));
+        List<PrivateNote> notes = Stream.concat(
+                        Stream.of(uid),
+                        canyon.stations().stream()
+                                .map(station -> station.station().uid()))
+                .map(about -> things.privateNote(uid(), about))
+                .toList();
+        return new LocalRecord(trips, entries(2, () -> things.sheetGiven(uid), SheetGiven::on, FactBody::of), notes);
     }
 
     private LineRecord place(Uid canyon, String order) {
@@ -78,12 +101,8 @@ public final class RandomRecords {
         return new StationRecord(
                 things.station(uid, obstacle, order),
                 anchors,
-                entries(2, () -> things.note(uid), RiggingNote::on, note -> FactBody.of(note, author(), at())),
-                entries(
-                        2,
-                        () -> things.analysis(uid, inventory),
-                        RigAnalysis::on,
-                        analysis -> FactBody.of(analysis, author(), at())));
+                entries(2, () -> things.note(uid), RiggingNote::on, FactBody::of),
+                entries(2, () -> things.analysis(uid, inventory), RigAnalysis::on, FactBody::of));
     }
 
     private AnchorRecord anchor(Uid station, String order) {
@@ -95,11 +114,7 @@ public final class RandomRecords {
         Uid uid = uid();
         return PartRecord.of(
                 things.part(uid, anchor, order),
-                entries(
-                        4,
-                        () -> things.inspection(uid),
-                        Inspection::on,
-                        inspection -> FactBody.of(inspection, author(), at())));
+                entries(4, () -> things.inspection(uid), Inspection::on, FactBody::of));
     }
 
     private <T> List<T> children(int most, Function<String, T> maker) {
@@ -117,18 +132,31 @@ public final class RandomRecords {
     }
 
     private <T> List<Entry<T>> entries(
-            int most, Maker<T> maker, Function<T, PartialDate> date, Function<T, Fact> toFact) {
-        BiFunction<T, Fact, Entry<T>> entry = FactBody::entry;
+            int most, Maker<T> maker, Function<T, PartialDate> date, Function<T, FactBody> toFact) {
         List<Entry<T>> entries = new ArrayList<>();
         for (int i = random.nextInt(most + 1); i > 0; i--) {
             T content = maker.make();
-            entries.add(entry.apply(content, toFact.apply(content)));
+            Optional<Correction> correction = entries.isEmpty() || random.nextInt(3) > 0
+                    ? Optional.empty()
+                    : Optional.of(new Correction(
+                            entries.get(random.nextInt(entries.size())).uid(), things.name()));
+            Fact fact = toFact.apply(content).fact(correction, author(), at());
+            entries.add(new Entry<>(
+                    fact.uid(), content, fact.author(), fact.at(), correction, withdrawals(fact.uid(), 4), false));
         }
         entries.sort(
                 Comparator.comparing((Entry<T> one) -> date.apply(one.content()).latest())
                         .reversed()
                         .thenComparing(one -> one.uid()));
-        return entries;
+        return Amendments.settle(entries);
+    }
+
+    private List<Withdrawal> withdrawals(Uid of, int oneIn) {
+        if (random.nextInt(oneIn) > 0) {
+            return List.of();
+        }
+        Fact fact = WithdrawalBody.of(of, things.name(), author(), at());
+        return List.of(WithdrawalBody.withdrawal(fact, withdrawals(fact.uid(), 2)));
     }
 
     private String author() {

@@ -7,13 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
+import thalweg.ledger.Hash;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.NoteText;
+import thalweg.logbook.Photo;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
+import thalweg.logbook.SheetGiven;
+import thalweg.logbook.Trip;
 import thalweg.logbook.WaterLevel;
 import thalweg.logbook.Work;
 import thalweg.place.Position;
@@ -38,6 +44,7 @@ import thalweg.route.Times;
 import thalweg.testing.RandomRecords.Fill;
 import thalweg.units.Force;
 import thalweg.units.Length;
+import thalweg.units.Mass;
 
 /** Single things and facts, each field known or not as the fill says. */
 public final class RandomThings {
@@ -220,7 +227,55 @@ public final class RandomThings {
                 left,
                 perhaps(() -> oneOf(WaterLevel.values())),
                 work,
+                proseOrEmpty(),
+                perhaps(() -> Uid.of(hash())),
+                perhaps(() -> new Photo(name().replace("/", "-"), hash(), nameOrEmpty())).stream()
+                        .toList());
+    }
+
+    /** The hash of something. */
+    public Hash hash() {
+        return Hash.of(Long.toString(random.nextLong()));
+    }
+
+    /** A round. */
+    public Round round(Uid canyon) {
+        return new Round(canyon, date(), nameOrEmpty(), perhaps(() -> oneOf(WaterLevel.values())), proseOrEmpty());
+    }
+
+    /** A sheet that was given out. */
+    public SheetGiven sheetGiven(Uid canyon) {
+        return new SheetGiven(canyon, date(), name(), 1 + random.nextInt(1000), name(), hash());
+    }
+
+    /** A trip with up to three people and ropes. */
+    public Trip trip(Uid uid, Uid canyon) {
+        List<Trip.Person> people = new ArrayList<>();
+        List<Trip.Rope> ropes = new ArrayList<>();
+        for (int i = random.nextInt(4); i > 0; i--) {
+            people.add(new Trip.Person(
+                    name(),
+                    perhaps(() -> oneOf(Trip.Role.values())),
+                    perhaps(() -> new Mass((1 + random.nextInt(300_000)) / 1000.0))));
+            ropes.add(new Trip.Rope(centimetres(1, 100_000), nameOrEmpty()));
+        }
+        return new Trip(
+                uid,
+                canyon,
+                oneOf(Trip.State.values()),
+                perhaps(this::date),
+                nameOrEmpty(),
+                people,
+                ropes,
+                perhaps(() -> random.nextInt(Trip.DAY)),
+                perhaps(() -> random.nextInt(Trip.DAY)),
+                perhaps(() -> oneOf(WaterLevel.values())),
                 proseOrEmpty());
+    }
+
+    /** A private note. */
+    public PrivateNote privateNote(Uid uid, Uid about) {
+        return new PrivateNote(uid, about, prose());
     }
 
     /** A rigging note; it always says something. */

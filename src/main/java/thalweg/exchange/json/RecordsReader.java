@@ -13,6 +13,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import thalweg.body.AnalysisBody;
 import thalweg.body.AnchorBody;
 import thalweg.body.CanyonBody;
@@ -22,22 +23,35 @@ import thalweg.body.Limits;
 import thalweg.body.NoteBody;
 import thalweg.body.ObstacleBody;
 import thalweg.body.PartBody;
+import thalweg.body.PrivateNoteBody;
+import thalweg.body.RoundBody;
+import thalweg.body.SheetGivenBody;
 import thalweg.body.StationBody;
+import thalweg.body.TripBody;
+import thalweg.body.WithdrawalBody;
+import thalweg.exchange.Parcel;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
 import thalweg.json.JsonDocument;
 import thalweg.ledger.Fact;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
+import thalweg.logbook.Amendments;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Correction;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
+import thalweg.logbook.SheetGiven;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
 import thalweg.route.Canyon;
 import thalweg.route.PartialDate;
 
@@ -45,7 +59,7 @@ import thalweg.route.PartialDate;
 public final class RecordsReader {
 
     static final String FORMAT = "thalweg records";
-    static final long VERSION = 1;
+    static final long VERSION = 2;
 
     /** RFC 3339 in UTC. */
     private static final Pattern TIME = Pattern.compile("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(?:\\.\\d{1,9})?Z");
@@ -75,7 +89,7 @@ public final class RecordsReader {
      * @param name of the file, for messages
      * @throws thalweg.json.JsonException when it is not JSON at all
      */
-    public List<CanyonRecord> read(String name, byte[] bytes, Findings findings) {
+    public List<Parcel> read(String name, byte[] bytes, Findings findings) {
         FieldReader in = JsonDocument.read(name, bytes).reader(findings);
         if (!findings.none()) {
             return List.of();
@@ -85,11 +99,11 @@ public final class RecordsReader {
             in.refuse("format", "should be \"" + FORMAT + "\"; this is no file of records.");
             return List.of();
         }
-        if (in.whole("version", 1, Long.MAX_VALUE).orElse(0) != VERSION) {
-            in.refuse("version", "should be " + VERSION + "; a file of a newer version needs a newer Thalweg.");
+        if (in.whole("version", 1, Long.MAX_VALUE).orElse(Long.MAX_VALUE) > VERSION) {
+            in.refuse("version", "should be 1 or " + VERSION + "; a file of a newer version needs a newer Thalweg.");
             return List.of();
         }
-        List<CanyonRecord> canyons = new ArrayList<>();
+        List<Parcel> canyons = new ArrayList<>();
         in.objects("canyons").forEach(canyon -> canyon(canyon).ifPresent(canyons::add));
         in.refuseUnasked();
         if (findings.none() && canyons.isEmpty()) {
@@ -98,7 +112,7 @@ public final class RecordsReader {
         return findings.none() ? canyons : List.of();
     }
 
-    private Optional<CanyonRecord> canyon(FieldReader in) {
+    private Optional<Parcel> canyon(FieldReader in) {
         Uid uid = uid(in);
         Optional<Canyon> canyon = CanyonBody.read(uid, in);
         List<LineRecord> line = children(
@@ -107,10 +121,33 @@ public final class RecordsReader {
                 (order, child) -> place(uid, order, child),
                 r -> r.obstacle().order(),
                 r -> r.obstacle().uid());
+        List<Entry<Round>> rounds = entries(in, "rounds", child -> RoundBody.read(uid, child), Round::on, FactBody::of);
+        LocalRecord local = local(uid, in);
         in.refuseUnasked();
         List<LineRecord> numbered = new ArrayList<>();
         line.forEach(place -> numbered.add(new LineRecord(numbered.size() + 1, place.obstacle(), place.stations())));
-        return canyon.map(known -> new CanyonRecord(known, numbered));
+        return canyon.map(known -> new Parcel(new CanyonRecord(known, numbered, rounds), local));
+    }
+
+    private LocalRecord local(Uid canyon, FieldReader in) {
+        List<Trip> trips = new ArrayList<>();
+        for (FieldReader child : in.objects("trips")) {
+            TripBody.read(uid(child), canyon, child).ifPresent(trips::add);
+            child.refuseUnasked();
+        }
+        List<PrivateNote> notes = new ArrayList<>();
+        for (FieldReader child : in.objects("private_notes")) {
+            Uid uid = uid(child);
+            Optional<Uid> about = Uid.parse(child.text(PrivateNoteBody.PARENT, 36));
+            if (child.sound() && about.filter(met::contains).isEmpty()) {
+                child.refuse(PrivateNoteBody.PARENT, "names nothing that stands in the file before it.");
+            }
+            about.flatMap(known -> PrivateNoteBody.read(uid, known, child)).ifPresent(notes::add);
+            child.refuseUnasked();
+        }
+        List<Entry<SheetGiven>> sheets =
+                entries(in, "sheets_given", child -> SheetGivenBody.read(canyon, child), SheetGiven::on, FactBody::of);
+        return new LocalRecord(trips, sheets, notes);
     }
 
     private Optional<LineRecord> place(Uid canyon, String order, FieldReader in) {
@@ -197,23 +234,18 @@ public final class RecordsReader {
         return children;
     }
 
-    /** Makes the fact of an entry, whose hash is its name. */
-    @FunctionalInterface
-    private interface ToFact<T> {
-        Fact of(T content, String author, String at);
-    }
-
     private <T> List<Entry<T>> entries(
             FieldReader in,
             String key,
             Function<FieldReader, Optional<T>> reader,
             Function<T, PartialDate> date,
-            ToFact<T> toFact) {
+            Function<T, FactBody> toFact) {
         List<Entry<T>> entries = new ArrayList<>();
         for (FieldReader child : in.objects(key)) {
             Optional<String> uid = child.optionalText("uid", 36);
-            String by = child.optionalText("author", Limits.NAME).orElse(author);
-            String when = time(child).orElse(at);
+            WithdrawalList.Signed signed = signed(child);
+            Optional<Correction> correction = correction(child);
+            List<FieldReader> withdrawn = child.objects(WithdrawalList.KEY);
             Optional<T> content = reader.apply(child);
             child.refuseUnasked();
             if (content.isEmpty()) {
@@ -222,18 +254,54 @@ public final class RecordsReader {
             if (!date.apply(content.get()).hasBegunBy(today)) {
                 child.refuse("on", "is " + date.apply(content.get()).print() + ", which has not come yet.");
             }
-            Fact fact = toFact.of(content.get(), by, when);
+            Fact fact = toFact.apply(content.get()).fact(correction, signed.author(), signed.at());
             if (uid.filter(stated -> !Uid.parse(stated).equals(Optional.of(fact.uid())))
                     .isPresent()) {
                 child.refuse("uid", "does not match what the entry says: it was altered after it was written.");
             }
-            entries.add(FactBody.entry(content.get(), fact));
+            entries.add(new Entry<>(
+                    fact.uid(),
+                    content.get(),
+                    signed.author(),
+                    signed.at(),
+                    correction,
+                    WithdrawalList.read(fact.uid(), withdrawn, this::signed),
+                    false));
         }
+        refuseUnknownCorrections(in, key, entries);
         entries.sort(Comparator.comparing(
                         (Entry<T> entry) -> date.apply(entry.content()).latest())
                 .reversed()
                 .thenComparing(entry -> entry.uid()));
-        return entries;
+        return Amendments.settle(entries);
+    }
+
+    private static Optional<Correction> correction(FieldReader in) {
+        Optional<String> of = in.optionalText("corrects", 36);
+        Optional<String> reason = in.optionalText(WithdrawalBody.REASON, Limits.REASON);
+        Optional<Uid> uid = of.flatMap(Uid::parse);
+        if (of.isPresent() && uid.isEmpty()) {
+            in.refuse("corrects", "is no id; it should be the uid of the entry whose place this takes.");
+        }
+        if (of.isPresent() != reason.isPresent()) {
+            in.refuse(WithdrawalBody.REASON, "and corrects belong together: a correction has a reason.");
+        }
+        return in.sound() ? uid.flatMap(known -> reason.map(why -> new Correction(known, why))) : Optional.empty();
+    }
+
+    private static <T> void refuseUnknownCorrections(FieldReader in, String key, List<Entry<T>> entries) {
+        Set<Uid> known = entries.stream().map(Entry::uid).collect(Collectors.toSet());
+        entries.stream()
+                .flatMap(entry -> entry.correction().stream())
+                .filter(correction -> !known.contains(correction.of()))
+                .forEach(correction -> in.refuse(
+                        key,
+                        "has a correction of " + correction.of().text()
+                                + ", which is not in the list, or was altered after it was written."));
+    }
+
+    private WithdrawalList.Signed signed(FieldReader in) {
+        return new WithdrawalList.Signed(in.optionalText("author", Limits.NAME).orElse(author), time(in).orElse(at));
     }
 
     private static Optional<String> time(FieldReader in) {

@@ -9,14 +9,22 @@ import thalweg.body.InspectionBody;
 import thalweg.body.NoteBody;
 import thalweg.body.ObstacleBody;
 import thalweg.body.PartBody;
+import thalweg.body.PrivateNoteBody;
+import thalweg.body.RoundBody;
+import thalweg.body.SheetGivenBody;
 import thalweg.body.StationBody;
+import thalweg.body.TripBody;
+import thalweg.body.WithdrawalBody;
+import thalweg.exchange.Parcel;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Correction;
 import thalweg.logbook.Entry;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 
@@ -26,7 +34,7 @@ public final class RecordsWriter {
     private RecordsWriter() {}
 
     /** The file's text. */
-    public static String write(List<CanyonRecord> canyons) {
+    public static String write(List<Parcel> canyons) {
         return JsonText.indented(Json.fields()
                 .put("format", RecordsReader.FORMAT)
                 .put("version", RecordsReader.VERSION)
@@ -38,9 +46,17 @@ public final class RecordsWriter {
         return new Json.Items(values.stream().map(writer).toList());
     }
 
-    private static Json canyon(CanyonRecord record) {
-        return named(record.canyon().uid(), CanyonBody.write(record.canyon()), "")
+    private static Json canyon(Parcel parcel) {
+        CanyonRecord record = parcel.canyon();
+        LocalRecord local = parcel.local();
+        Json.Fields fields = named(record.canyon().uid(), CanyonBody.write(record.canyon()), "")
                 .with("line", each(record.line(), RecordsWriter::place));
+        fields = withList(fields, "rounds", record.rounds(), e -> entry(e, RoundBody.write(e.content())));
+        fields = withList(
+                fields, "trips", local.trips(), trip -> named(trip.uid(), TripBody.write(trip), TripBody.PARENT));
+        fields = withList(
+                fields, "private_notes", local.notes(), note -> named(note.uid(), PrivateNoteBody.write(note), ""));
+        return withList(fields, "sheets_given", local.sheets(), e -> entry(e, SheetGivenBody.write(e.content())));
     }
 
     private static Json place(LineRecord record) {
@@ -80,8 +96,14 @@ public final class RecordsWriter {
     }
 
     private static Json entry(Entry<?> entry, Json.Fields body) {
-        return body.with("uid", Json.of(entry.uid().text()))
+        Json.Fields fields = body.with("uid", Json.of(entry.uid().text()))
                 .with("author", Json.of(entry.author()))
                 .with("at", Json.of(entry.at()));
+        if (entry.correction().isPresent()) {
+            Correction correction = entry.correction().get();
+            fields = fields.with("corrects", Json.of(correction.of().text()))
+                    .with(WithdrawalBody.REASON, Json.of(correction.reason()));
+        }
+        return withList(fields, WithdrawalList.KEY, WithdrawalList.write(entry), one -> one);
     }
 }

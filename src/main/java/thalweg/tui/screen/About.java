@@ -102,9 +102,7 @@ final class About {
         if (record.anchors().isEmpty()) {
             text.add(Paragraph.of(around.say("about.no_anchor"), Style.MIND));
         }
-        if (!record.notes().isEmpty()) {
-            text.addAll(note(record.notes().get(0), around));
-        }
+        record.countingNotes().stream().findFirst().ifPresent(entry -> text.addAll(note(entry, around)));
         return text;
     }
 

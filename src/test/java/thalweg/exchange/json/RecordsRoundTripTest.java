@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import thalweg.exchange.ImportPlan;
+import thalweg.exchange.Parcel;
 import thalweg.json.Findings;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -22,7 +23,7 @@ class RecordsRoundTripTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final String AT = "2026-11-25T10:00:00Z";
 
-    private static List<CanyonRecord> read(String text) {
+    private static List<Parcel> read(String text) {
         Findings findings = new Findings();
         RecordsReader reader = new RecordsReader(
                 () -> {
@@ -31,16 +32,17 @@ class RecordsRoundTripTest {
                 "Nobody",
                 AT,
                 TODAY);
-        List<CanyonRecord> canyons = reader.read("records.json", text.getBytes(StandardCharsets.UTF_8), findings);
+        List<Parcel> canyons = reader.read("records.json", text.getBytes(StandardCharsets.UTF_8), findings);
         assertThat(findings.all()).isEmpty();
         return canyons;
     }
 
-    private static List<CanyonRecord> canyons(long seed, Fill fill) {
+    private static List<Parcel> canyons(long seed, Fill fill) {
         RandomRecords random = new RandomRecords(seed, fill);
-        List<CanyonRecord> canyons = new ArrayList<>();
+        List<Parcel> canyons = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
-            canyons.add(random.canyon());
+            CanyonRecord canyon = random.canyon();
+            canyons.add(new Parcel(canyon, random.local(canyon)));
         }
         return canyons;
     }
@@ -49,10 +51,10 @@ class RecordsRoundTripTest {
     @EnumSource
     void whatIsWrittenIsReadBackAndWrittenAgainByteForByte(Fill fill) {
         for (long seed = 0; seed < 20; seed++) {
-            List<CanyonRecord> canyons = canyons(seed, fill);
+            List<Parcel> canyons = canyons(seed, fill);
             String text = RecordsWriter.write(canyons);
 
-            List<CanyonRecord> read = read(text);
+            List<Parcel> read = read(text);
 
             assertThat(read).isEqualTo(canyons);
             assertThat(RecordsWriter.write(read)).isEqualTo(text);
@@ -63,7 +65,7 @@ class RecordsRoundTripTest {
     void importingAnExportIntoWhereItCameFromChangesNothing() {
         for (long seed = 0; seed < 20; seed++) {
             MemoryKnown known = new MemoryKnown();
-            List<CanyonRecord> canyons = canyons(seed, Fill.SOMETHING);
+            List<Parcel> canyons = canyons(seed, Fill.SOMETHING);
             ImportPlan first = ImportPlan.of(canyons, known, "Ana", AT);
             known.accept(first);
 
@@ -81,7 +83,7 @@ class RecordsRoundTripTest {
     @Test
     void theFileSaysWhatItIs() {
         assertThat(RecordsWriter.write(List.of()))
-                .isEqualTo("{\"format\": \"thalweg records\", \"version\": 1, \"canyons\": []}\n");
+                .isEqualTo("{\"format\": \"thalweg records\", \"version\": 2, \"canyons\": []}\n");
     }
 
     @Test
@@ -89,7 +91,7 @@ class RecordsRoundTripTest {
         CanyonRecord canyon = new RandomRecords(8, Fill.EVERYTHING).canyon();
         Uid uid = canyon.canyon().uid();
 
-        String text = RecordsWriter.write(List.of(canyon));
+        String text = RecordsWriter.write(List.of(Parcel.of(canyon)));
 
         assertThat(text.split(uid.text(), -1)).as("the id stands once").hasSize(2);
         assertThat(text).doesNotContain("\"obstacle\":", "\"station\":", "\"anchor\":");

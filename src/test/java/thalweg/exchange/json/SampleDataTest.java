@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import thalweg.exchange.Parcel;
 import thalweg.json.Finding;
 import thalweg.json.Findings;
 import thalweg.json.Json;
@@ -77,9 +78,15 @@ class SampleDataTest {
     private static List<CanyonRecord> read(byte[] bytes) {
         Findings findings = new Findings();
         RecordsReader reader = new RecordsReader(SampleDataTest::noId, "nobody", "never", TODAY);
-        List<CanyonRecord> canyons = reader.read("sample data", bytes, findings);
+        List<CanyonRecord> canyons = reader.read("sample data", bytes, findings).stream()
+                .map(Parcel::canyon)
+                .toList();
         assertThat(findings.all()).extracting(Finding::print).isEmpty();
         return canyons;
+    }
+
+    private static List<Parcel> parcels(List<CanyonRecord> canyons) {
+        return canyons.stream().map(Parcel::of).toList();
     }
 
     private static Uid noId() {
@@ -351,12 +358,12 @@ class SampleDataTest {
 
     @Test
     void nothingIsLostBetweenWritingAndReading() {
-        String written = RecordsWriter.write(CANYONS);
+        String written = RecordsWriter.write(parcels(CANYONS));
 
         List<CanyonRecord> again = read(written.getBytes(StandardCharsets.UTF_8));
 
         assertThat(again).isEqualTo(CANYONS);
-        assertThat(RecordsWriter.write(again)).isEqualTo(written);
+        assertThat(RecordsWriter.write(parcels(again))).isEqualTo(written);
     }
 
     private static Stream<LineRecord> places() {

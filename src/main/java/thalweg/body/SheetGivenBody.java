@@ -1,0 +1,45 @@
+package thalweg.body;
+
+import java.util.Optional;
+import thalweg.json.FieldReader;
+import thalweg.json.Json;
+import thalweg.ledger.Hash;
+import thalweg.ledger.Uid;
+import thalweg.logbook.SheetGiven;
+
+/** A sheet that was given out as a body. The canyon it is about stands in the fact around it. */
+public final class SheetGivenBody {
+
+    private static final long MOST_SHEETS = 1_000_000;
+
+    private SheetGivenBody() {}
+
+    /** Its fields. */
+    public static Json.Fields write(SheetGiven given) {
+        return Json.fields()
+                .put("on", given.on().print())
+                .put("to", given.to())
+                .put("number", given.number())
+                .put("file", given.file())
+                .put("records", given.records().hex())
+                .done();
+    }
+
+    /** What was given; empty where a rule was broken. */
+    public static Optional<SheetGiven> read(Uid canyon, FieldReader in) {
+        var on = Fields.requiredDate(in, "on");
+        String to = in.text("to", Limits.NAME);
+        var number = in.whole("number", 1, MOST_SHEETS);
+        String file = in.text("file", Limits.FILE);
+        Optional<Hash> records = Hash.parse(in.text("records", 64));
+        if (in.sound() && number.isEmpty()) {
+            in.refuse("number", "is missing; it should be the number of the sheet.");
+        }
+        if (in.sound() && records.isEmpty()) {
+            in.refuse("records", "is no SHA-256; it should be 64 hexadecimal digits.");
+        }
+        return in.sound()
+                ? Optional.of(new SheetGiven(canyon, on, to, number.getAsLong(), file, records.orElseThrow()))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,110 @@
+package thalweg.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import thalweg.json.FieldReader;
+import thalweg.json.Json;
+import thalweg.ledger.Uid;
+import thalweg.logbook.Trip;
+import thalweg.logbook.WaterLevel;
+import thalweg.units.Mass;
+
+/** A trip as a body: weights in grams, ropes in centimetres, times in minutes after midnight. */
+public final class TripBody {
+
+    /** The key of the canyon it goes to. */
+    public static final String PARENT = "canyon";
+
+    private static final double GRAMS = 1000;
+
+    private TripBody() {}
+
+    /** Its fields, what is unknown left out. */
+    public static Json.Fields write(Trip trip) {
+        Json.Fields fields = Json.fields()
+                .put(PARENT, trip.canyon().text())
+                .put("state", trip.state())
+                .putKnown("on", trip.on().map(date -> Json.of(date.print())))
+                .put("name", trip.name())
+                .putKnown("start_min", Fields.whole(trip.start()))
+                .putKnown("back_min", Fields.whole(trip.back()))
+                .putWord("water", trip.water())
+                .put("note", trip.note())
+                .done();
+        fields = withList(fields, "people", trip.people(), TripBody::write);
+        return withList(fields, "ropes", trip.ropes(), TripBody::write);
+    }
+
+    private static <T> Json.Fields withList(Json.Fields fields, String key, List<T> values, Function<T, Json> writer) {
+        return values.isEmpty()
+                ? fields
+                : fields.with(key, new Json.Items(values.stream().map(writer).toList()));
+    }
+
+    private static Json write(Trip.Person person) {
+        return Json.fields()
+                .put("name", person.name())
+                .putWord("role", person.role())
+                .putKnown("weight_g", person.weight().map(mass -> Json.of(Math.round(mass.kilograms() * GRAMS))))
+                .done();
+    }
+
+    private static Json write(Trip.Rope rope) {
+        return Json.fields()
+                .put("length_cm", rope.length().inCentimetres())
+                .put("kind", rope.kind())
+                .done();
+    }
+
+    /** The trip; empty where a rule was broken. */
+    public static Optional<Trip> read(Uid uid, Uid canyon, FieldReader in) {
+        Trip.State state = in.requiredWord("state", Trip.State.class);
+        var on = Fields.date(in, "on");
+        String name = in.textOrEmpty("name", Limits.NAME);
+        var start = Fields.whole(in, "start_min", 0, Trip.DAY - 1L);
+        var back = Fields.whole(in, "back_min", 0, Trip.DAY - 1L);
+        var water = in.word("water", WaterLevel.class);
+        String note = in.linesOrEmpty("note", Limits.PROSE);
+        List<Trip.Person> people = list(in, "people", TripBody::person);
+        List<Trip.Rope> ropes = list(in, "ropes", TripBody::rope);
+        return in.sound()
+                ? Optional.of(new Trip(uid, canyon, state, on, name, people, ropes, start, back, water, note))
+                : Optional.empty();
+    }
+
+    private static <T> List<T> list(FieldReader in, String key, Function<FieldReader, Optional<T>> reader) {
+        List<FieldReader> inner = in.objects(key);
+        if (inner.size() > Limits.LIST) {
+            in.refuse(key, "are " + inner.size() + "; at most " + Limits.LIST + " go with one trip.");
+            return List.of();
+        }
+        List<T> values = new ArrayList<>();
+        inner.forEach(one -> reader.apply(one).ifPresent(values::add));
+        return values;
+    }
+
+    private static Optional<Trip.Person> person(FieldReader in) {
+        String name = in.text("name", Limits.NAME);
+        var role = in.word("role", Trip.Role.class);
+        var weight = in.whole("weight_g", 1, Limits.WEIGHT_G);
+        in.refuseUnasked();
+        return in.sound()
+                ? Optional.of(new Trip.Person(
+                        name,
+                        role,
+                        weight.isPresent() ? Optional.of(new Mass(weight.getAsLong() / GRAMS)) : Optional.empty()))
+                : Optional.empty();
+    }
+
+    private static Optional<Trip.Rope> rope(FieldReader in) {
+        var length = Fields.centimetres(in, "length_cm", 1, Limits.ROPE_CM);
+        String kind = in.textOrEmpty("kind", Limits.NAME);
+        in.refuseUnasked();
+        if (in.sound() && length.isEmpty()) {
+            in.refuse("length_cm", "is missing; it should be the length of the rope in centimetres.");
+        }
+        return in.sound() ? Optional.of(new Trip.Rope(length.orElseThrow(), kind)) : Optional.empty();
+    }
+}

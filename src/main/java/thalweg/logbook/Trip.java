@@ -1,0 +1,97 @@
+package thalweg.logbook;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.ledger.Uid;
+import thalweg.route.PartialDate;
+import thalweg.units.Length;
+import thalweg.units.Mass;
+
+/**
+ * A descent that is planned or was done. It stays with the database in which it was entered: who goes with whom and what
+ * they weigh is nobody else's business.
+ *
+ * @param uid its name in this database
+ * @param canyon where it goes
+ * @param state how far it has come
+ * @param on the day; empty where it is not fixed yet
+ * @param name such as "club course"; empty text where it has none
+ * @param people who go, in the order in which they were entered
+ * @param ropes that are carried
+ * @param start time of day at which the party sets out [minutes after midnight, 0 to 1439]; empty where unknown
+ * @param back time of day at which it is back, or was [minutes after midnight, 0 to 1439]; empty where unknown
+ * @param water how much water there was; empty where nobody said
+ * @param note empty text where there is none
+ */
+public record Trip(
+        Uid uid,
+        Uid canyon,
+        State state,
+        Optional<PartialDate> on,
+        String name,
+        List<Person> people,
+        List<Rope> ropes,
+        Optional<Integer> start,
+        Optional<Integer> back,
+        Optional<WaterLevel> water,
+        String note) {
+
+    /** Minutes of a day. */
+    public static final int DAY = 24 * 60;
+
+    /** How far a trip has come. */
+    public enum State {
+        PLANNED,
+        DONE,
+        CALLED_OFF
+    }
+
+    /** What somebody can be relied on for. */
+    public enum Role {
+        BEGINNER,
+        ABLE,
+        LEAD
+    }
+
+    /**
+     * Somebody who goes.
+     *
+     * @param name not blank
+     * @param role empty where nobody said
+     * @param weight with clothes and gear, above 0; empty where unknown
+     */
+    public record Person(String name, Optional<Role> role, Optional<Mass> weight) {
+        public Person {
+            if (name.isBlank() || weight.filter(mass -> mass.kilograms() <= 0).isPresent()) {
+                throw new IllegalArgumentException("a person has a name, and a weight above 0 where it is known");
+            }
+        }
+    }
+
+    /**
+     * A rope that is carried.
+     *
+     * @param length above 0
+     * @param kind such as "9.5 mm low-stretch"; empty text where unknown
+     */
+    public record Rope(Length length, String kind) {
+        public Rope {
+            if (length.metres() <= 0) {
+                throw new IllegalArgumentException("a rope has a length");
+            }
+        }
+    }
+
+    public Trip {
+        people = List.copyOf(people);
+        ropes = List.copyOf(ropes);
+        if (start.filter(Trip::isNoTime).isPresent()
+                || back.filter(Trip::isNoTime).isPresent()) {
+            throw new IllegalArgumentException("a time of day is 0 to 1439 minutes");
+        }
+    }
+
+    private static boolean isNoTime(int minutes) {
+        return minutes < 0 || minutes >= DAY;
+    }
+}
