@@ -9,7 +9,10 @@ import thalweg.service.Session;
 /** Holds the database against what it should be. */
 @Command(
         name = "check",
-        description = "Checks the file, the ledger in it, and that every table still follows from the ledger.")
+        description = {
+            "Checks the file, the ledger in it, that every table still follows from the ledger,",
+            "and that no record contradicts another: dates, distances, heights."
+        })
 final class CheckAction extends Action {
 
     @Option(names = "--rebuild", description = "derive every table anew from the ledger, then check")
@@ -22,17 +25,28 @@ final class CheckAction extends Action {
     @Override
     public Integer call() {
         List<String> findings;
+        List<String> contradictions = List.of();
         try (Session session = rebuild ? shared().writing() : shared().reading()) {
             CheckDatabase check = new CheckDatabase(session);
             if (rebuild) {
                 check.rebuild();
             }
             findings = check.findings();
+            if (findings.isEmpty()) {
+                contradictions = check.contradictions();
+            }
         }
         findings.forEach(this::print);
-        if (findings.isEmpty()) {
-            print("All is well: the file is whole, and every table follows from the ledger.");
+        if (!findings.isEmpty()) {
+            return ExitCodes.NO;
         }
-        return findings.isEmpty() ? ExitCodes.DONE : ExitCodes.NO;
+        print("The file is whole, and every table follows from the ledger.");
+        if (!contradictions.isEmpty()) {
+            print("In the records, these cannot all be true:");
+            contradictions.forEach(line -> print("  " + line));
+            return ExitCodes.NO;
+        }
+        print("No record contradicts another.");
+        return ExitCodes.DONE;
     }
 }

@@ -63,6 +63,8 @@ public final class Cli {
                 new SheetAction(surrounds),
                 new ImportAction(surrounds),
                 new ExportAction(surrounds),
+                new BackupAction(surrounds),
+                new RestoreAction(surrounds),
                 new CheckAction(surrounds));
         actions.forEach(action -> line.addSubcommand(action));
         line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
 import thalweg.service.DemoDatabase;
 import thalweg.service.Folders;
+import thalweg.service.RestoreBackup;
 import thalweg.service.Session;
 import thalweg.units.UnitSystem;
 
@@ -65,6 +66,15 @@ final class Shared {
             Folders.make(surrounds.folders().data());
         }
         return Session.creating(file, surrounds.clock(), surrounds.user());
+    }
+
+    /** What puts a backup in the place of the database, which need not be there. */
+    RestoreBackup restoring() {
+        Path file = file();
+        if (db == null && !demo) {
+            Folders.make(surrounds.folders().data());
+        }
+        return new RestoreBackup(file, surrounds.clock(), surrounds.user());
     }
 
     /** Whether the database is there already. */

@@ -1,8 +1,11 @@
 package thalweg.service;
 
+import java.util.ArrayList;
 import java.util.List;
+import thalweg.ledger.Uid;
+import thalweg.logbook.RecordRules;
 
-/** Holds the database against what it should be. */
+/** Holds the database against what it should be: the file, the ledger, the tables, and whether the records can be true. */
 public final class CheckDatabase {
 
     private final Session session;
@@ -11,9 +14,22 @@ public final class CheckDatabase {
         this.session = session;
     }
 
-    /** What is wrong, one sentence each; empty where all is well. Nothing is changed. */
+    /** What is wrong with the file, the ledger and the tables, one sentence each; nothing is changed. */
     public List<String> findings() {
         return session.check().findings();
+    }
+
+    /** What in the records cannot all be true, one line each with the place first; only of use where all else is well. */
+    public List<String> contradictions() {
+        List<String> lines = new ArrayList<>();
+        for (Uid uid : session.records().canyons()) {
+            session.records()
+                    .canyon(uid)
+                    .ifPresent(canyon -> RecordRules.brokenBy(canyon, session.today())
+                            .forEach(broken ->
+                                    lines.add(String.join(" / ", broken.where()) + ": " + broken.sentence())));
+        }
+        return lines;
     }
 
     /** Derives every table anew from the ledger. */

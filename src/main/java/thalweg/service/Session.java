@@ -9,6 +9,7 @@ import java.util.UUID;
 import thalweg.fault.StoreException;
 import thalweg.ledger.Uid;
 import thalweg.storage.Access;
+import thalweg.storage.BackupFile;
 import thalweg.storage.CanyonStore;
 import thalweg.storage.ChangeStore;
 import thalweg.storage.CheckStore;
@@ -77,6 +78,19 @@ public final class Session implements AutoCloseable {
         }
     }
 
+    /** A session on another file that is there, only to read it. */
+    Session beside(Path file) {
+        return reading(file, clock, user);
+    }
+
+    void backUp(Path target) {
+        database.backUp(target);
+    }
+
+    void replaceBy(BackupFile copy) {
+        copy.into(database);
+    }
+
     LedgerStore ledger() {
         return new LedgerStore(database);
     }
@@ -110,6 +124,10 @@ public final class Session implements AutoCloseable {
     /** Today, where the user is. */
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    Instant instant() {
+        return clock.instant();
     }
 
     /** Now, as RFC 3339 in UTC to the second. */

@@ -111,9 +111,11 @@ public final class TakeBack {
         return new Batch(revisions, facts, author, at);
     }
 
+    /** What counts is the state, not the revision: a later change may have been made and taken back in between. */
     private Revision inverse(Revision revision, Set<Uid> alsoChanged, String reason, String author, String at) {
         Revision head = session.ledger().head(revision.thing()).orElseThrow();
-        if (!head.hash().equals(revision.hash())) {
+        boolean asLeft = head.body().equals(revision.body()) && head.deleted() == revision.deleted();
+        if (!asLeft) {
             throw new InputException("The " + revision.type().replace('_', ' ')
                     + " of this change was changed again since; take that later change back first.");
         }

@@ -3,14 +3,13 @@ package thalweg.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Hash;
 import thalweg.ledger.LedgerText;
@@ -53,10 +52,7 @@ public final class CheckStore {
 
     /** What is wrong, one sentence each; empty where all is well. */
     public List<String> findings() {
-        List<String> findings = new ArrayList<>(pages());
-        if (findings.isEmpty()) {
-            findings.addAll(missingTables());
-        }
+        List<String> findings = new ArrayList<>(fileFindings());
         if (findings.isEmpty()) {
             findings.addAll(ledger());
         }
@@ -66,15 +62,38 @@ public final class CheckStore {
         return findings;
     }
 
-    private List<String> missingTables() {
-        Set<String> there = new HashSet<>(database.read(
-                sql -> sql.all("select name from sqlite_schema where type = 'table'", row -> row.getString(1))));
-        return Stream.concat(
-                        Derived.TABLES.stream(),
-                        Stream.of("revision", "revision_parent", "fact", "setting", "change", "change_entry"))
-                .filter(table -> !there.contains(table))
-                .map(table -> "The table " + table + " is missing; put a backup copy of the database in its place.")
-                .toList();
+    /** What is wrong with the file and the tables in it, whatever they hold. */
+    public List<String> fileFindings() {
+        List<String> findings = pages();
+        return findings.isEmpty() ? schema() : findings;
+    }
+
+    /** The tables, indexes and whatever else there is, held against those of a new database. */
+    private List<String> schema() {
+        Map<String, String> there = database.read(CheckStore::schema);
+        Map<String, String> expected;
+        try (Database fresh = Database.inMemory()) {
+            expected = fresh.read(CheckStore::schema);
+        }
+        List<String> findings = new ArrayList<>();
+        expected.forEach((name, made) -> {
+            if (!made.equals(there.get(name))) {
+                findings.add("The " + name + (there.containsKey(name) ? " was altered" : " is missing")
+                        + "; put a backup copy of the database in its place.");
+            }
+        });
+        there.keySet().stream()
+                .filter(name -> !expected.containsKey(name))
+                .forEach(name -> findings.add("The " + name + " is not of this program; somebody put it there."));
+        return findings;
+    }
+
+    private static Map<String, String> schema(Sql sql) throws SQLException {
+        Map<String, String> schema = new TreeMap<>();
+        sql.all(
+                "select type || ' ' || name, coalesce(sql, '') from sqlite_schema order by 1",
+                row -> schema.put(row.getString(1), row.getString(2)));
+        return schema;
     }
 
     private List<String> pages() {

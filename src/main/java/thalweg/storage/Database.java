@@ -4,6 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import org.sqlite.SQLiteConnection;
+import org.sqlite.SQLiteErrorCode;
 import thalweg.fault.StoreException;
 
 /**
@@ -36,8 +38,13 @@ public final class Database implements AutoCloseable {
      *
      * @param migrations that bring its tables up to date
      * @param busyMillis how long to wait for another program that writes [ms]
+     * @param copies whether an older database is copied beside itself before it is brought up to date
      */
-    record Setup(Migrations migrations, int busyMillis) {}
+    record Setup(Migrations migrations, int busyMillis, boolean copies) {
+        Setup(Migrations migrations, int busyMillis) {
+            this(migrations, busyMillis, true);
+        }
+    }
 
     /** Work inside a transaction or a read. */
     @FunctionalInterface
@@ -52,6 +59,15 @@ public final class Database implements AutoCloseable {
      */
     public static Database open(Path file, Access access) {
         return open(file, access, USUAL);
+    }
+
+    /**
+     * Opens a copy that nobody else knows, and brings its tables up to date without another copy.
+     *
+     * @throws StoreException when it is foreign, newer, damaged or cannot be opened
+     */
+    static Database openCopy(Path file) {
+        return open(file, Access.WRITE, new Setup(USUAL.migrations(), USUAL.busyMillis(), false));
     }
 
     static Database open(Path file, Access access, Setup setup) {
@@ -72,7 +88,7 @@ public final class Database implements AutoCloseable {
         }
         Database database = new Database(file, readOnly, connect(file, readOnly, setup.busyMillis()));
         try {
-            database.prepare(setup.migrations());
+            database.prepare(setup);
             return database;
         } catch (RuntimeException e) {
             database.close();
@@ -85,7 +101,7 @@ public final class Database implements AutoCloseable {
         Path nowhere = Path.of(":memory:");
         try {
             Database database = new Database(nowhere, false, Connections.toMemory());
-            database.prepare(Migrations.OURS);
+            database.prepare(USUAL);
             return database;
         } catch (SQLException e) {
             throw SqlFailures.explain(nowhere, e);
@@ -111,7 +127,8 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    private void prepare(Migrations migrations) {
+    private void prepare(Setup setup) {
+        Migrations migrations = setup.migrations();
         int version = read(Migrations::version);
         if (version == migrations.latest()) {
             return;
@@ -121,7 +138,7 @@ public final class Database implements AutoCloseable {
                     + " was written by an older Thalweg and must be brought up to date once; open it on the screen,"
                     + " and make the file writable first if it is not.");
         }
-        if (version > 0) {
+        if (version > 0 && setup.copies()) {
             backUp(file.resolveSibling(file.getFileName() + ".before-version-" + migrations.latest()));
         }
         write(within -> {
@@ -150,6 +167,27 @@ public final class Database implements AutoCloseable {
         } catch (StoreException e) {
             DatabaseFile.discard(target, e);
             throw e;
+        }
+    }
+
+    /**
+     * Replaces everything in the database by what another holds, whole or not at all. Other programs that have it open
+     * see the new content with their next look.
+     *
+     * @param copy a database of this version
+     * @throws StoreException when it cannot be written or another program holds it
+     */
+    synchronized void replaceBy(Path copy) {
+        try {
+            int code = connection
+                    .unwrap(SQLiteConnection.class)
+                    .getDatabase()
+                    .restore("main", copy.toAbsolutePath().toString(), (remaining, pages) -> {}, 100, 50, -1);
+            if (code != SQLiteErrorCode.SQLITE_OK.code && code != SQLiteErrorCode.SQLITE_DONE.code) {
+                throw new SQLException("the copy could not be taken in", "", code);
+            }
+        } catch (SQLException e) {
+            throw SqlFailures.explain(file, e);
         }
     }
 
