@@ -65,6 +65,7 @@ class SampleDataTest {
             entry("EN 12275, type B", "20000 -"),
             entry("EN 12275, type H", "20000 -"),
             entry("EN 564, 6 mm", "7200 -"),
+            entry("EN 564, 7 mm", "9800 -"),
             entry("EN 564, 8 mm", "12800 -"),
             entry("EN 566", "22000 -"),
             entry("EN 1891, type A", "22000 -"),
