@@ -188,7 +188,9 @@ final class SampleScopeTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("fits several canyons")
                 .hasMessageContaining(twins.get(0).uid().text())
-                .hasMessageContaining(twins.get(1).uid().text());
+                .hasMessageContaining(twins.get(1).uid().text())
+                .hasMessageContaining("Alta Brumaia")
+                .hasMessageContaining("Costa Velenta");
     }
 
     @Test
