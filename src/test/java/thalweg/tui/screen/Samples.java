@@ -12,4 +12,9 @@ final class Samples {
     static byte[] bytes() {
         return RecordsWriter.write(SampleRecords.FULLY_KNOWN).getBytes(StandardCharsets.UTF_8);
     }
+
+    /** All of them. */
+    static byte[] all() {
+        return SampleRecords.bytes();
+    }
 }
