@@ -49,11 +49,15 @@ public final class FindRecord {
         }
         if (best.size() > 1) {
             throw new InputException("\"" + nameOrId.strip() + "\" fits several canyons; name one by its id: "
-                    + listed(best.stream()
-                            .map(row -> row.name() + " (" + row.uid().text() + ")")
-                            .toList()));
+                    + listed(best.stream().map(FindRecord::toldApart).toList()));
         }
         return byId(best.get(0).uid()).orElseThrow();
+    }
+
+    /** Two canyons may share a name, and then the region says which is which. */
+    private static String toldApart(CanyonRow row) {
+        return row.name() + (row.whereabouts().isEmpty() ? "" : ", " + row.whereabouts()) + " ("
+                + row.uid().text() + ")";
     }
 
     /** The canyon of that id, if there is one. */

@@ -2,7 +2,11 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import thalweg.text.Width;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.shell.Reaction;
@@ -74,6 +78,24 @@ final class BrowseTest {
             walk.press(Key.Named.DOWN);
             assertThat(walk.screen()).contains("French grade: v3 a1");
         }
+    }
+
+    @Test
+    void namesInEveryScriptKeepTheColumns() {
+        try (Walk walk = Walk.allSamples(24, 80)) {
+            List<String> rows =
+                    walk.screen().lines().filter(line -> line.contains(" (inv")).toList();
+
+            assertThat(rows).hasSize(9).allMatch(row -> Width.of(row) <= 80);
+            assertThat(rows.stream().map(row -> beforeGrades(row)).distinct()).hasSize(1);
+        }
+    }
+
+    /** Cells in front of the grades, which begin with a letter, a digit or the word for what is unknown. */
+    private static int beforeGrades(String row) {
+        Matcher grades = Pattern.compile(" (v\\d a\\d|\\d [ABC]|unknown)").matcher(row);
+        assertThat(grades.find()).as(row).isTrue();
+        return Width.of(row.substring(0, grades.start()));
     }
 
     @Test
