@@ -6,6 +6,7 @@ import static java.util.stream.Collectors.toSet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static thalweg.testing.SampleRecords.CANYONS;
+import static thalweg.testing.SampleRecords.PARCELS;
 import static thalweg.testing.SampleRecords.analyses;
 import static thalweg.testing.SampleRecords.bytes;
 import static thalweg.testing.SampleRecords.inspections;
@@ -33,6 +34,7 @@ import thalweg.logbook.LineRecord;
 import thalweg.logbook.NoteText;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
 import thalweg.logbook.Work;
 import thalweg.place.Position;
 import thalweg.route.CanyonText;
@@ -77,6 +79,26 @@ final class SampleScopeTest {
         assertThat(parts()).hasSizeGreaterThanOrEqualTo(120);
         assertThat(inspections()).hasSizeGreaterThanOrEqualTo(250);
         assertThat(analyses()).hasSizeGreaterThanOrEqualTo(15);
+    }
+
+    @Test
+    void whatBecomesOfRecordsIsThereToBeSeen() {
+        assertThat(PARCELS.stream().flatMap(parcel -> parcel.local().trips().stream()))
+                .extracting(Trip::state)
+                .contains(Trip.State.PLANNED, Trip.State.DONE);
+        assertThat(PARCELS.stream().flatMap(parcel -> parcel.local().notes().stream()))
+                .isNotEmpty();
+        assertThat(PARCELS.stream().flatMap(parcel -> parcel.local().sheets().stream()))
+                .isNotEmpty();
+        assertThat(CANYONS.stream().flatMap(canyon -> canyon.rounds().stream())).hasSizeGreaterThanOrEqualTo(2);
+        assertThat(inspections().filter(inspection -> inspection.round().isPresent()))
+                .hasSizeGreaterThan(50);
+        assertThat(inspections().flatMap(inspection -> inspection.photos().stream()))
+                .allMatch(photo -> photo.caption().contains("Invented"))
+                .isNotEmpty();
+        assertThat(parts().flatMap(part -> part.inspections().stream()))
+                .anyMatch(Entry::corrected)
+                .anyMatch(entry -> entry.withdrawal().isPresent());
     }
 
     @Test

@@ -106,18 +106,29 @@ class SampleDataTest {
         collectFacts(JsonDocument.read("sample data", bytes()).root(), facts);
 
         assertThat(facts).hasSize((int)
-                (inspections().count() + notes().count() + analyses().count()));
+                (inspections().count() + notes().count() + analyses().count() + rounds() + sheetsGiven()));
         assertThat(facts)
                 .allMatch(fact ->
                         fact.field("author").isPresent() && fact.field("at").isPresent());
         assertThat(facts).noneMatch(fact -> fact.field("uid").isPresent());
     }
 
+    private static long rounds() {
+        return CANYONS.stream().mapToLong(canyon -> canyon.rounds().size()).sum();
+    }
+
+    private static long sheetsGiven() {
+        return PARCELS.stream()
+                .mapToLong(parcel -> parcel.local().sheets().size())
+                .sum();
+    }
+
     private static void collectFacts(Json value, List<Json.Fields> facts) {
         if (value instanceof Json.Items items) {
             items.values().forEach(item -> collectFacts(item, facts));
         } else if (value instanceof Json.Fields fields) {
-            if (fields.field("on").isPresent()) {
+            boolean trip = fields.field("state").isPresent();
+            if (fields.field("on").isPresent() && !trip) {
                 facts.add(fields);
             }
             fields.values().values().forEach(inner -> collectFacts(inner, facts));
