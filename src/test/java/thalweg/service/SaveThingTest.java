@@ -36,6 +36,7 @@ final class SaveThingTest {
                 name,
                 station.side(),
                 station.ropeNeeded(),
+                station.position(),
                 station.prose());
     }
 
@@ -100,6 +101,7 @@ final class SaveThingTest {
                 "",
                 Optional.empty(),
                 Optional.of(new Length(12)),
+                Optional.empty(),
                 "");
 
         save.anew(ThingBody.of(before));
