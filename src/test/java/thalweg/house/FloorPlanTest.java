@@ -30,6 +30,7 @@ class FloorPlanTest {
             sheet         | pure | fault units text place drawing rig ledger route logbook                      |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
+            exchange.gpx  | pure | units text json place body                                                   |
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
