@@ -24,8 +24,13 @@ public final class SaveThing {
      * @throws thalweg.fault.StoreException when the database cannot be written
      */
     public void anew(ThingBody entered) {
+        append(first(entered));
+    }
+
+    /** The revision with which that thing begins. */
+    Revision first(ThingBody entered) {
         ThingBody thing = Entered.of(entered);
-        append(Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now()));
+        return Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now());
     }
 
     /**
@@ -36,28 +41,33 @@ public final class SaveThing {
      * @throws ChangedMeanwhileException when the thing no longer is as it was before
      */
     public void changed(ThingBody before, ThingBody entered) {
+        next(before, entered).ifPresent(this::append);
+    }
+
+    /** The revision that says what has changed; empty where nothing has. */
+    Optional<Revision> next(ThingBody before, ThingBody entered) {
         ThingBody after = Entered.of(entered);
         if (before.body().equals(after.body())) {
-            return;
+            return Optional.empty();
         }
         Optional<Revision> head = session.ledger().head(before.uid());
-        if (head.isEmpty() || !says(head.get().body(), before.body())) {
+        if (head.isEmpty() || !says(head.get(), before)) {
             throw new ChangedMeanwhileException("The " + before.type().word() + " \"" + before.label()
                     + "\" was changed from elsewhere in the meantime; nothing was saved."
                     + " Open it again and repeat the change.");
         }
         Json.Fields kept = withUnknown(head.get().body(), before.body(), after.body());
-        append(head.get().next(kept, false, session.keeper(), session.now()));
+        return Optional.of(head.get().next(kept, false, session.keeper(), session.now()));
     }
 
     private void append(Revision revision) {
         session.ledger().append(new Batch(List.of(revision), List.of()));
     }
 
-    /** Whether the stored body holds every field that is known to this version, and nothing else under those names. */
-    private static boolean says(Json.Fields stored, Json.Fields known) {
-        return known.values().entrySet().stream()
-                .allMatch(field -> stored.field(field.getKey()).equals(Optional.of(field.getValue())));
+    /** Whether the stored state is that one, as far as this version knows its fields. */
+    private static boolean says(Revision stored, ThingBody before) {
+        ThingBody now = new ThingBody(before.type(), before.uid(), before.label(), stored.body());
+        return Entered.of(now).body().equals(before.body());
     }
 
     /** Fields that a newer version wrote are kept as they are. */
