@@ -116,6 +116,8 @@ class BodyRulesTest {
             canyon | position | {"lat_e7": 0, "lon_e7": 0, "accuracy_m": 0}  | position.accuracy_m
             canyon | position | {"lat_e7": 0, "lon_e7": 0, "datum": "ED50"}  | position.datum
             canyon | position | {"lat_e7": 0, "lon_e7": 0, "altitude": 5}    | position.altitude
+            obstacle | position | {"lat_e7": 900000001, "lon_e7": 0}         | position.lat_e7
+            station | position | {"lat_e7": 0, "lon_e7": -1800000001}        | position.lon_e7
             part   | place    | {"right_cm": 1, "up_cm": 2}                  | place
             part   | place    | {"right_cm": 5001, "up_cm": 2, "out_cm": 0}  | place.right_cm
             part   | place    | {"right_cm": 1, "up_cm": 2, "out_cm": 0, "x": 1} | place.x

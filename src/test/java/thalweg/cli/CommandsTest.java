@@ -97,6 +97,26 @@ final class CommandsTest {
     }
 
     @Test
+    void coordinatesOfPlacesAndStationsAreShownWhereTheyAreKnown() {
+        takeIn();
+        assertThat(shell.run("show", "nandu").out()).doesNotContain("COORDINATES");
+
+        write("placed.json", """
+                {"format": "thalweg records", "version": 1, "canyons": [{"name": "Placed", "invented": true, "line": [
+                  {"kind": "swim", "name": "cold"},
+                  {"kind": "drop", "position": {"lat_e7": 421234560, "lon_e7": -543210}, "stations": [
+                    {"name": "top", "position": {"lat_e7": 421234650, "lon_e7": -543300}}]}]}]}
+                """);
+        shell.run("import", home.resolve("placed.json").toString(), "--accept");
+
+        assertThat(shell.run("show", "placed").out())
+                .containsPattern("NO +WHAT +COORDINATES")
+                .containsPattern("2 +drop +42\\.123456, -0\\.054321")
+                .containsPattern("2 +station top +42\\.123465, -0\\.054330");
+        assertThat(shell.run("show", "placed/top").out()).contains("42.123465, -0.054330   42° 07.408' N");
+    }
+
+    @Test
     void aStationOfThatVeryNameIsMeantEvenWhereAnotherBeginsWithIt() {
         takeIn();
 

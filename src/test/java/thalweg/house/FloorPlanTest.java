@@ -30,6 +30,8 @@ class FloorPlanTest {
             sheet         | pure | fault units text place drawing rig ledger route logbook                      |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
+            exchange.gpx  | pure | units text json place body                                                   |
+            placing       | pure | place ledger route logbook exchange.gpx                                      |
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
@@ -38,7 +40,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
-            tui.runtime   |      | fault units text ledger logbook service tui.core tui.screen tui.shell         |
+            tui.runtime   |      | fault units text ledger logbook exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

@@ -10,6 +10,8 @@ import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.ListCanyons;
 import thalweg.service.MakeSheet;
+import thalweg.service.PlaceWaypoints;
+import thalweg.service.ReadWaypoints;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
 import thalweg.service.WriteFile;
@@ -50,6 +52,10 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.WriteSheet sheet) {
             return written(sheet);
         }
+        if (effect instanceof Ask.ReadWaypoints read) {
+            ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
+            return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());
+        }
         saved(effect);
         return new Told.Saved();
     }
@@ -65,6 +71,8 @@ public final class RunAsk implements EffectRunner {
             new AddEntries(session).note(add.note());
         } else if (effect instanceof Ask.AttachAnalysis attach) {
             AnalyzeRig.attach(session, attach.station(), attach.input(), program);
+        } else if (effect instanceof Ask.PlaceWaypoints place) {
+            new PlaceWaypoints(session).write(place.placing());
         } else {
             throw new AssertionError("nobody does " + effect);
         }

@@ -6,6 +6,7 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
+import thalweg.placing.Placing;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
@@ -41,6 +42,12 @@ public sealed interface Ask extends Effect {
     /** A sheet to write to a file; answered by {@link Told.SheetWritten}. */
     record WriteSheet(Uid canyon, SheetFormat format, String target, boolean overwrite, UnitSystem units)
             implements Ask {}
+
+    /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */
+    record ReadWaypoints(String path) implements Ask {}
+
+    /** What was decided about waypoints; answered by {@link Told.Saved}. */
+    record PlaceWaypoints(Placing placing) implements Ask {}
 
     /** The formats of a sheet. */
     enum SheetFormat {

@@ -88,6 +88,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                 .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.of('d'), around.say("key.canyon_text"), () -> read(around))
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
+                .unless(around.readOnly(), readOnly)
+                .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
                 .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
                 .quiet());
@@ -129,6 +132,11 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
 
     private Step writeSheet() {
         return Step.open(this, new Go.WriteSheet(uid, record().canyon().name()));
+    }
+
+    private Step readWaypoints() {
+        Told.CanyonLoaded told = loaded.orElseThrow();
+        return Step.open(this, new Go.ReadWaypoints(Optional.of(told.record()), told.spare()));
     }
 
     private Step editCanyon() {

@@ -76,6 +76,9 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_canyon"), this::enterNew)
                 .unless(around.readOnly(), around.say("read_only.refused"))
                 .unless(found.isEmpty(), around.say("loading")));
+        bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
+                .unless(around.readOnly(), around.say("read_only.refused"))
+                .unless(found.isEmpty(), around.say("loading")));
         if (!search.words().isEmpty()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         }
@@ -101,6 +104,11 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
     private Step enterNew() {
         Uid spare = found.orElseThrow().spare();
         return Step.open(this, new Go.EditCanyon(spare, Optional.empty()));
+    }
+
+    private Step readWaypoints() {
+        return Step.open(
+                this, new Go.ReadWaypoints(Optional.empty(), found.orElseThrow().spare()));
     }
 
     private Step cleared() {

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.placing.Placing;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
@@ -51,6 +53,30 @@ public sealed interface Go extends Destination {
 
     /** A sheet to write. */
     record WriteSheet(Uid canyon, String canyonName) implements Go {}
+
+    /**
+     * A file of waypoints to name.
+     *
+     * @param canyon on whose line they go; empty for a new one
+     * @param spare the id of the new one
+     */
+    record ReadWaypoints(Optional<CanyonRecord> canyon, Uid spare) implements Go {}
+
+    /**
+     * Waypoints to place on a line, at least one.
+     *
+     * @param start with nothing decided yet
+     * @param file its name
+     * @param remarks what a person should know about the file
+     */
+    record PlaceWaypoints(Placing start, String file, List<String> remarks) implements Go {
+        public PlaceWaypoints {
+            remarks = List.copyOf(remarks);
+            if (start.waypoints().isEmpty()) {
+                throw new IllegalArgumentException("there is a waypoint to place");
+            }
+        }
+    }
 
     /** A text to read. */
     record Read(String title, List<Paragraph> text) implements Go {

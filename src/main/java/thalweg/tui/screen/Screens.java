@@ -25,6 +25,9 @@ public final class Screens {
         if (destination instanceof Go.Read go) {
             return ReadScreen.of(go);
         }
+        if (destination instanceof Go.PlaceWaypoints go) {
+            return PlacingScreen.of(go);
+        }
         return FormScreen.of(form(destination));
     }
 
@@ -52,6 +55,9 @@ public final class Screens {
         }
         if (destination instanceof Go.WriteSheet go) {
             return new SheetForm(go);
+        }
+        if (destination instanceof Go.ReadWaypoints go) {
+            return new WaypointsForm(go);
         }
         throw new AssertionError("no screen for " + destination);
     }

@@ -11,7 +11,9 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.placing.Placing;
 import thalweg.service.FindRecord;
+import thalweg.service.ReadWaypoints;
 
 final class PlacesTest {
 
@@ -36,6 +38,16 @@ final class PlacesTest {
                     new Go.WriteNote(uid, "Porte"),
                     new Go.Rig(station, anchor),
                     new Go.WriteSheet(uid, "Éclusaune"),
+                    new Go.ReadWaypoints(Optional.empty(), uid),
+                    new Go.PlaceWaypoints(
+                            Placing.start(
+                                    new FindRecord(walk.session()).canyon("éclusaune"),
+                                    false,
+                                    ReadWaypoints.typed(PlacingWalkTest.FILES + "minimal.gpx")
+                                            .file()
+                                            .waypoints()),
+                            "minimal.gpx",
+                            List.of()),
                     new Go.Read("title", List.of()));
 
             List<Class<?>> kinds = new ArrayList<>();
