@@ -1,0 +1,226 @@
+package thalweg.profile;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import thalweg.logbook.LineRecord;
+import thalweg.route.ObstacleKind;
+import thalweg.text.Phrases;
+import thalweg.units.Length;
+import thalweg.units.UnitSystem;
+
+/** What is said about a profile: at what scale it is drawn, what is unknown, what its marks mean. */
+public final class ProfileWords {
+
+    /** So many places are named in a sentence; the others are counted. */
+    private static final int MOST_NUMBERS = 12;
+
+    private static final List<ObstacleKind> MARKED =
+            List.of(ObstacleKind.HAZARD, ObstacleKind.ESCAPE, ObstacleKind.SWIM);
+
+    private final Phrases phrases;
+    private final UnitSystem units;
+
+    /**
+     * @param phrases words of the domain and of profiles
+     * @param units in which quantities are shown
+     */
+    public ProfileWords(Phrases phrases, UnitSystem units) {
+        this.phrases = phrases;
+        this.units = units;
+    }
+
+    UnitSystem units() {
+        return units;
+    }
+
+    Captions captions() {
+        return new Captions(phrases, units);
+    }
+
+    /** What stands in place of the picture of a profile that cannot be drawn. */
+    public String refusal(Profile profile) {
+        if (profile.size() == 0) {
+            return phrases.say("profile.none.empty");
+        }
+        return phrases.say("profile.none") + " " + spacing(profile, "profile.none.");
+    }
+
+    /** Everything that must be said beside a picture of those stops. */
+    List<String> caption(Profile profile, OptionalDouble times, List<Stop> shown, List<Stop> unnumbered) {
+        List<String> sentences = new ArrayList<>();
+        if (shown.size() < profile.size()) {
+            sentences.add(shown(shown, profile));
+        }
+        if (profile.spacing() != Spacing.TO_SCALE) {
+            sentences.add(spacing(profile, "profile.even."));
+        }
+        times.ifPresent(many -> sentences.add(times(many, "profile.scale.")));
+        sentences.addAll(unknowns(profile));
+        if (!unnumbered.isEmpty()) {
+            sentences.add(phrases.say("profile.unnumbered", numbers(places(unnumbered))));
+        }
+        sentences.add(phrases.say("profile.level"));
+        sentences.addAll(legend(places(shown)));
+        return sentences;
+    }
+
+    private String shown(List<Stop> shown, Profile profile) {
+        if (shown.isEmpty()) {
+            return phrases.say("profile.shown.none", profile.size());
+        }
+        return phrases.say(
+                "profile.shown",
+                shown.get(0).number(),
+                shown.get(shown.size() - 1).number(),
+                profile.size());
+    }
+
+    /** The same in a few words. */
+    List<String> brief(Profile profile, OptionalDouble times, List<Stop> unnumbered) {
+        List<String> words = new ArrayList<>();
+        if (profile.spacing() != Spacing.TO_SCALE) {
+            words.add(phrases.say("profile.brief.even"));
+        }
+        times.ifPresent(many -> words.add(times(many, "profile.brief.")));
+        if (!profile.withoutHeight().isEmpty()) {
+            words.add(phrases.say(
+                    "profile.brief.no_height",
+                    profile.withoutHeight().size(),
+                    profile.falls().size()));
+        }
+        if (profile.spacing() == Spacing.TO_SCALE && !profile.withoutDistance().isEmpty()) {
+            words.add(phrases.say(
+                    "profile.brief.no_distance", profile.withoutDistance().size(), profile.size()));
+        }
+        if (!unnumbered.isEmpty()) {
+            words.add(phrases.say("profile.unnumbered", numbers(places(unnumbered))));
+        }
+        words.add(phrases.say("profile.brief.level"));
+        return words;
+    }
+
+    /** The picture in words, for those who do not see it. */
+    String description(Profile profile, OptionalDouble times) {
+        List<String> sentences = new ArrayList<>();
+        List<LineRecord> line = places(profile.stops());
+        sentences.add(phrases.say("profile.told", profile.size(), depth(profile)));
+        profile.stops().stream()
+                .filter(stop -> stop.height() > 0)
+                .max(Comparator.comparingDouble(Stop::height))
+                .ifPresent(stop ->
+                        sentences.add(phrases.say("profile.told.highest", length(stop.height()), stop.number())));
+        if (profile.spacing() == Spacing.TO_SCALE) {
+            Window whole = profile.whole();
+            sentences.add(phrases.say("profile.told.length", length(whole.from()), length(whole.to())));
+        } else {
+            sentences.add(spacing(profile, "profile.even."));
+        }
+        times.ifPresent(many -> sentences.add(times(many, "profile.scale.")));
+        sentences.addAll(unknowns(profile));
+        sentences.add(phrases.say("profile.level"));
+        sentences.addAll(legend(line));
+        return String.join(" ", sentences);
+    }
+
+    private String depth(Profile profile) {
+        boolean all = profile.withoutHeight().isEmpty();
+        return phrases.say(all ? "profile.depth" : "profile.depth.least", length(profile.depth()));
+    }
+
+    private List<String> unknowns(Profile profile) {
+        List<String> sentences = new ArrayList<>();
+        List<LineRecord> heights = profile.withoutHeight();
+        if (!heights.isEmpty()) {
+            sentences.add(phrases.say(
+                    "profile.no_height", heights.size(), profile.falls().size(), numbers(heights)));
+        }
+        List<LineRecord> distances = profile.withoutDistance();
+        if (profile.spacing() == Spacing.TO_SCALE && !distances.isEmpty()) {
+            sentences.add(phrases.say("profile.no_distance", distances.size(), profile.size(), numbers(distances)));
+        }
+        return sentences;
+    }
+
+    /** Why places are spaced as they are. */
+    private String spacing(Profile profile, String keys) {
+        String key = keys + profile.spacing().name().toLowerCase(Locale.ROOT);
+        return profile.backwards()
+                .filter(pair -> profile.spacing() == Spacing.BACKWARDS)
+                .map(pair -> phrases.say(
+                        key,
+                        pair.get(0).number(),
+                        distance(pair.get(0)),
+                        pair.get(1).number(),
+                        distance(pair.get(1))))
+                .orElseGet(() -> phrases.say(key));
+    }
+
+    private String distance(LineRecord place) {
+        return place.obstacle().distance().orElseThrow().print(units);
+    }
+
+    private String times(double many, String keys) {
+        String one = keys + "same";
+        if (Math.abs(many - 1) < 1e-9) {
+            return phrases.say(one);
+        }
+        return many > 1
+                ? phrases.say(keys + "heights", factor(many))
+                : phrases.say(keys + "distances", factor(1 / many));
+    }
+
+    private static String factor(double times) {
+        return times == Math.rint(times)
+                ? Long.toString(Math.round(times))
+                : String.format(Locale.ROOT, "%.1f", times).replaceFirst("\\.0$", "");
+    }
+
+    private List<String> legend(List<LineRecord> places) {
+        List<String> sentences = new ArrayList<>();
+        List<String> conditions = captions().conditions(places);
+        if (!conditions.isEmpty()) {
+            sentences.add(phrases.say("profile.legend.condition", String.join(", ", conditions)));
+            sentences.add(phrases.say("profile.legend.station"));
+        }
+        MARKED.stream()
+                .filter(kind ->
+                        places.stream().anyMatch(place -> place.obstacle().kind() == kind))
+                .forEach(kind -> sentences.add(
+                        phrases.say("profile.legend." + kind.name().toLowerCase(Locale.ROOT))));
+        return sentences;
+    }
+
+    /** Where a place is: how far along, how far down, each as far as it is known. */
+    public String whereabouts(Profile profile, int index) {
+        Stop stop = profile.stops().get(index);
+        String along = stop.place()
+                .obstacle()
+                .distance()
+                .map(distance -> phrases.say("profile.along", distance.print(units)))
+                .orElseGet(() -> phrases.say("profile.along.unknown"));
+        boolean all = profile.stops().subList(0, index).stream().noneMatch(one -> one.fall() == Fall.UNKNOWN);
+        return along + ", " + phrases.say(all ? "profile.down" : "profile.down.least", length(stop.lip()));
+    }
+
+    private String numbers(List<LineRecord> places) {
+        String listed = places.stream()
+                .limit(MOST_NUMBERS)
+                .map(place -> Integer.toString(place.number()))
+                .collect(Collectors.joining(", "));
+        return places.size() <= MOST_NUMBERS
+                ? listed
+                : phrases.say("profile.more", listed, places.size() - MOST_NUMBERS);
+    }
+
+    private static List<LineRecord> places(List<Stop> stops) {
+        return stops.stream().map(Stop::place).toList();
+    }
+
+    private String length(double metres) {
+        return new Length(metres).print(units);
+    }
+}
