@@ -10,6 +10,7 @@ import thalweg.logbook.Condition;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.text.Phrases;
+import thalweg.text.Shown;
 import thalweg.text.Width;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
@@ -34,7 +35,7 @@ final class Captions {
         String number = place.number() + mark(List.of(place));
         String kind = word("obstacle", place.obstacle().kind());
         String height = height(stop).map(text -> " " + text).orElse("");
-        String name = place.obstacle().name();
+        String name = Shown.safe(place.obstacle().name());
         String named = name.isBlank() ? "" : ", " + Width.cut(name, LONGEST_NAME);
         List<String> texts = new ArrayList<>();
         if (stop.fall() != Fall.UNKNOWN) {

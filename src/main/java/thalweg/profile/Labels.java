@@ -26,8 +26,8 @@ final class Labels {
      */
     record Site(Stop stop, int column, int rowAbove, int rowBelow, int rowLip, int rowFoot) {}
 
-    /** Columns from a fall to the label right beside it. */
-    private static final int BESIDE = 2;
+    /** Rows from a place to a label that says more than its number. */
+    private static final int FAR = 7;
 
     private final Captions captions;
     private final List<Site> sites;
@@ -60,20 +60,24 @@ final class Labels {
         return free;
     }
 
-    /** Places what fits. */
-    void lay() {
+    /** Gives each place a number, alone or with its neighbours. */
+    void number() {
         List<Integer> missing = new ArrayList<>();
         if (chosen >= 0 && !putSomewhere(chosen)) {
             missing.add(chosen);
         }
         for (int i = sites.size() - 1; i >= 0; i--) {
-            if (i != chosen && !put(i, i, text(i, 0), Placed.Side.ABOVE)) {
+            if (i != chosen && !put(i, i, text(i, 0), Placed.Side.ABOVE, cells.rows())) {
                 missing.add(i);
             }
         }
         missing.sort(Comparator.naturalOrder());
         missing.removeIf(this::putSomewhere);
         missing.forEach(this::share);
+    }
+
+    /** Lets labels say more where there is room. */
+    void lengthen() {
         int most = texts.stream().mapToInt(List::size).max().orElse(0);
         List<Integer> order = byImportance();
         for (int level = 1; level < most; level++) {
@@ -94,7 +98,7 @@ final class Labels {
 
     private boolean putSomewhere(int index) {
         String text = text(index, 0);
-        return Arrays.stream(Placed.Side.values()).anyMatch(side -> put(index, index, text, side));
+        return Arrays.stream(Placed.Side.values()).anyMatch(side -> put(index, index, text, side, cells.rows()));
     }
 
     /** What calls for care first, then the large falls. */
@@ -135,9 +139,9 @@ final class Labels {
         }
         Placed before = alone.get();
         remove(before);
-        boolean longer = put(index, index, text, before.side())
+        boolean longer = put(index, index, text, before.side(), FAR)
                 || Arrays.stream(Placed.Side.values())
-                        .anyMatch(side -> side != before.side() && put(index, index, text, side));
+                        .anyMatch(side -> side != before.side() && put(index, index, text, side, FAR));
         if (!longer) {
             add(before);
         }
@@ -162,7 +166,8 @@ final class Labels {
         List<Stop> stops =
                 sites.subList(first, last + 1).stream().map(Site::stop).toList();
         String text = marked(first, last, captions.of(stops));
-        if (put(first, last, text, Placed.Side.ABOVE) || put(first, last, text, Placed.Side.BELOW)) {
+        if (put(first, last, text, Placed.Side.ABOVE, cells.rows())
+                || put(first, last, text, Placed.Side.BELOW, cells.rows())) {
             return true;
         }
         add(label);
@@ -179,25 +184,30 @@ final class Labels {
         placed.remove(label);
     }
 
-    /** Nearest first; above the line texts go on to the right, below it to the left, because it falls to the right. */
-    private boolean put(int first, int last, String text, Placed.Side side) {
+    /**
+     * Nearest first; above the line texts go on to the right, below it to the left, because it falls to the right.
+     *
+     * @param most rows that it may be away
+     */
+    private boolean put(int first, int last, String text, Placed.Side side, int most) {
         Site site = sites.get(side == Placed.Side.BELOW ? last : first);
         int width = Width.of(text);
         int lead = site.column();
         int end = lead - width + 1;
         Placed nearest = new Placed(first, last, text, 0, 0, width, side, lead, 0);
         return switch (side) {
-            case ABOVE -> putAlong(nearest, site.rowAbove(), -1, lead, (lead + end) / 2, end);
-            case BELOW -> putAlong(nearest, site.rowBelow(), 1, end, (lead + end) / 2, lead);
+            case ABOVE -> putAlong(nearest, site.rowAbove(), -1, most, lead, (lead + end) / 2, end);
+            case BELOW -> putAlong(nearest, site.rowBelow(), 1, most, end, (lead + end) / 2, lead);
             case BESIDE ->
-                IntStream.rangeClosed(site.rowLip(), site.rowFoot())
-                        .anyMatch(row -> putAt(nearest, row, row, lead + BESIDE, end - BESIDE));
+                site.stop().foot() > site.stop().lip()
+                        && IntStream.rangeClosed(site.rowLip(), site.rowFoot())
+                                .anyMatch(row -> putBeside(nearest, row));
         };
     }
 
     /** Away from the line row by row, as long as the stroke that leads there can pass. */
-    private boolean putAlong(Placed label, int near, int step, int... columns) {
-        for (int row = near; row >= 0 && row < cells.rows(); row += step) {
+    private boolean putAlong(Placed label, int near, int step, int most, int... columns) {
+        for (int row = near; row >= 0 && row < cells.rows() && Math.abs(row - near) < most; row += step) {
             if (row != near && !cells.letsPass(row - step, label.lead())) {
                 return false;
             }
@@ -206,6 +216,14 @@ final class Labels {
             }
         }
         return false;
+    }
+
+    /** With nothing between it and its fall, lest it seem to belong to something else. */
+    private boolean putBeside(Placed label, int row) {
+        int right = label.lead() + 1;
+        int left = label.lead() - 1;
+        return (cells.letsPass(row, right) && putAt(label, row, row, right + 1))
+                || (cells.letsPass(row, left) && putAt(label, row, row, left - label.width()));
     }
 
     private boolean putAt(Placed label, int row, int near, int... columns) {

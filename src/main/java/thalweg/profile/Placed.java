@@ -19,10 +19,15 @@ record Placed(int first, int last, String text, int row, int column, int width, 
     enum Side {
         /** Above the line, with a stroke down to its place. */
         ABOVE,
-        /** Below the line, with a stroke up to its place. */
-        BELOW,
         /** Right beside its place, without a stroke. */
-        BESIDE
+        BESIDE,
+        /** Below the line, with a stroke up to its place. */
+        BELOW
+    }
+
+    /** Whether its last letter rather than its first stands at its place. */
+    boolean endsAtItsPlace() {
+        return column + width - 1 == lead || (side == Side.BESIDE && column < lead);
     }
 
     /** The highest row of its stroke; there is none where it is below the lowest. */

@@ -120,6 +120,15 @@ public final class Profile {
                 .toList();
     }
 
+    /** From the first known distance to the last one; empty where places do not stand to scale. */
+    Optional<Window> known() {
+        List<Stop> placed = stops.stream().filter(Stop::placed).toList();
+        return placed.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Window(
+                        placed.get(0).along(), placed.get(placed.size() - 1).along()));
+    }
+
     /** The whole line. */
     public Window whole() {
         return stops.isEmpty()

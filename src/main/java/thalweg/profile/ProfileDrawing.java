@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Ink;
@@ -107,11 +108,11 @@ public final class ProfileDrawing {
         Labels labels = new Labels(words.captions(), sites, texts, chosen, cells);
         List<Shape.Label> signs = new ArrayList<>();
         if (chosen >= 0) {
-            Labels.Site site = sites.get(chosen);
-            sign(labels, site.rowBelow(), site.column(), "^", Ink.STRONG).ifPresent(signs::add);
+            pointer(labels, sites.get(chosen)).ifPresent(signs::add);
         }
+        labels.number();
         signs.addAll(unknowns(labels));
-        labels.lay();
+        labels.lengthen();
         return new Content(sites, line, marks, signs, labels);
     }
 
@@ -131,9 +132,9 @@ public final class ProfileDrawing {
     private ProfilePicture picture() {
         Content content = content();
         List<Shape> shapes = new ArrayList<>();
-        if (profile.spacing() == Spacing.TO_SCALE) {
-            shapes.addAll(new Ticks(units).distances(frame));
-        }
+        profile.known()
+                .flatMap(window::and)
+                .ifPresent(known -> shapes.addAll(new Ticks(units).distances(frame, known)));
         shapes.addAll(new Ticks(units).heights(frame, layout.heights()));
         List<Placed> placed = content.labels().placed();
         placed.stream()
@@ -144,7 +145,7 @@ public final class ProfileDrawing {
         shapes.addAll(content.signs());
         placed.forEach(label -> shapes.add(label(label)));
         List<Stop> unnumbered = content.labels().unnumbered();
-        String description = words.description(profile, times());
+        String description = words.description(profile, times(), unnumbered);
         Drawing drawing = new Drawing(List.copyOf(shapes), description, OptionalDouble.of(1));
         return new ProfilePicture(
                 drawing, words.caption(profile, times(), stops, unnumbered), words.brief(profile, times(), unnumbered));
@@ -187,16 +188,34 @@ public final class ProfileDrawing {
                 Frame.row(foot));
     }
 
-    /** A question mark below every stretch whose length is unknown; the caption says whose distances are. */
+    /** Points at the chosen place from below, or from above where the line leaves no cell below. */
+    private Optional<Shape.Label> pointer(Labels labels, Labels.Site site) {
+        return IntStream.rangeClosed(site.rowBelow(), frame.lastRow())
+                .mapToObj(row -> sign(labels, row, site.column(), "^", Ink.STRONG))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .or(() -> IntStream.iterate(site.rowAbove(), row -> row >= 0, row -> row - 1)
+                        .mapToObj(row -> sign(labels, row, site.column(), "v", Ink.STRONG))
+                        .flatMap(Optional::stream)
+                        .findFirst());
+    }
+
+    /** A question mark below the first of stretches in a row whose length is unknown; the caption says whose are. */
     private List<Shape.Label> unknowns(Labels labels) {
-        return path.stream()
-                .filter(stretch -> profile.spacing() == Spacing.TO_SCALE && !stretch.known() && !stretch.fall())
-                .flatMap(stretch -> {
-                    int column = (frame.column(stretch.fromAlong()) + frame.column(stretch.toAlong())) / 2;
-                    int row = Frame.row(frame.y((stretch.fromDown() + stretch.toDown()) / 2)) + 1;
-                    return sign(labels, row, column, "?", Ink.MAIN).stream();
-                })
-                .toList();
+        List<Shape.Label> signs = new ArrayList<>();
+        boolean before = true;
+        for (Stretch stretch : path) {
+            if (stretch.fall() || profile.spacing() != Spacing.TO_SCALE) {
+                continue;
+            }
+            if (before && !stretch.known()) {
+                int column = (frame.column(stretch.fromAlong()) + frame.column(stretch.toAlong())) / 2;
+                int row = Frame.row(frame.y((stretch.fromDown() + stretch.toDown()) / 2)) + 1;
+                sign(labels, row, column, "?", Ink.MAIN).ifPresent(signs::add);
+            }
+            before = stretch.known();
+        }
+        return signs;
     }
 
     private static Optional<Shape.Label> sign(Labels labels, int row, int column, String text, Ink ink) {
@@ -215,12 +234,14 @@ public final class ProfileDrawing {
         return new Shape.Line(new Spot(x, text), new Spot(x, line), isChosen ? Ink.MAIN : Ink.FAINT, false, false);
     }
 
+    /** Letters may come out narrower than their cells: then the end of the text that is at its place stays there. */
     private Shape label(Placed label) {
         boolean isChosen = chosen >= label.first() && chosen <= label.last();
+        boolean atEnd = label.endsAtItsPlace();
         return new Shape.Label(
-                new Spot(label.column(), Frame.middle(label.row())),
+                new Spot(atEnd ? label.column() + label.width() : label.column(), Frame.middle(label.row())),
                 label.text(),
                 isChosen ? Ink.STRONG : Ink.MAIN,
-                Shape.Side.START);
+                atEnd ? Shape.Side.END : Shape.Side.START);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import thalweg.logbook.LineRecord;
@@ -49,6 +50,30 @@ public final class ProfileWords {
         return phrases.say("profile.none") + " " + spacing(profile, "profile.none.");
     }
 
+    /** What must be said above a profile in plain text: what it adds up to, what is unknown, what the signs are. */
+    String plain(Profile profile, Optional<Length> bar, Optional<Length> dot) {
+        List<String> sentences = new ArrayList<>(summary(profile));
+        sentences.addAll(unknowns(profile, "profile.plain."));
+        bar.ifPresent(length -> sentences.add(phrases.say("profile.plain.bar", length.print(units))));
+        dot.ifPresent(length -> sentences.add(phrases.say("profile.plain.dot", length.print(units))));
+        return String.join(" ", sentences);
+    }
+
+    /** What it adds up to, and why it has no scale of distances if it has none. */
+    private List<String> summary(Profile profile) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(phrases.say("profile.told", profile.size(), depth(profile)));
+        profile.stops().stream()
+                .filter(stop -> stop.height() > 0)
+                .max(Comparator.comparingDouble(Stop::height))
+                .ifPresent(stop -> sentences.add(
+                        phrases.say("profile.told.highest", length(stop.height()), stop.number())));
+        sentences.add(profile.known()
+                .map(known -> phrases.say("profile.told.length", length(known.from()), length(known.to())))
+                .orElseGet(() -> spacing(profile, "profile.even.")));
+        return sentences;
+    }
+
     /** Everything that must be said beside a picture of those stops. */
     List<String> caption(Profile profile, OptionalDouble times, List<Stop> shown, List<Stop> unnumbered) {
         List<String> sentences = new ArrayList<>();
@@ -59,10 +84,8 @@ public final class ProfileWords {
             sentences.add(spacing(profile, "profile.even."));
         }
         times.ifPresent(many -> sentences.add(times(many, "profile.scale.")));
-        sentences.addAll(unknowns(profile));
-        if (!unnumbered.isEmpty()) {
-            sentences.add(phrases.say("profile.unnumbered", numbers(places(unnumbered))));
-        }
+        sentences.addAll(unknowns(profile, "profile.drawn."));
+        unnumbered(unnumbered).ifPresent(sentences::add);
         sentences.add(phrases.say("profile.level"));
         sentences.addAll(legend(places(shown)));
         return sentences;
@@ -96,34 +119,26 @@ public final class ProfileWords {
             words.add(phrases.say(
                     "profile.brief.no_distance", profile.withoutDistance().size(), profile.size()));
         }
-        if (!unnumbered.isEmpty()) {
-            words.add(phrases.say("profile.unnumbered", numbers(places(unnumbered))));
-        }
+        unnumbered(unnumbered).ifPresent(words::add);
         words.add(phrases.say("profile.brief.level"));
         return words;
     }
 
     /** The picture in words, for those who do not see it. */
-    String description(Profile profile, OptionalDouble times) {
-        List<String> sentences = new ArrayList<>();
-        List<LineRecord> line = places(profile.stops());
-        sentences.add(phrases.say("profile.told", profile.size(), depth(profile)));
-        profile.stops().stream()
-                .filter(stop -> stop.height() > 0)
-                .max(Comparator.comparingDouble(Stop::height))
-                .ifPresent(stop ->
-                        sentences.add(phrases.say("profile.told.highest", length(stop.height()), stop.number())));
-        if (profile.spacing() == Spacing.TO_SCALE) {
-            Window whole = profile.whole();
-            sentences.add(phrases.say("profile.told.length", length(whole.from()), length(whole.to())));
-        } else {
-            sentences.add(spacing(profile, "profile.even."));
-        }
+    String description(Profile profile, OptionalDouble times, List<Stop> unnumbered) {
+        List<String> sentences = new ArrayList<>(summary(profile));
         times.ifPresent(many -> sentences.add(times(many, "profile.scale.")));
-        sentences.addAll(unknowns(profile));
+        sentences.addAll(unknowns(profile, "profile.drawn."));
+        unnumbered(unnumbered).ifPresent(sentences::add);
         sentences.add(phrases.say("profile.level"));
-        sentences.addAll(legend(line));
+        sentences.addAll(legend(places(profile.stops())));
         return String.join(" ", sentences);
+    }
+
+    private Optional<String> unnumbered(List<Stop> stops) {
+        return stops.isEmpty()
+                ? Optional.empty()
+                : Optional.of(phrases.say("profile.unnumbered", numbers(places(stops))));
     }
 
     private String depth(Profile profile) {
@@ -131,16 +146,17 @@ public final class ProfileWords {
         return phrases.say(all ? "profile.depth" : "profile.depth.least", length(profile.depth()));
     }
 
-    private List<String> unknowns(Profile profile) {
+    /** How many heights and distances are unknown, at which places, and how that shows. */
+    private List<String> unknowns(Profile profile, String keys) {
         List<String> sentences = new ArrayList<>();
         List<LineRecord> heights = profile.withoutHeight();
         if (!heights.isEmpty()) {
             sentences.add(phrases.say(
-                    "profile.no_height", heights.size(), profile.falls().size(), numbers(heights)));
+                    keys + "no_height", heights.size(), profile.falls().size(), numbers(heights)));
         }
         List<LineRecord> distances = profile.withoutDistance();
         if (profile.spacing() == Spacing.TO_SCALE && !distances.isEmpty()) {
-            sentences.add(phrases.say("profile.no_distance", distances.size(), profile.size(), numbers(distances)));
+            sentences.add(phrases.say(keys + "no_distance", distances.size(), profile.size(), numbers(distances)));
         }
         return sentences;
     }

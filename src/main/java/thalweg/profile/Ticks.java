@@ -49,7 +49,8 @@ final class Ticks {
         return found;
     }
 
-    private double step(double leastMetres) {
+    /** The smallest round number of the unit that is not below that length [m]. */
+    double step(double leastMetres) {
         double unit = unit();
         return Round.stepFrom(Math.max(leastMetres / unit, 1)) * unit;
     }
@@ -78,14 +79,17 @@ final class Ticks {
         return shapes;
     }
 
-    /** The scale of distances in the last row, each figure behind its stroke. */
-    List<Shape> distances(Frame frame) {
-        double most = Math.max(frame.window().from(), frame.window().to());
-        int widest = 1 + Width.of(text(most)) + GAP;
+    /**
+     * The scale of distances in the last row, each figure behind its stroke.
+     *
+     * @param known where it holds, inside the window: beyond the last known distance there is none
+     */
+    List<Shape> distances(Frame frame, Window known) {
+        int widest = 1 + Width.of(text(known.to())) + GAP;
         List<Shape> shapes = new ArrayList<>();
         double step = step(widest / frame.scale().along());
         double middle = Frame.middle(frame.rows() - 1);
-        for (double along : between(frame.window().from(), frame.window().to(), step)) {
+        for (double along : between(known.from(), known.to(), step)) {
             String text = text(along);
             double x = frame.x(along);
             int column = (int) Math.floor(x) + 1;

@@ -114,11 +114,9 @@ final class Pictures {
 
     /** The cells that a label covers: first column, the one after the last, row. */
     static int[] cells(Shape.Label label) {
-        int column = (int) label.at().x();
-        return new int[] {
-            column,
-            column + Width.of(label.text()),
-            (int) Math.floor(-label.at().y() / 2)
-        };
+        int width = Width.of(label.text());
+        int at = (int) label.at().x();
+        int column = label.side() == Shape.Side.END ? at - width : at;
+        return new int[] {column, column + width, (int) Math.floor(-label.at().y() / 2)};
     }
 }

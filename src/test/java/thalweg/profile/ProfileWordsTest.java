@@ -56,7 +56,7 @@ class ProfileWordsTest {
 
         assertThat(Pictures.lines(picture.drawing(), Ink.MAIN).filter(Shape.Line::dashed))
                 .hasSize(2);
-        assertThat(Pictures.texts(picture.drawing())).filteredOn("?"::equals).hasSize(2);
+        assertThat(Pictures.texts(picture.drawing())).filteredOn("?"::equals).hasSize(1);
         assertThat(picture.caption())
                 .contains("Distances unknown: 1 of 5 (place 3), drawn broken and evenly between their neighbours.");
         assertThat(picture.brief()).contains("distances unknown: 1 of 5");
@@ -143,9 +143,17 @@ class ProfileWordsTest {
                         .drawing()
                         .description())
                 .startsWith(
-                        "Profile of 4 places. Their heights add up to 66 m. The highest fall is 46 m, at place 3. It"
-                                + " is drawn from 0 m to 300 m along the line.")
+                        "Profile of 4 places. Their heights add up to 66 m. The highest fall is 46 m, at place 3."
+                        + " Distances are known from 0 m to 300 m along the line.")
                 .contains(LEVEL);
+    }
+
+    @Test
+    void nothingIsMeasuredBeyondTheLastKnownDistance() {
+        ProfilePicture picture = picture(Lines.of("walk|40 m", "drop|300 m|20 m", "drop|-|5 m", "walk|-"));
+
+        assertThat(picture.drawing().description()).contains("Distances are known from 40 m to 300 m along the line.");
+        assertThat(Pictures.distances(picture.drawing()).keySet()).allMatch(metres -> metres <= 300);
     }
 
     @Test
