@@ -25,9 +25,9 @@ record Placed(int first, int last, String text, int row, int column, int width, 
         BELOW
     }
 
-    /** Whether its last letter rather than its first stands at its place. */
+    /** Whether its end rather than its beginning stands at its place. */
     boolean endsAtItsPlace() {
-        return column + width - 1 == lead || (side == Side.BESIDE && column < lead);
+        return lead - column > width / 2;
     }
 
     /** The highest row of its stroke; there is none where it is below the lowest. */

@@ -148,7 +148,12 @@ public final class ProfileDrawing {
         String description = words.description(profile, times(), unnumbered);
         Drawing drawing = new Drawing(List.copyOf(shapes), description, OptionalDouble.of(1));
         return new ProfilePicture(
-                drawing, words.caption(profile, times(), stops, unnumbered), words.brief(profile, times(), unnumbered));
+                drawing,
+                words.caption(profile, times(), stops, unnumbered),
+                words.brief(profile, times(), unnumbered),
+                content.sites().stream()
+                        .map(site -> new ProfilePicture.Where(site.stop().number() - 1, site.column()))
+                        .toList());
     }
 
     /** How many times as large heights are drawn as distances, where both are to scale and something goes down. */

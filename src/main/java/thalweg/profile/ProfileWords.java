@@ -24,14 +24,25 @@ public final class ProfileWords {
 
     private final Phrases phrases;
     private final UnitSystem units;
+    private final String legend;
 
     /**
      * @param phrases words of the domain and of profiles
      * @param units in which quantities are shown
      */
     public ProfileWords(Phrases phrases, UnitSystem units) {
+        this(phrases, units, "profile.legend.");
+    }
+
+    private ProfileWords(Phrases phrases, UnitSystem units, String legend) {
         this.phrases = phrases;
         this.units = units;
+        this.legend = legend;
+    }
+
+    /** The same where letters stand for small shapes. */
+    public ProfileWords withLetters() {
+        return new ProfileWords(phrases, units, "profile.letters.");
     }
 
     UnitSystem units() {
@@ -66,8 +77,8 @@ public final class ProfileWords {
         profile.stops().stream()
                 .filter(stop -> stop.height() > 0)
                 .max(Comparator.comparingDouble(Stop::height))
-                .ifPresent(stop -> sentences.add(
-                        phrases.say("profile.told.highest", length(stop.height()), stop.number())));
+                .ifPresent(stop ->
+                        sentences.add(phrases.say("profile.told.highest", length(stop.height()), stop.number())));
         sentences.add(profile.known()
                 .map(known -> phrases.say("profile.told.length", length(known.from()), length(known.to())))
                 .orElseGet(() -> spacing(profile, "profile.even.")));
@@ -86,7 +97,7 @@ public final class ProfileWords {
         times.ifPresent(many -> sentences.add(times(many, "profile.scale.")));
         sentences.addAll(unknowns(profile, "profile.drawn."));
         unnumbered(unnumbered).ifPresent(sentences::add);
-        sentences.add(phrases.say("profile.level"));
+        level(profile, "profile.level").ifPresent(sentences::add);
         sentences.addAll(legend(places(shown)));
         return sentences;
     }
@@ -120,7 +131,7 @@ public final class ProfileWords {
                     "profile.brief.no_distance", profile.withoutDistance().size(), profile.size()));
         }
         unnumbered(unnumbered).ifPresent(words::add);
-        words.add(phrases.say("profile.brief.level"));
+        level(profile, "profile.brief.level").ifPresent(words::add);
         return words;
     }
 
@@ -130,9 +141,14 @@ public final class ProfileWords {
         times.ifPresent(many -> sentences.add(times(many, "profile.scale.")));
         sentences.addAll(unknowns(profile, "profile.drawn."));
         unnumbered(unnumbered).ifPresent(sentences::add);
-        sentences.add(phrases.say("profile.level"));
+        level(profile, "profile.level").ifPresent(sentences::add);
         sentences.addAll(legend(places(profile.stops())));
         return String.join(" ", sentences);
+    }
+
+    /** There is nothing between places where there is one. */
+    private Optional<String> level(Profile profile, String key) {
+        return profile.size() > 1 ? Optional.of(phrases.say(key)) : Optional.empty();
     }
 
     private Optional<String> unnumbered(List<Stop> stops) {
@@ -199,18 +215,22 @@ public final class ProfileWords {
         List<String> sentences = new ArrayList<>();
         List<String> conditions = captions().conditions(places);
         if (!conditions.isEmpty()) {
-            sentences.add(phrases.say("profile.legend.condition", String.join(", ", conditions)));
-            sentences.add(phrases.say("profile.legend.station"));
+            sentences.add(phrases.say("profile.conditions", String.join(", ", conditions)));
+            sentences.add(phrases.say(legend + "station"));
         }
         MARKED.stream()
                 .filter(kind ->
                         places.stream().anyMatch(place -> place.obstacle().kind() == kind))
-                .forEach(kind -> sentences.add(
-                        phrases.say("profile.legend." + kind.name().toLowerCase(Locale.ROOT))));
+                .forEach(kind -> sentences.add(phrases.say(legend + kind.name().toLowerCase(Locale.ROOT))));
         return sentences;
     }
 
-    /** Where a place is: how far along, how far down, each as far as it is known. */
+    /**
+     * Where a place is: how far along, how far down, each as far as it is known; and that its own height is not, where
+     * one is asked for.
+     *
+     * @param index of the place, counted from 0
+     */
     public String whereabouts(Profile profile, int index) {
         Stop stop = profile.stops().get(index);
         String along = stop.place()
@@ -219,7 +239,8 @@ public final class ProfileWords {
                 .map(distance -> phrases.say("profile.along", distance.print(units)))
                 .orElseGet(() -> phrases.say("profile.along.unknown"));
         boolean all = profile.stops().subList(0, index).stream().noneMatch(one -> one.fall() == Fall.UNKNOWN);
-        return along + ", " + phrases.say(all ? "profile.down" : "profile.down.least", length(stop.lip()));
+        String down = phrases.say(all ? "profile.down" : "profile.down.least", length(stop.lip()));
+        return along + ", " + down + (stop.fall() == Fall.UNKNOWN ? ", " + phrases.say("profile.height.unknown") : "");
     }
 
     private String numbers(List<LineRecord> places) {

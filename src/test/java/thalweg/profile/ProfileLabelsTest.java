@@ -190,8 +190,8 @@ class ProfileLabelsTest {
 
     @Test
     void theChosenPlaceIsMarkedWithoutColour() {
-        CASES.forEach(one -> assertThat(
-                        Pictures.texts(one.drawing()).stream().filter(text -> text.startsWith("[") || text.matches("[v^]")))
+        CASES.forEach(one -> assertThat(Pictures.texts(one.drawing()).stream()
+                        .filter(text -> text.startsWith("[") || text.matches("[v^]")))
                 .as(one.name())
                 .matches(found -> found.isEmpty() == one.chosen().isEmpty()));
     }

@@ -39,8 +39,8 @@ class ProfileLinesTest {
     @Test
     void everySignStandsForThatMuchOrAPartOfIt() {
         double[] heights = {300, 2, 46, 151, 7};
-        List<String> lines = lines(Lines.of(
-                "drop|0 m|300 m", "drop|10 m|2 m", "drop|900 m|46 m", "drop|950 m|151 m", "drop|2000 m|7 m"));
+        List<String> lines = lines(
+                Lines.of("drop|0 m|300 m", "drop|10 m|2 m", "drop|900 m|46 m", "drop|950 m|151 m", "drop|2000 m|7 m"));
 
         assertThat(lines.get(0)).contains("Each | is 20 m", "Each . is 100 m");
         for (int i = 0; i < heights.length; i++) {

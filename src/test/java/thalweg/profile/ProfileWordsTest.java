@@ -26,7 +26,8 @@ class ProfileWordsTest {
         ProfilePicture picture = picture(Lines.of("walk|0 m", "drop|100 m|20 m", "walk|300 m"));
 
         assertThat(picture.caption()).containsExactly("Heights are drawn 4 times as large as distances.", LEVEL);
-        assertThat(picture.brief()).containsExactly("Heights 4 times", "level between places: no fall on record there");
+        assertThat(picture.brief())
+                .containsExactly("Heights drawn 4 times", "level between places: no fall on record there");
     }
 
     @Test
@@ -142,8 +143,7 @@ class ProfileWordsTest {
         assertThat(picture(Lines.of("walk|0 m", "drop|100 m|20 m", "drop|250 m|46 m", "walk|300 m"))
                         .drawing()
                         .description())
-                .startsWith(
-                        "Profile of 4 places. Their heights add up to 66 m. The highest fall is 46 m, at place 3."
+                .startsWith("Profile of 4 places. Their heights add up to 66 m. The highest fall is 46 m, at place 3."
                         + " Distances are known from 0 m to 300 m along the line.")
                 .contains(LEVEL);
     }
@@ -160,7 +160,7 @@ class ProfileWordsTest {
     void whereaboutsSayAtLeastWhereAHeightBeforeIsUnknown() {
         Profile profile = Profile.of(Lines.of("drop|0 m|5 m", "drop|-|-", "drop|90 m|3 m"));
 
-        assertThat(Pictures.METRIC.whereabouts(profile, 1)).isEqualTo("distance unknown, 5 m down");
+        assertThat(Pictures.METRIC.whereabouts(profile, 1)).isEqualTo("distance unknown, 5 m down, height unknown");
         assertThat(Pictures.METRIC.whereabouts(profile, 2)).isEqualTo("90 m along, at least 5 m down");
         assertThat(Pictures.IMPERIAL.whereabouts(profile, 2)).isEqualTo("295 ft along, at least 16 ft down");
     }

@@ -29,8 +29,7 @@ class ProfilePartTest {
 
     @Test
     void oneDrawingIsForAPhoneAndOneForPaper() {
-        Block.Picture picture =
-                (Block.Picture) profile(Lines.drops(9)).get(0);
+        Block.Picture picture = (Block.Picture) profile(Lines.drops(9)).get(0);
 
         assertThat(picture.drawing().right()).isLessThanOrEqualTo(36);
         assertThat(picture.wide().orElseThrow().right()).isBetween(60.0, 76.0);
@@ -46,17 +45,13 @@ class ProfilePartTest {
 
     @Test
     void anEmptyLineHasNoSectionForIt() {
-        assertThat(SampleSheets.bare().sections()).noneMatch(section -> section.id().equals("profile"));
+        assertThat(SampleSheets.bare().sections())
+                .noneMatch(section -> section.id().equals("profile"));
     }
 
     @Test
     void whatAnOutputWithoutPicturesShowsIsInert() {
-        assertThat(new Block.Picture(
-                                "id",
-                                "caption",
-                                SampleFigures.drawing(),
-                                Optional.empty(),
-                                List.of("a\u202Eb\nc"))
+        assertThat(new Block.Picture("id", "caption", SampleFigures.drawing(), Optional.empty(), List.of("a\u202Eb\nc"))
                         .plain())
                 .containsExactly("a\uFFFDb c");
     }
