@@ -69,7 +69,7 @@ public final class Lines {
         double along = 0;
         List<String> line = new ArrayList<>();
         for (int i = 0; i < places; i++) {
-            ObstacleKind kind = ObstacleKind.values()[random.nextInt(ObstacleKind.values().length)];
+            ObstacleKind kind = oneOf(ObstacleKind.values(), random);
             along += random.nextInt(4) == 0 ? 0 : random.nextInt(4) == 0 ? random.nextInt(800) : random.nextInt(40);
             String distance = random.nextDouble() > known ? "-" : (inOrder ? along : random.nextInt(900)) + " m";
             String height = random.nextDouble() > known
@@ -79,10 +79,14 @@ public final class Lines {
                     ? "-"
                     : random.nextInt(5) == 0
                             ? UNSEEN
-                            : Condition.values()[random.nextInt(Condition.values().length)].name();
+                            : oneOf(Condition.values(), random).name();
             line.add(String.join("|", kind.name(), distance, height, NAMES.get(random.nextInt(NAMES.size())), state));
         }
         return of(line.toArray(String[]::new));
+    }
+
+    private static <E> E oneOf(E[] values, Random random) {
+        return values[random.nextInt(values.length)];
     }
 
     private static Uid uid() {
