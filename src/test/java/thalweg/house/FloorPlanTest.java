@@ -27,7 +27,8 @@ class FloorPlanTest {
             route         | pure | fault units text place ledger                                                |
             logbook       | pure | fault units text place rig ledger route                                      |
             body          | pure | fault units text json place rig ledger route logbook                         |
-            sheet         | pure | fault units text place drawing rig ledger route logbook                      |
+            profile       | pure | units text drawing route logbook                                             |
+            sheet         | pure | fault units text place drawing rig ledger route logbook profile              |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
             exchange.gpx  | pure | units text json place body                                                   |

@@ -73,6 +73,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                 .unless(none, around.say("canyon.nothing_to_open")));
         bindings.add(Binding.of(Key.of('w'), around.say("key.sheet"), this::writeSheet)
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('p'), around.say("key.profile"), this::profile)
+                .unless(none, around.say("profile.none.empty"))
+                .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_place"), this::newPlace)
                 .unless(around.readOnly(), readOnly)
@@ -124,6 +127,15 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                         Step.open(this, new Go.OneStation(uid, one.station().uid())))
                 .orElseGet(() -> Step.open(
                         this, new Go.Read(About.placeName(row.place(), around), About.place(row.place(), around))));
+    }
+
+    /** The profile opens where the list is. */
+    private Step profile() {
+        Row row = chosen().orElseThrow();
+        Uid at = row.station()
+                .map(station -> station.station().uid())
+                .orElseGet(() -> row.place().obstacle().uid());
+        return Step.open(this, new Go.CanyonProfile(uid, Optional.of(at)));
     }
 
     private Step read(Surroundings around) {
@@ -238,6 +250,12 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                             .map(station -> About.station(station, around))
                             .orElseGet(() -> About.place(row.place(), around)))
                     .orElseGet(() -> About.canyon(record(), around));
+            chosen().ifPresent(row -> ProfilePane.below(
+                    right,
+                    Paragraph.height(text, right.columns()),
+                    record(),
+                    row.place().number() - 1,
+                    around));
             Paragraph.draw(right, text, 0, around);
         }
     }

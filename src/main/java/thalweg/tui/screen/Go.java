@@ -24,6 +24,9 @@ public sealed interface Go extends Destination {
     /** One canyon and its line. */
     record OneCanyon(Uid canyon) implements Go {}
 
+    /** The profile of a canyon, at one of its places or stations, if one is named. */
+    record CanyonProfile(Uid canyon, Optional<Uid> at) implements Go {}
+
     /** One station. */
     record OneStation(Uid canyon, Uid station) implements Go {}
 

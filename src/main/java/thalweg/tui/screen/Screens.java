@@ -16,6 +16,9 @@ public final class Screens {
         if (destination instanceof Go.OneCanyon go) {
             return CanyonScreen.opened(go.canyon());
         }
+        if (destination instanceof Go.CanyonProfile go) {
+            return ProfileScreen.opened(go);
+        }
         if (destination instanceof Go.OneStation go) {
             return StationScreen.opened(go);
         }

@@ -28,6 +28,7 @@ final class PlacesTest {
             List<Go> places = List.of(
                     new Go.Canyons(),
                     new Go.OneCanyon(uid),
+                    new Go.CanyonProfile(uid, Optional.empty()),
                     new Go.OneStation(uid, uid),
                     new Go.EditCanyon(uid, Optional.empty()),
                     new Go.EditObstacle(uid, uid, order, Optional.empty()),
