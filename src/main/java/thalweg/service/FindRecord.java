@@ -7,6 +7,7 @@ import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.storage.CanyonStore;
@@ -59,6 +60,11 @@ public final class FindRecord {
     /** The canyon of that id, if there is one. */
     public Optional<CanyonRecord> byId(Uid uid) {
         return session.records().canyon(uid);
+    }
+
+    /** What this database keeps to itself around a canyon. */
+    public LocalRecord local(Uid canyon) {
+        return session.records().local(canyon);
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.ledger.Uid;
-import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -29,7 +28,8 @@ import thalweg.tui.widget.Searching;
  * @param search the words
  * @param detail the chosen canyon, once it is loaded
  */
-record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searching search, Optional<CanyonRecord> detail)
+record CanyonsScreen(
+        Optional<Told.CanyonsFound> found, ListState list, Searching search, Optional<Told.CanyonLoaded> detail)
         implements Screen {
 
     /** Nothing found yet. */
@@ -76,6 +76,10 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_canyon"), this::enterNew)
                 .unless(around.readOnly(), around.say("read_only.refused"))
                 .unless(found.isEmpty(), around.say("loading")));
+        bindings.add(Binding.of(
+                Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(Optional.empty()))));
+        bindings.add(Binding.of(
+                Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(Optional.empty()))));
         if (!search.words().isEmpty()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         }
@@ -132,7 +136,7 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
             return answer.words().equals(search.words()) ? foundThose(answer) : Step.stay(this);
         }
         if (message instanceof Told.CanyonLoaded loaded) {
-            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded.record())));
+            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded)));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -215,9 +219,11 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
     }
 
     private void drawDetail(Canvas canvas, Surroundings around) {
-        Optional<CanyonRecord> shown = detail.filter(record ->
-                chosen().filter(row -> row.uid().equals(record.canyon().uid())).isPresent());
-        List<Paragraph> text = shown.map(record -> About.canyon(record, around)).orElse(List.of());
+        Optional<Told.CanyonLoaded> shown = detail.filter(told -> chosen().filter(
+                        row -> row.uid().equals(told.record().canyon().uid()))
+                .isPresent());
+        List<Paragraph> text = shown.map(told -> AboutLocal.canyon(told.record(), told.local(), around))
+                .orElse(List.of());
         Paragraph.draw(canvas, text, 0, around);
     }
 

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonName;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
+import thalweg.logbook.TripInCanyon;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
@@ -51,6 +55,25 @@ public sealed interface Go extends Destination {
 
     /** A sheet to write. */
     record WriteSheet(Uid canyon, String canyonName) implements Go {}
+
+    /** The trips to one canyon, or to all. */
+    record Trips(Optional<CanyonName> canyon) implements Go {}
+
+    /** A trip to edit. */
+    record EditTrip(Uid uid, CanyonName canyon, Optional<Trip> trip) implements Go {}
+
+    /** A trip to take out of use. */
+    record TakeOutTrip(TripInCanyon trip) implements Go {}
+
+    /** The sheets given out of one canyon, or of all. */
+    record Given(Optional<CanyonName> canyon) implements Go {}
+
+    /** The private note about a thing to edit. */
+    record EditPrivateNote(Uid about, String label, List<PrivateNote> before) implements Go {
+        public EditPrivateNote {
+            before = List.copyOf(before);
+        }
+    }
 
     /** A text to read. */
     record Read(String title, List<Paragraph> text) implements Go {

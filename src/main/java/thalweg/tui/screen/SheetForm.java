@@ -22,7 +22,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
 
     @Override
     public Form form(Surroundings around) {
-        return Form.of(new Build(around)
+        Build build = new Build(around)
                 .word("format", "sheet_form.format", "sheet_format", Ask.SheetFormat.class, Ask.SheetFormat.HTML)
                 .name(
                         "file",
@@ -33,8 +33,8 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                         around.say("sheet_form.overwrite"),
                         List.of("no", YES),
                         List.of(around.say("sheet_form.no"), around.say("sheet_form.yes")),
-                        "no")
-                .done());
+                        "no");
+        return Form.of((around.readOnly() ? build : build.text("given_to", "sheet_form.given_to", "")).done());
     }
 
     @Override
@@ -44,6 +44,11 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         String name = filled.text("file");
         String target = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
         return new Ask.WriteSheet(
-                go.canyon(), format, target, filled.text("overwrite").equals(YES), around.units());
+                go.canyon(),
+                format,
+                target,
+                filled.text("overwrite").equals(YES),
+                around.units(),
+                around.readOnly() ? "" : filled.text("given_to"));
     }
 }

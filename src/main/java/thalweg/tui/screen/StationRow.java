@@ -143,6 +143,14 @@ record StationRow(
                 AboutAnalysis.of(station, entry, rig, around));
     }
 
+    /** The same with a private note at its end, and a sign that there is one. */
+    StationRow withPrivateNote(List<Paragraph> note, Surroundings around) {
+        List<Paragraph> whole = new ArrayList<>(detail);
+        whole.addAll(note);
+        String marked = name + " " + around.say("local.mark");
+        return new StationRow(marked, state, stateStyle, heading, anchor, destination, whole);
+    }
+
     /** Whether it can be edited: what was found, noted or worked out never is. */
     boolean editable() {
         return destination.isPresent();
