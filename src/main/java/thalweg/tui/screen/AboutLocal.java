@@ -14,6 +14,7 @@ import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.logbook.TripText;
 import thalweg.route.PartialDate;
+import thalweg.text.Width;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -25,27 +26,46 @@ final class AboutLocal {
 
     private AboutLocal() {}
 
-    /** The private note about a thing under a heading of its own; nothing where there is none. */
-    static List<Paragraph> note(LocalRecord local, Uid about, Surroundings around) {
+    /**
+     * What is said about a thing, with the private note about it in a block of its own below the name: at the end it
+     * would fall out of a pane that does not scroll.
+     *
+     * @param text the name first
+     */
+    static List<Paragraph> withNote(List<Paragraph> text, LocalRecord local, Uid about, Surroundings around) {
         Optional<String> note = local.noteAbout(about);
         if (note.isEmpty()) {
-            return List.of();
+            return text;
         }
-        return List.of(
-                Paragraph.gap(), Paragraph.of(around.say("local.heading"), Style.CAUTION), Paragraph.of(note.get()));
+        List<Paragraph> whole = new ArrayList<>(text);
+        whole.addAll(
+                1,
+                List.of(
+                        Paragraph.gap(),
+                        Paragraph.of(around.say("local.heading"), Style.CAUTION),
+                        Paragraph.of(note.get()),
+                        Paragraph.gap()));
+        return whole;
     }
 
-    /** A name with a sign behind it where there is a private note about what it names. */
-    static String marked(String name, LocalRecord local, Uid about, Surroundings around) {
-        return local.notesAbout(about).isEmpty() ? name : name + " " + around.say("local.mark");
+    /**
+     * A name with a sign behind it where there is a private note about what it names.
+     *
+     * @param room for both [cells]; the name is cut to keep the sign
+     */
+    static String marked(String name, LocalRecord local, Uid about, int room, Surroundings around) {
+        if (local.notesAbout(about).isEmpty()) {
+            return name;
+        }
+        String sign = " " + around.say("local.mark");
+        return Width.cut(name, Math.max(0, room - Width.of(sign))) + sign;
     }
 
     /** A canyon with the private note about it, and how much else stays here. */
     static List<Paragraph> canyon(CanyonRecord record, LocalRecord local, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(About.canyon(record, around));
         text.addAll(counts(local, around));
-        text.addAll(note(local, record.canyon().uid(), around));
-        return text;
+        return withNote(text, local, record.canyon().uid(), around);
     }
 
     /** How many trips and sheets given out there are; nothing where there are none. */

@@ -170,14 +170,13 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
     }
 
     private List<Paragraph> about(Row row, Surroundings around) {
-        List<Paragraph> text = new ArrayList<>(row.station()
+        List<Paragraph> text = row.station()
                 .map(station -> About.station(station, around))
-                .orElseGet(() -> About.place(row.place(), around)));
+                .orElseGet(() -> About.place(row.place(), around));
         Uid about = row.station()
                 .map(station -> station.station().uid())
                 .orElse(row.place().obstacle().uid());
-        text.addAll(AboutLocal.note(local(), about, around));
-        return text;
+        return AboutLocal.withNote(text, local(), about, around);
     }
 
     private Step writeSheet() {
@@ -310,12 +309,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                             && row.place().obstacle().kind().usuallyRigged()
                     ? around.say("canyon.no_station")
                     : "";
-            String name = AboutLocal.marked(
-                    About.placeName(row.place(), around),
-                    local(),
-                    row.place().obstacle().uid(),
-                    around);
-            row(line, name, "", state, style, style);
+            String name = About.placeName(row.place(), around);
+            Uid about = row.place().obstacle().uid();
+            row(line, AboutLocal.marked(name, local(), about, nameRoom(line), around), "", state, style, style);
             return;
         }
         StationRecord station = row.station().get();
@@ -325,9 +321,14 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                         ? " +" + station.neverSeen() + around.say("canyons.unseen_mark")
                         : "");
         Style coloured = style == Style.SELECTED ? style : Looks.style(station.worst());
-        String name = AboutLocal.marked(
-                station.station().name(), local(), station.station().uid(), around);
-        row(line, "   " + name, rope, state, style, coloured);
+        String name = "   " + station.station().name();
+        Uid about = station.station().uid();
+        row(line, AboutLocal.marked(name, local(), about, nameRoom(line), around), rope, state, style, coloured);
+    }
+
+    private static int nameRoom(Canvas line) {
+        boolean narrow = line.columns() < NARROW;
+        return Math.max(8, line.columns() - (narrow ? SHORT_STATE : ROPE + 2 + STATE) - 2);
     }
 
     /** A narrow line has no room for the rope; the station itself tells it. */
@@ -335,7 +336,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         boolean narrow = line.columns() < NARROW;
         int ropeRoom = narrow ? 0 : ROPE + 2;
         int stateRoom = narrow ? SHORT_STATE : STATE;
-        int room = Math.max(8, line.columns() - ropeRoom - stateRoom - 2);
+        int room = nameRoom(line);
         line.fit(0, 0, room, name, style);
         if (!narrow) {
             line.fit(0, room + 2, ROPE, rope, style);

@@ -27,14 +27,17 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 .name(
                         "file",
                         "sheet_form.file",
-                        Slug.of(go.canyonName(), go.canyon().tail()))
-                .options(
+                        Slug.of(go.canyonName(), go.canyon().tail()));
+        if (!around.readOnly()) {
+            build.text("given_to", "sheet_form.given_to", "");
+        }
+        return Form.of(build.options(
                         "overwrite",
                         around.say("sheet_form.overwrite"),
                         List.of("no", YES),
                         List.of(around.say("sheet_form.no"), around.say("sheet_form.yes")),
-                        "no");
-        return Form.of((around.readOnly() ? build : build.text("given_to", "sheet_form.given_to", "")).done());
+                        "no")
+                .done());
     }
 
     @Override

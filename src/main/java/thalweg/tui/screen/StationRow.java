@@ -143,12 +143,10 @@ record StationRow(
                 AboutAnalysis.of(station, entry, rig, around));
     }
 
-    /** The same with a private note at its end, and a sign that there is one. */
-    StationRow withPrivateNote(List<Paragraph> note, Surroundings around) {
-        List<Paragraph> whole = new ArrayList<>(detail);
-        whole.addAll(note);
-        String marked = name + " " + around.say("local.mark");
-        return new StationRow(marked, state, stateStyle, heading, anchor, destination, whole);
+    /** The same with another detail that holds a private note, and a sign that there is one. */
+    StationRow withPrivateNote(List<Paragraph> whole, Surroundings around) {
+        String marked = around.say("local.mark") + " " + state;
+        return new StationRow(name, marked, stateStyle, heading, anchor, destination, whole);
     }
 
     /** Whether it can be edited: what was found, noted or worked out never is. */

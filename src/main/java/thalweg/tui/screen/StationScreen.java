@@ -7,6 +7,7 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -50,12 +51,12 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
     }
 
     private List<StationRow> withPrivateNote(List<StationRow> rows, Surroundings around) {
-        List<Paragraph> note = AboutLocal.note(loaded.orElseThrow().local(), uid, around);
-        if (note.isEmpty()) {
-            return rows;
-        }
+        LocalRecord local = loaded.orElseThrow().local();
         List<StationRow> all = new ArrayList<>(rows);
-        all.set(0, rows.get(0).withPrivateNote(note, around));
+        if (!local.notesAbout(uid).isEmpty()) {
+            List<Paragraph> detail = AboutLocal.withNote(rows.get(0).detail(), local, uid, around);
+            all.set(0, rows.get(0).withPrivateNote(detail, around));
+        }
         return all;
     }
 
