@@ -15,7 +15,10 @@ import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
+import thalweg.route.PartPlace;
 import thalweg.route.Prose;
+import thalweg.route.Times;
+import thalweg.sheet.Durations;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
@@ -41,13 +44,15 @@ final class ShowText {
         grades(canyon);
         line("Longest drop: "
                 + record.longestDrop().map(drop -> drop.print(units)).orElse(phrases.say("unknown")));
-        canyon.position().ifPresent(place -> line(place.printDecimal() + "   " + place.printMinutes()));
+        times(canyon.times());
+        canyon.position().ifPresent(place -> line(place.print() + "   " + place.printMinutes()));
         prose("canyon_text", canyon.prose());
         line("");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("NO", "WHAT", "HEIGHT", "STATION", "ROPE", "WORST", "LAST SEEN", "ID"));
         record.line().forEach(place -> rows.addAll(rows(place)));
         out.append(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
+        record.line().forEach(this::details);
         closing();
         return out.toString();
     }
@@ -65,6 +70,32 @@ final class ShowText {
         String french = canyon.french().map(grade -> grade.print()).orElse(phrases.say("unknown"));
         String american = canyon.american().map(grade -> grade.print()).orElse(phrases.say("unknown"));
         line("Grades: French " + french + ", American " + american);
+    }
+
+    private void times(Times times) {
+        line(phrases.say(
+                "about.times",
+                duration(times.approachMinutes()),
+                duration(times.descentMinutes()),
+                duration(times.exitMinutes())));
+    }
+
+    private String duration(Optional<Integer> minutes) {
+        return minutes.map(known -> Durations.print(known, phrases)).orElse(phrases.say("unknown"));
+    }
+
+    /** What a table has no room for. */
+    private void details(LineRecord place) {
+        String distance = place.obstacle()
+                .distance()
+                .map(known -> phrases.say("about.distance", known.print(units)))
+                .orElse("");
+        String note = place.obstacle().note();
+        if (!distance.isEmpty() || !note.isEmpty()) {
+            line("");
+            wrapped(place.number() + ": " + distance, "");
+            wrapped(note, "  ");
+        }
     }
 
     private List<List<String>> rows(LineRecord place) {
@@ -158,11 +189,12 @@ final class ShowText {
                                 + part.axialStrength()
                                         .map(force -> ", axial " + force.print(units))
                                         .orElse(""),
-                        part.kind().isPoint()
+                        part.kind().isPoint() || part.holdsAlone().isPresent()
                                 ? part.holdsAlone()
                                         .map(belief -> Words.word(phrases, "holds", belief))
                                         .orElse(phrases.say("holds.unknown"))
-                                : "")
+                                : "",
+                        part.place().map(this::place).orElse(""))
                 .stream()
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -177,6 +209,16 @@ final class ShowText {
         wrapped(facts, "      ");
         wrapped(part.note(), "      ");
         record.inspections().forEach(entry -> inspection(entry.content()));
+    }
+
+    /** Where it is, seen from the first point. */
+    private String place(PartPlace place) {
+        return phrases.say("about.place") + ": "
+                + phrases.say(
+                        "about.place_value",
+                        place.right().printFine(units),
+                        place.up().printFine(units),
+                        place.out().printFine(units));
     }
 
     private void inspection(Inspection inspection) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -83,8 +84,9 @@ final class PrivateStaysTest {
         assertThat(ran.out()).contains("The file holds private records of");
     }
 
-    private Planted planted(Json.Fields body, String prefix, Function<FieldReader, Boolean> reader, String parent) {
-        Planted planted = Planted.in(body, prefix, reader, parent);
+    private Planted planted(
+            Json.Fields body, String prefix, Function<FieldReader, Boolean> reader, Set<String> leaving) {
+        Planted planted = Planted.in(body, prefix, reader, leaving);
         secrets.addAll(planted.all());
         return planted;
     }
@@ -100,7 +102,7 @@ final class PrivateStaysTest {
                 .with("people", new Json.Items(List.of(person, person)))
                 .with("ropes", new Json.Items(List.of(rope)));
         Planted planted =
-                planted(body, "trip", in -> TripBody.read(uid, canyon, in).isPresent(), TripBody.PARENT);
+                planted(body, "trip", in -> TripBody.read(uid, canyon, in).isPresent(), Set.of(TripBody.PARENT));
         assertThat(planted.words().keySet()).containsExactlyInAnyOrder("name", "people", "ropes", "note");
         return TripBody.read(uid, canyon, planted.reader()).orElseThrow();
     }
@@ -110,7 +112,7 @@ final class PrivateStaysTest {
                 SheetGivenBody.write(things.sheetGiven(canyon)),
                 "given",
                 in -> SheetGivenBody.read(canyon, in).isPresent(),
-                "");
+                Set.of());
         assertThat(planted.words().keySet()).containsExactlyInAnyOrder("to", "file");
         return SheetGivenBody.read(canyon, planted.reader()).orElseThrow();
     }
@@ -125,7 +127,7 @@ final class PrivateStaysTest {
                 PrivateNoteBody.write(things.privateNote(uid, about)),
                 "note" + about.tail(),
                 in -> PrivateNoteBody.read(uid, about, in).isPresent(),
-                PrivateNoteBody.PARENT);
+                Set.of(PrivateNoteBody.PARENT));
         assertThat(planted.words().keySet()).containsExactly("text");
         return PrivateNoteBody.read(uid, about, planted.reader()).orElseThrow();
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
@@ -21,12 +22,12 @@ public final class Planted {
     private final Json.Fields body;
     private int next;
 
-    private Planted(Json.Fields original, String prefix, Function<FieldReader, Boolean> reader, String parent) {
+    private Planted(Json.Fields original, String prefix, Function<FieldReader, Boolean> reader, Set<String> leaving) {
         this.prefix = prefix;
         this.reader = reader;
         Json.Fields planted = original;
         for (String key : original.values().keySet()) {
-            if (key.equals(parent)) {
+            if (leaving.contains(key)) {
                 continue;
             }
             Json.Fields before = planted;
@@ -41,10 +42,11 @@ public final class Planted {
      *
      * @param prefix lower-case letters that no other body's words begin with
      * @param reader whether the codec of such bodies takes what it reads
-     * @param parent key under which the body names what it belongs to; empty text where it does not
+     * @param leaving keys that stay as they are, such as the one under which a body names what it belongs to
      */
-    public static Planted in(Json.Fields body, String prefix, Function<FieldReader, Boolean> reader, String parent) {
-        return new Planted(body, prefix, reader, parent);
+    public static Planted in(
+            Json.Fields body, String prefix, Function<FieldReader, Boolean> reader, Set<String> leaving) {
+        return new Planted(body, prefix, reader, leaving);
     }
 
     private Json plant(String key, Json value, Function<Json, Json.Fields> whole) {

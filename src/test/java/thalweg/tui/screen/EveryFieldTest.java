@@ -2,12 +2,10 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -27,6 +25,7 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.Trip;
 import thalweg.testing.Around;
+import thalweg.testing.Leaves;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
 import thalweg.testing.RandomThings;
@@ -151,22 +150,10 @@ final class EveryFieldTest {
         return kind.make().apply(new RandomRecords(seed, fill).things());
     }
 
-    /** The values in a body by where they stand: keys joined by dots, without the numbers of list entries. */
     private static Map<String, List<Json>> leaves(Json.Fields body) {
-        Map<String, List<Json>> leaves = new TreeMap<>();
-        body.values().forEach((key, value) -> leaves(key, value, leaves));
+        Map<String, List<Json>> leaves = Leaves.of(body);
         PARENTS.forEach(leaves::remove);
         return leaves;
-    }
-
-    private static void leaves(String path, Json value, Map<String, List<Json>> leaves) {
-        if (value instanceof Json.Fields fields) {
-            fields.values().forEach((key, inner) -> leaves(path + "." + key, inner, leaves));
-        } else if (value instanceof Json.Items items) {
-            items.values().forEach(inner -> leaves(path, inner, leaves));
-        } else {
-            leaves.computeIfAbsent(path, one -> new ArrayList<>()).add(value);
-        }
     }
 
     private static Set<String> differences(Json.Fields one, Json.Fields other) {
