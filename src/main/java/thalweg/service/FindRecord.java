@@ -10,6 +10,7 @@ import thalweg.logbook.CanyonRow;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.route.Canyon;
 import thalweg.storage.CanyonStore;
 import thalweg.text.Fold;
 
@@ -50,11 +51,15 @@ public final class FindRecord {
         }
         if (best.size() > 1) {
             throw new InputException("\"" + nameOrId.strip() + "\" fits several canyons; name one by its id: "
-                    + listed(best.stream()
-                            .map(row -> row.name() + " (" + row.uid().text() + ")")
-                            .toList()));
+                    + listed(best.stream().map(FindRecord::toldApart).toList()));
         }
         return byId(best.get(0).uid()).orElseThrow();
+    }
+
+    /** Two canyons may share a name, and then the region says which is which. */
+    private static String toldApart(CanyonRow row) {
+        return row.name() + (row.whereabouts().isEmpty() ? "" : ", " + row.whereabouts()) + " ("
+                + row.uid().text() + ")";
     }
 
     /** The canyon of that id, if there is one. */
@@ -95,11 +100,23 @@ public final class FindRecord {
         if (best.size() > 1) {
             throw new InputException("\"" + nameOrId.strip() + "\" fits several stations; name one by its id: "
                     + listed(best.stream()
-                            .map(one -> one.canyonName() + "/" + one.stationName() + " ("
-                                    + one.station().text() + ")")
+                            .map(this::in)
+                            .map(FindRecord::toldApart)
                             .toList()));
         }
         return in(best.get(0));
+    }
+
+    /** Stations of one name are told apart by the number of their place, those of canyons of one name by the region. */
+    private static String toldApart(StationInCanyon one) {
+        Canyon canyon = one.canyon().canyon();
+        Uid station = one.station().station().uid();
+        String place = one.canyon()
+                .placeOf(station)
+                .map(at -> ", place " + at.number())
+                .orElse("");
+        String where = canyon.whereabouts().isEmpty() ? "" : ", " + canyon.whereabouts();
+        return canyon.name() + "/" + one.station().station().name() + place + where + " (" + station.text() + ")";
     }
 
     /** Whether the last words asked for are the whole name of the station; those before it found the canyon. */

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRow;
+import thalweg.text.Fold;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
@@ -212,10 +214,19 @@ record CanyonsScreen(
                 rows().size(),
                 true,
                 around,
-                (line, index, style) -> columns.row(line, rows().get(index), style));
+                (line, index, style) -> columns.row(line, rows().get(index), twin(index), style));
         if (around.wide()) {
             drawDetail(canvas.part(0, listWidth + 1, canvas.rows(), canvas.columns() - listWidth - 1), around);
         }
+    }
+
+    /** Canyons stand in the order of their names, so that those of the same name are neighbours. */
+    private boolean twin(int index) {
+        List<CanyonRow> rows = rows();
+        String name = Fold.fold(rows.get(index).name());
+        return IntStream.of(index - 1, index + 1)
+                .filter(other -> other >= 0 && other < rows.size())
+                .anyMatch(other -> Fold.fold(rows.get(other).name()).equals(name));
     }
 
     private void drawDetail(Canvas canvas, Surroundings around) {
