@@ -39,8 +39,5 @@ public final class Limits {
     /** Most photos of one inspection, people of one trip, ropes of one trip. */
     public static final int LIST = 60;
 
-    /** Heaviest person with gear [g]: 300 kg. */
-    public static final long WEIGHT_G = 300_000;
-
     private Limits() {}
 }

@@ -10,6 +10,7 @@ import thalweg.route.Obstacle;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
 import thalweg.route.Station;
+import thalweg.text.Width;
 
 /**
  * A thing as the ledger takes it.
@@ -23,6 +24,8 @@ public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body)
 
     /** The key under which a thing that was taken out keeps the reason. */
     public static final String REMOVED_BECAUSE = "removed_because";
+
+    private static final int LONGEST_LABEL = 40;
 
     /** A canyon. */
     public static ThingBody of(Canyon canyon) {
@@ -52,9 +55,13 @@ public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body)
         return new ThingBody(ThingType.TRIP, trip.uid(), label, TripBody.write(trip));
     }
 
-    /** A private note. */
+    /** A private note, called by its beginning. */
     public static ThingBody of(PrivateNote note) {
-        return new ThingBody(ThingType.PRIVATE_NOTE, note.uid(), "", PrivateNoteBody.write(note));
+        return new ThingBody(
+                ThingType.PRIVATE_NOTE,
+                note.uid(),
+                Width.cut(note.text().lines().findFirst().orElse(""), LONGEST_LABEL),
+                PrivateNoteBody.write(note));
     }
 
     /** A part. */

@@ -88,7 +88,7 @@ public final class TripBody {
     private static Optional<Trip.Person> person(FieldReader in) {
         String name = in.text("name", Limits.NAME);
         var role = in.word("role", Trip.Role.class);
-        var weight = in.whole("weight_g", 1, Limits.WEIGHT_G);
+        var weight = in.whole("weight_g", Trip.LEAST_WEIGHT_G, Trip.MOST_WEIGHT_G);
         in.refuseUnasked();
         return in.sound()
                 ? Optional.of(new Trip.Person(
@@ -99,7 +99,7 @@ public final class TripBody {
     }
 
     private static Optional<Trip.Rope> rope(FieldReader in) {
-        var length = Fields.centimetres(in, "length_cm", 1, Limits.ROPE_CM);
+        var length = Fields.centimetres(in, "length_cm", Trip.LEAST_ROPE_CM, Trip.MOST_ROPE_CM);
         String kind = in.textOrEmpty("kind", Limits.NAME);
         in.refuseUnasked();
         if (in.sound() && length.isEmpty()) {

@@ -1,6 +1,7 @@
 package thalweg.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import thalweg.service.WriteFile;
@@ -20,13 +21,28 @@ final class Output {
         this.surrounds = surrounds;
     }
 
+    /** The file, where one was named. */
+    Optional<Path> file() {
+        return Optional.ofNullable(out);
+    }
+
+    /** Whether a file that is there may be replaced. */
+    boolean overwrites() {
+        return overwrite;
+    }
+
+    /** Says where a result went. */
+    void written(Path file) {
+        surrounds.err().println("Written: " + file);
+    }
+
     /** Prints the text, or writes it whole to the file. */
     void put(String text) {
         if (out == null) {
             surrounds.out().print(text);
         } else {
             WriteFile.whole(out, text, overwrite);
-            surrounds.err().println("Written: " + out);
+            written(out);
         }
     }
 }

@@ -1,11 +1,15 @@
 package thalweg.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import thalweg.fault.InputException;
 import thalweg.logbook.CanyonRecord;
 import thalweg.service.FindRecord;
+import thalweg.service.GiveSheet;
 import thalweg.service.MakeSheet;
 import thalweg.service.Session;
 
@@ -21,6 +25,12 @@ final class SheetAction extends Action {
     @Option(names = "--as", paramLabel = "FORMAT", description = "html (default) or text", defaultValue = "html")
     private MakeSheet.Format format = MakeSheet.Format.HTML;
 
+    @Option(
+            names = "--given-to",
+            paramLabel = "NAME",
+            description = "note to whom it is given, under a number that the sheet bears; needs --out")
+    private String givenTo = "";
+
     @Mixin
     private final Output output;
 
@@ -31,6 +41,9 @@ final class SheetAction extends Action {
 
     @Override
     public Integer call() {
+        if (!givenTo.isBlank()) {
+            return give();
+        }
         String text;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
@@ -38,6 +51,21 @@ final class SheetAction extends Action {
                     .of(record, format, shared().units());
         }
         output.put(text);
+        return ExitCodes.DONE;
+    }
+
+    private Integer give() {
+        Path file = output.file()
+                .orElseThrow(() -> new InputException(
+                        "--given-to needs --out PATH: a sheet is noted together with the name of its file."));
+        try (Session session = shared().writing()) {
+            CanyonRecord record = new FindRecord(session).canyon(canyon);
+            Optional<Long> number = new GiveSheet(
+                            session, surrounds().phrases(), surrounds().version())
+                    .write(record, format, shared().units(), file, output.overwrites(), givenTo);
+            output.written(file);
+            number.ifPresent(one -> tell("Noted as sheet " + one + "."));
+        }
         return ExitCodes.DONE;
     }
 }

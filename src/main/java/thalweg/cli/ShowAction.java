@@ -26,6 +26,9 @@ final class ShowAction extends Action {
     @Option(names = "--json", description = "print the canyon as a file of records")
     private boolean json;
 
+    @Option(names = "--with-private", description = "also what stays in this database; left out unless asked for")
+    private boolean withPrivate;
+
     ShowAction(Surrounds surrounds) {
         super(surrounds);
     }
@@ -42,13 +45,24 @@ final class ShowAction extends Action {
                 FindRecord.StationInCanyon found = find.station(name);
                 print(
                         json
-                                ? new ExportRecords(session).json(List.of(found.canyon()), false)
-                                : text.station(found.canyon(), found.station()));
+                                ? new ExportRecords(session).json(List.of(found.canyon()), withPrivate)
+                                : text.station(found.canyon(), found.station())
+                                        + (withPrivate
+                                                ? local(find, found.canyon()).note(found.station())
+                                                : ""));
             } else {
                 CanyonRecord canyon = find.canyon(name);
-                print(json ? new ExportRecords(session).json(List.of(canyon), false) : text.canyon(canyon));
+                LocalReport local = local(find, canyon);
+                print(
+                        json
+                                ? new ExportRecords(session).json(List.of(canyon), withPrivate)
+                                : text.canyon(canyon) + local.counts() + (withPrivate ? local.notes(canyon) : ""));
             }
         }
         return ExitCodes.DONE;
+    }
+
+    private LocalReport local(FindRecord find, CanyonRecord canyon) {
+        return new LocalReport(surrounds().phrases(), find.local(canyon.canyon().uid()));
     }
 }

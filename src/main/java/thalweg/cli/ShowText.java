@@ -16,7 +16,10 @@ import thalweg.logbook.StationRecord;
 import thalweg.place.Position;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
+import thalweg.route.PartPlace;
 import thalweg.route.Prose;
+import thalweg.route.Times;
+import thalweg.sheet.Durations;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
@@ -42,6 +45,7 @@ final class ShowText {
         grades(canyon);
         line("Longest drop: "
                 + record.longestDrop().map(drop -> drop.print(units)).orElse(phrases.say("unknown")));
+        times(canyon.times());
         canyon.position().ifPresent(this::position);
         prose("canyon_text", canyon.prose());
         line("");
@@ -50,6 +54,7 @@ final class ShowText {
         record.line().forEach(place -> rows.addAll(rows(place)));
         out.append(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
         positions(record);
+        record.line().forEach(this::details);
         closing();
         return out.toString();
     }
@@ -94,6 +99,32 @@ final class ShowText {
     private String what(LineRecord place) {
         String name = place.obstacle().name();
         return Words.word(phrases, "obstacle", place.obstacle().kind()) + (name.isEmpty() ? "" : " " + name);
+    }
+
+    private void times(Times times) {
+        line(phrases.say(
+                "about.times",
+                duration(times.approachMinutes()),
+                duration(times.descentMinutes()),
+                duration(times.exitMinutes())));
+    }
+
+    private String duration(Optional<Integer> minutes) {
+        return minutes.map(known -> Durations.print(known, phrases)).orElse(phrases.say("unknown"));
+    }
+
+    /** What a table has no room for. */
+    private void details(LineRecord place) {
+        String distance = place.obstacle()
+                .distance()
+                .map(known -> phrases.say("about.distance", known.print(units)))
+                .orElse("");
+        String note = place.obstacle().note();
+        if (!distance.isEmpty() || !note.isEmpty()) {
+            line("");
+            wrapped(place.number() + ": " + distance, "");
+            wrapped(note, "  ");
+        }
     }
 
     private List<List<String>> rows(LineRecord place) {
@@ -185,11 +216,12 @@ final class ShowText {
                                 + part.axialStrength()
                                         .map(force -> ", axial " + force.print(units))
                                         .orElse(""),
-                        part.kind().isPoint()
+                        part.kind().isPoint() || part.holdsAlone().isPresent()
                                 ? part.holdsAlone()
                                         .map(belief -> Words.word(phrases, "holds", belief))
                                         .orElse(phrases.say("holds.unknown"))
-                                : "")
+                                : "",
+                        part.place().map(this::place).orElse(""))
                 .stream()
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -204,6 +236,16 @@ final class ShowText {
         wrapped(facts, "      ");
         wrapped(part.note(), "      ");
         record.inspections().forEach(entry -> inspection(entry.content()));
+    }
+
+    /** Where it is, seen from the first point. */
+    private String place(PartPlace place) {
+        return phrases.say("about.place") + ": "
+                + phrases.say(
+                        "about.place_value",
+                        place.right().printFine(units),
+                        place.up().printFine(units),
+                        place.out().printFine(units));
     }
 
     private void inspection(Inspection inspection) {

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -55,7 +56,8 @@ public final class FieldReader {
 
     /** Notes a breach of a rule under that key. */
     public void refuse(String key, String sentence) {
-        findings.add(at(key), line, sentence);
+        int own = fields.field(key).map(lines::applyAsInt).orElse(0);
+        findings.add(at(key), own > 0 ? own : line, sentence);
         breached();
     }
 
@@ -316,8 +318,18 @@ public final class FieldReader {
 
     /** Refuses every key that nobody asked for. */
     public void refuseUnasked() {
+        refuseUnasked(Map.of());
+    }
+
+    /**
+     * Refuses every key that nobody asked for.
+     *
+     * @param homes where keys belong that are easily put in the wrong place, such as "an anchor"
+     */
+    public void refuseUnasked(Map<String, String> homes) {
         for (String key : unasked()) {
-            refuse(key, "is a key that is not known here; known are " + String.join(", ", asked) + ".");
+            String home = homes.containsKey(key) ? "it belongs in " + homes.get(key) + "; " : "";
+            refuse(key, "is a key that is not known here; " + home + "known are " + String.join(", ", asked) + ".");
         }
     }
 

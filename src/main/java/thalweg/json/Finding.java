@@ -4,7 +4,7 @@ package thalweg.json;
  * One thing that is wrong with what was read.
  *
  * @param path where, such as "canyons[0].stations[2].side"; empty for the whole
- * @param line on which the object around it begins, 0 where that is not known
+ * @param line on which it begins, or the object around it, 0 where that is not known
  * @param sentence what is wrong and what would do, beginning in lower case
  */
 public record Finding(String path, int line, String sentence) {

@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A text that was read as JSON, which remembers the line on which each object began. */
+/** A text that was read as JSON, which remembers the line on which each object and list began. */
 public final class JsonDocument {
 
     private static final Pattern TWICE = Pattern.compile("Duplicate.*?('[^']*'|\"[^\"]*\")");
@@ -125,7 +125,9 @@ public final class JsonDocument {
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
                     values.add(value(name, parser, lines));
                 }
-                yield new Json.Items(values);
+                Json items = new Json.Items(values);
+                lines.put(items, line);
+                yield items;
             }
             case VALUE_STRING -> new Json.Text(whole(name, parser, parser.getText()));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Json.Decimal(number(name, parser));

@@ -29,6 +29,11 @@ public record CanyonRecord(Canyon canyon, List<LineRecord> line, List<Entry<Roun
         this(canyon, line, List.of());
     }
 
+    /** What tells it from others where it is only named. */
+    public CanyonName named() {
+        return new CanyonName(canyon.uid(), canyon.name(), canyon.whereabouts(), canyon.invented());
+    }
+
     /** The rounds that count, newest first. */
     public List<Entry<Round>> countingRounds() {
         return rounds.stream().filter(Entry::counts).toList();

@@ -18,8 +18,13 @@ public record LocalRecord(List<Trip> trips, List<Entry<SheetGiven>> sheets, List
 
     public LocalRecord {
         trips = List.copyOf(trips);
-        sheets = List.copyOf(sheets);
+        sheets = Amendments.settle(sheets);
         notes = List.copyOf(notes);
+    }
+
+    /** The sheets that were given out and not withdrawn, newest first. */
+    public List<Entry<SheetGiven>> countingSheets() {
+        return sheets.stream().filter(Entry::counts).toList();
     }
 
     /** Whether there is nothing at all. */
@@ -27,8 +32,16 @@ public record LocalRecord(List<Trip> trips, List<Entry<SheetGiven>> sheets, List
         return trips.isEmpty() && sheets.isEmpty() && notes.isEmpty();
     }
 
-    /** The private note about that thing, if there is one. */
-    public Optional<PrivateNote> noteAbout(Uid thing) {
-        return notes.stream().filter(note -> note.about().equals(thing)).findFirst();
+    /** What the private notes about that thing say; one note is usual, but an import may bring another. */
+    public Optional<String> noteAbout(Uid thing) {
+        return notes.stream()
+                .filter(note -> note.about().equals(thing))
+                .map(PrivateNote::text)
+                .reduce((one, other) -> one + "\n\n" + other);
+    }
+
+    /** The private notes about that thing. */
+    public List<PrivateNote> notesAbout(Uid thing) {
+        return notes.stream().filter(note -> note.about().equals(thing)).toList();
     }
 }

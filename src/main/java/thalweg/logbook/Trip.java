@@ -1,5 +1,7 @@
 package thalweg.logbook;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import thalweg.ledger.Uid;
@@ -38,6 +40,29 @@ public record Trip(
 
     /** Minutes of a day. */
     public static final int DAY = 24 * 60;
+
+    /** Least weight of somebody with clothes and gear that is believed [g]: 10 kg. */
+    public static final long LEAST_WEIGHT_G = 10_000;
+
+    /** Most weight of somebody with clothes and gear that is believed [g]: 300 kg. */
+    public static final long MOST_WEIGHT_G = 300_000;
+
+    /** Shortest rope that is believed [cm]: 1 m. */
+    public static final long LEAST_ROPE_CM = 100;
+
+    /** Longest rope that is believed [cm]: 1,000 m. */
+    public static final long MOST_ROPE_CM = 100_000;
+
+    private static final int EARLIEST_YEAR = 1900;
+
+    private static final int YEARS_AHEAD = 5;
+
+    /**
+     * As people look for them: what is planned, the nearest day first and what has no day yet last; then what was done,
+     * newest first; then what was called off, newest first.
+     */
+    public static final Comparator<Trip> IN_TURN =
+            Comparator.comparing(Trip::state).thenComparing(Trip::byDay).thenComparing(Trip::uid);
 
     /** How far a trip has come. */
     public enum State {
@@ -93,5 +118,50 @@ public record Trip(
 
     private static boolean isNoTime(int minutes) {
         return minutes < 0 || minutes >= DAY;
+    }
+
+    private static int byDay(Trip one, Trip other) {
+        if (one.on.isEmpty() || other.on.isEmpty()) {
+            return Boolean.compare(one.on.isEmpty(), other.on.isEmpty());
+        }
+        int order = PartialDate.BY_LAST_DAY.compare(one.on.get(), other.on.get());
+        return one.state == State.PLANNED ? order : -order;
+    }
+
+    /**
+     * Why that day is not believed of a trip in that state, as the end of a sentence; empty where it is.
+     *
+     * @param today from which on a day lies ahead
+     */
+    public static Optional<String> doubt(State state, PartialDate on, LocalDate today) {
+        if (on.year() < EARLIEST_YEAR) {
+            return Optional.of("lies before " + EARLIEST_YEAR);
+        }
+        if (state == State.DONE && !on.hasBegunBy(today)) {
+            return Optional.of("has not come yet, so the trip is not done; today is " + today);
+        }
+        if (on.earliest().isAfter(today.plusYears(YEARS_AHEAD))) {
+            return Optional.of("lies more than " + YEARS_AHEAD + " years ahead; today is " + today);
+        }
+        return Optional.empty();
+    }
+
+    /** Whether it is still planned although its day, as far as that is known, is over. */
+    public boolean isOverdue(LocalDate today) {
+        return state == State.PLANNED
+                && on.filter(day -> day.latest().isBefore(today)).isPresent();
+    }
+
+    /** How many of the people have a weight that is known. */
+    public long weighed() {
+        return people.stream().filter(person -> person.weight().isPresent()).count();
+    }
+
+    /** The known weights together [kg]; what nobody said is not in it. */
+    public Mass weightKnown() {
+        return new Mass(people.stream()
+                .flatMap(person -> person.weight().stream())
+                .mapToDouble(Mass::kilograms)
+                .sum());
     }
 }

@@ -34,6 +34,12 @@ public record Position(long latE7, long lonE7, Optional<Integer> accuracyMetres)
         return sixPlaces(latE7) + ", " + sixPlaces(lonE7);
     }
 
+    /** With how far off it may be, where that is known: "42.123456, -0.054321 ± 10 m". */
+    public String print() {
+        return printDecimal()
+                + accuracyMetres.map(metres -> " ± " + metres + " m").orElse("");
+    }
+
     /** In degrees and decimal minutes: "42° 07.407' N, 0° 03.259' W". */
     public String printMinutes() {
         return minutes(latE7, 'N', 'S') + ", " + minutes(lonE7, 'E', 'W');

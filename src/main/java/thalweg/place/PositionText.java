@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.units.Length;
 
 /** Reads coordinates: decimal degrees, degrees and minutes with or without seconds, and {@code geo:} links. */
 public final class PositionText {
@@ -26,6 +27,12 @@ public final class PositionText {
     /** "42,123" may be one number, "42,123,0,054" two or four. */
     private static final Pattern AMBIGUOUS = Pattern.compile("[+-]?\\d+(?:,\\d+)+");
 
+    /** What stands before it is the place; it says how far off that may be. */
+    private static final Pattern WITHIN = Pattern.compile("(.*\\S)\\s*(?:±|\\+/-)\\s*(\\S.*)");
+
+    /** Beyond 100 km it is no position. */
+    private static final long MOST_METRES = 100_000;
+
     private static final int LONGEST = 100;
 
     private PositionText() {}
@@ -33,12 +40,27 @@ public final class PositionText {
     /**
      * The position, without an accuracy unless the text states one.
      *
-     * <p>A decimal comma is understood where it cannot be taken for the comma between the two numbers.
+     * <p>A decimal comma is understood where it cannot be taken for the comma between the two numbers. How far off the
+     * place may be stands behind it: "± 10 m", "+/- 30 ft".
      *
      * @throws InputException when it cannot be read or is not on the globe, with what would do
      */
     public static Position parse(String text) {
-        String plain = plain(text);
+        String whole = plain(text);
+        Matcher within = WITHIN.matcher(whole);
+        if (!within.matches() || whole.length() > LONGEST) {
+            return place(whole);
+        }
+        long metres = (long) Math.ceil(Length.parse(within.group(2)).metres());
+        if (metres < 1 || metres > MOST_METRES) {
+            throw new InputException("The accuracy \"" + within.group(2) + "\" is not between 1 and " + MOST_METRES
+                    + " m; leave it out where it is not known.");
+        }
+        Position place = place(within.group(1));
+        return new Position(place.latE7(), place.lonE7(), Optional.of((int) metres));
+    }
+
+    private static Position place(String plain) {
         if (plain.length() > LONGEST) {
             throw unreadable(plain.substring(0, 20) + "...");
         }

@@ -60,9 +60,15 @@ public final class AddEntries {
         append(List.of(FactBody.of(Entered.of(round))));
     }
 
-    /** Notes that a sheet was given out. */
+    /**
+     * Notes that a sheet was given out.
+     *
+     * @throws ChangedMeanwhileException when its number stands on another sheet by now
+     */
     public void sheetGiven(SheetGiven given) {
-        append(List.of(FactBody.of(Entered.of(given))));
+        String at = session.now();
+        List<Fact> facts = List.of(FactBody.of(Entered.of(given)).fact(session.keeper(), at));
+        session.ledger().appendSheet(new Batch(List.of(), facts, session.keeper(), at), given.number());
     }
 
     /** Attaches an analysis. */

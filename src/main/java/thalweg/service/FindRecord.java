@@ -7,8 +7,10 @@ import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.route.Canyon;
 import thalweg.storage.CanyonStore;
 import thalweg.text.Fold;
 
@@ -65,6 +67,11 @@ public final class FindRecord {
         return session.records().canyon(uid);
     }
 
+    /** What this database keeps to itself around a canyon. */
+    public LocalRecord local(Uid canyon) {
+        return session.records().local(canyon);
+    }
+
     /**
      * The station that words of its canyon's and its own name find, or that has that id.
      *
@@ -93,11 +100,23 @@ public final class FindRecord {
         if (best.size() > 1) {
             throw new InputException("\"" + nameOrId.strip() + "\" fits several stations; name one by its id: "
                     + listed(best.stream()
-                            .map(one -> one.canyonName() + "/" + one.stationName() + " ("
-                                    + one.station().text() + ")")
+                            .map(this::in)
+                            .map(FindRecord::toldApart)
                             .toList()));
         }
         return in(best.get(0));
+    }
+
+    /** Stations of one name are told apart by the number of their place, those of canyons of one name by the region. */
+    private static String toldApart(StationInCanyon one) {
+        Canyon canyon = one.canyon().canyon();
+        Uid station = one.station().station().uid();
+        String place = one.canyon()
+                .placeOf(station)
+                .map(at -> ", place " + at.number())
+                .orElse("");
+        String where = canyon.whereabouts().isEmpty() ? "" : ", " + canyon.whereabouts();
+        return canyon.name() + "/" + one.station().station().name() + place + where + " (" + station.text() + ")";
     }
 
     /** Whether the last words asked for are the whole name of the station; those before it found the canyon. */

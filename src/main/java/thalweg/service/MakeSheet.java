@@ -53,8 +53,19 @@ public final class MakeSheet {
 
     /** The sheet of a canyon as text of that format. */
     public String of(CanyonRecord canyon, Format format, UnitSystem units) {
-        Sheet sheet = SheetBuilder.build(
-                canyon, SheetOptions.usual(units, session.today(), program), phrases, figures(canyon, units));
+        return of(canyon, format, SheetOptions.usual(units, session.today(), program));
+    }
+
+    /** The same with the number under which it is given out. */
+    public String numbered(CanyonRecord canyon, Format format, UnitSystem units, long number) {
+        return of(
+                canyon,
+                format,
+                SheetOptions.usual(units, session.today(), program).numbered(number));
+    }
+
+    private String of(CanyonRecord canyon, Format format, SheetOptions options) {
+        Sheet sheet = SheetBuilder.build(canyon, options, phrases, figures(canyon, options.units()));
         return switch (format) {
             case HTML -> HtmlSheet.render(sheet);
             case TEXT -> TextSheet.render(sheet);

@@ -15,6 +15,7 @@ import thalweg.storage.ChangeStore;
 import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
 import thalweg.storage.LedgerStore;
+import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
 import thalweg.storage.RecordStore;
 import thalweg.storage.SettingStore;
@@ -101,6 +102,10 @@ public final class Session implements AutoCloseable {
 
     CanyonStore canyons() {
         return new CanyonStore(database);
+    }
+
+    LocalStore local() {
+        return new LocalStore(database);
     }
 
     ChangeStore changes() {

@@ -39,6 +39,9 @@ final class HeadPart {
         }
         facts.add(wording.fact("sheet.where", wording.orUnknown(record.canyon().whereabouts())));
         facts.add(wording.fact("sheet.as_of", Words.of(wording.options().asOf().toString())));
+        wording.options()
+                .number()
+                .ifPresent(number -> facts.add(wording.fact("sheet.number", wording.words("sheet.number.of", number))));
         Words never = wording.toned(Tone.UNKNOWN, "sheet.none_on_record");
         facts.add(wording.fact("sheet.newest", wording.ago(record.newestInspection(), never)));
         facts.add(wording.fact("sheet.oldest", wording.ago(record.oldestLastSeen(), never)));

@@ -48,10 +48,14 @@ public final class SheetBuilder {
     }
 
     private static String footer(CanyonRecord record, Wording wording) {
-        String name = Width.cut(record.canyon().name(), FOOTER_NAME);
         String day = wording.options().asOf().toString();
+        String numbered = wording.options()
+                .number()
+                .map(number -> wording.say("sheet.footer.number", day, number))
+                .orElse(day);
+        String name = Width.cut(record.canyon().name(), FOOTER_NAME - (numbered.length() - day.length()));
         return record.canyon().invented()
-                ? wording.say("sheet.footer.invented", name, day, wording.say("invented"))
-                : wording.say("sheet.footer", name, day);
+                ? wording.say("sheet.footer.invented", name, numbered, wording.say("invented"))
+                : wording.say("sheet.footer", name, numbered);
     }
 }

@@ -1,6 +1,7 @@
 package thalweg.sheet;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import thalweg.units.UnitSystem;
 
 /**
@@ -10,16 +11,31 @@ import thalweg.units.UnitSystem;
  * @param asOf the day of the sheet, from which ages are counted
  * @param program version of the program that makes it
  * @param inspectionsShown how many of the latest inspection days of each station are shown, 1 or more
+ * @param number under which it is given out, 1 or more; empty where it is not noted that it is
  */
-public record SheetOptions(UnitSystem units, LocalDate asOf, String program, int inspectionsShown) {
+public record SheetOptions(
+        UnitSystem units, LocalDate asOf, String program, int inspectionsShown, Optional<Long> number) {
 
     /** How many inspection days of a station a sheet shows where nobody says otherwise. */
     public static final int USUAL_INSPECTIONS = 3;
 
     public SheetOptions {
-        if (program.isBlank() || inspectionsShown < 1) {
-            throw new IllegalArgumentException("a sheet names its program and shows the latest inspection");
+        if (program.isBlank()
+                || inspectionsShown < 1
+                || number.filter(one -> one < 1).isPresent()) {
+            throw new IllegalArgumentException(
+                    "a sheet names its program, shows the latest inspection and is numbered from 1");
         }
+    }
+
+    /** A sheet without a number. */
+    public SheetOptions(UnitSystem units, LocalDate asOf, String program, int inspectionsShown) {
+        this(units, asOf, program, inspectionsShown, Optional.empty());
+    }
+
+    /** The same with that number. */
+    public SheetOptions numbered(long one) {
+        return new SheetOptions(units, asOf, program, inspectionsShown, Optional.of(one));
     }
 
     /** The usual sheet. */

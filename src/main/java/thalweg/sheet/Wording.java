@@ -140,12 +140,7 @@ final class Wording {
     }
 
     String duration(int minutes) {
-        String hours = Integer.toString(minutes / 60);
-        String rest = Integer.toString(minutes % 60);
-        if (minutes < 60) {
-            return say("sheet.minutes", rest);
-        }
-        return minutes % 60 == 0 ? say("sheet.hours", hours) : say("sheet.hours_and_minutes", hours, rest);
+        return Durations.print(minutes, phrases);
     }
 
     Fact fact(String key, Words... lines) {

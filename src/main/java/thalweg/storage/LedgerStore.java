@@ -21,27 +21,27 @@ import thalweg.ledger.Uid;
 public final class LedgerStore {
 
     private static final String HEADS = """
-            select r.hash, r.canonical
-              from revision r
-             where r.thing = ?
-               and not exists (select 1 from revision_parent p where p.parent = r.hash)
-             order by r.gen desc, r.hash
-            """;
+        select r.hash, r.canonical
+          from revision r
+         where r.thing = ?
+           and not exists (select 1 from revision_parent p where p.parent = r.hash)
+         order by r.gen desc, r.hash
+        """;
 
     private static final String ABOUT = "select canonical from fact where about = ? and type = ? order by key";
 
     private static final String INSERT_REVISION = """
-            insert into revision (hash, thing, type, gen, canonical)
-            values (?, ?, ?, ?, ?)
-            """;
+        insert into revision (hash, thing, type, gen, canonical)
+        values (?, ?, ?, ?, ?)
+        """;
 
     private static final String INSERT_PARENT = "insert into revision_parent (revision, parent) values (?, ?)";
 
     private static final String INSERT_FACT = """
-            insert into fact (uid, type, about, canonical)
-            values (?, ?, ?, ?)
-                on conflict (uid) do nothing
-            """;
+        insert into fact (uid, type, about, canonical)
+        values (?, ?, ?, ?)
+            on conflict (uid) do nothing
+        """;
 
     private static final List<String> WITHIN = List.of(
             "select o.uid from obstacle o join canyon c on c.key = o.parent where c.uid = ? and o.removed = 0",
@@ -111,33 +111,47 @@ public final class LedgerStore {
      * @param undoes key of that change
      */
     public void append(Batch batch, Change.Kind kind, Optional<Long> undoes) {
-        if (batch.isEmpty()) {
-            return;
+        if (!batch.isEmpty()) {
+            database.write(sql -> append(sql, batch, kind, undoes));
         }
+    }
+
+    /**
+     * The same for a sheet that was given out, whose number was chosen before.
+     *
+     * @throws ChangedMeanwhileException when that number stands on another sheet by now
+     */
+    public void appendSheet(Batch batch, long number) {
         database.write(sql -> {
-            Derived derived = new Derived(sql);
-            List<Long> revisions = new ArrayList<>();
-            List<Long> facts = new ArrayList<>();
-            for (Revision revision : batch.revisions()) {
-                refuseStale(sql, revision);
-                revisions.add(insert(sql, revision));
-                derived.show(revision);
+            if (LocalStore.lastSheetNumber(sql) >= number) {
+                throw new ChangedMeanwhileException("The number " + number + " was given to another sheet meanwhile.");
             }
-            for (Fact fact : batch.facts()) {
-                OptionalLong key = insert(sql, fact);
-                if (key.isPresent()) {
-                    facts.add(key.getAsLong());
-                    derived.show(fact);
-                }
-            }
-            Set<Long> canyons = derived.finish();
-            if (!revisions.isEmpty() || !facts.isEmpty()) {
-                ChangeStore.keep(
-                        sql,
-                        new ChangeStore.Written(kind, undoes, batch.author(), batch.at(), canyons, revisions, facts));
-            }
-            return batch;
+            return append(sql, batch, Change.Kind.DONE, Optional.empty());
         });
+    }
+
+    private static Batch append(Sql sql, Batch batch, Change.Kind kind, Optional<Long> undoes) throws SQLException {
+        Derived derived = new Derived(sql);
+        List<Long> revisions = new ArrayList<>();
+        List<Long> facts = new ArrayList<>();
+        for (Revision revision : batch.revisions()) {
+            refuseStale(sql, revision);
+            revisions.add(insert(sql, revision));
+            derived.show(revision);
+        }
+        for (Fact fact : batch.facts()) {
+            OptionalLong key = insert(sql, fact);
+            if (key.isPresent()) {
+                facts.add(key.getAsLong());
+                derived.show(fact);
+            }
+        }
+        Set<Long> canyons = derived.finish();
+        if (!revisions.isEmpty() || !facts.isEmpty()) {
+            ChangeStore.keep(
+                    sql, new ChangeStore.Written(kind, undoes, batch.author(), batch.at(), canyons, revisions, facts));
+        }
+        return batch;
     }
 
     /** Forgets what was changed so far, for a database that is handed over as new: nothing before can be taken back. */
@@ -179,9 +193,9 @@ public final class LedgerStore {
         List<Hash> latest =
                 head(sql, revision.thing()).map(Revision::hash).stream().toList();
         if (!latest.equals(revision.parents())) {
-            throw new ChangedMeanwhileException(
-                    "This " + revision.type()
-                            + " was changed from elsewhere in the meantime; nothing was saved. Open it again and repeat the change.");
+            throw new ChangedMeanwhileException("This " + revision.type()
+                    + " was changed from elsewhere in the meantime; nothing was saved. Open it again and"
+                    + " repeat the change.");
         }
     }
 

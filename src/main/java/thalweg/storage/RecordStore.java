@@ -42,33 +42,35 @@ public final class RecordStore {
     private static final String CANYON = "select key, uid, body from canyon where uid = ? and removed = 0";
 
     private static final String CHILDREN = """
-            select key, uid, body
-              from %s
-             where parent = ?
-               and removed = 0
-             order by place, uid
-            """;
+        select key, uid, body
+          from %s
+         where parent = ?
+           and removed = 0
+         order by place, uid
+        """;
 
     private static final String TRIPS = """
-            select key, uid, body
-              from trip
-             where parent = ?
-               and removed = 0
-             order by place desc, uid
-            """;
+        select key, uid, body
+          from trip
+         where parent = ?
+           and removed = 0
+         order by place desc, uid
+        """;
 
     private static final String PRIVATE_NOTES = """
-            select n.uid, n.about, n.body
-              from private_note n
-             where n.removed = 0
-               and (n.about = ?1
-                    or n.about in (select o.uid from obstacle o where o.parent = ?2)
-                    or n.about in (select s.uid
-                                     from obstacle o
-                                     join station s on s.parent = o.key
-                                    where o.parent = ?2))
-             order by n.uid
-            """;
+        select n.uid, n.about, n.body
+          from private_note n
+         where n.removed = 0
+           and (n.about = ?1
+                or n.about in (select o.uid from obstacle o where o.parent = ?2 and o.removed = 0)
+                or n.about in (select s.uid
+                                 from obstacle o
+                                 join station s on s.parent = o.key
+                                where o.parent = ?2
+                                  and o.removed = 0
+                                  and s.removed = 0))
+         order by n.uid
+        """;
 
     private final Database database;
 

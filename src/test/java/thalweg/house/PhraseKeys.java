@@ -22,9 +22,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The keys that sources ask the phrases for, and the keys that anything in them may name.
  *
- * <p>A key is asked for where a literal, or a constant of the same file, is the first argument of {@code say}. A literal
- * that ends in a dot names every key that begins with it, because the rest is put together while the program runs; so
- * does the name of a list that is handed to {@code word}, or to anything but {@code say} of the phrases or wording.
+ * <p>A key is asked for where a literal, or a constant of the same file, is the first argument of {@code say};
+ * {@code count} of the phrases asks for both of its forms. A literal that ends in a dot names every key that begins with
+ * it, because the rest is put together while the program runs; so does the name of a list that is handed to {@code word},
+ * or to anything but {@code say} of the phrases or wording.
  */
 final class PhraseKeys {
 
@@ -70,6 +71,14 @@ final class PhraseKeys {
                         asked.putIfAbsent(constants.get(constant.getName().toString()), source.at(key, ""));
                     }
                 }
+                if (isCount(call.getMethodSelect())
+                        && isText(call.getArguments().get(0))) {
+                    String key = text(call.getArguments().get(0));
+                    for (String form : List.of(key + ".one", key + ".other")) {
+                        asked.putIfAbsent(form, source.at(call, ""));
+                        literals.add(form);
+                    }
+                }
                 if (isWord(call.getMethodSelect())) {
                     call.getArguments().stream()
                             .filter(PhraseKeys::isText)
@@ -101,6 +110,13 @@ final class PhraseKeys {
         return method instanceof MemberSelectTree member
                 ? member.getIdentifier().contentEquals("say")
                 : method instanceof IdentifierTree plain && plain.getName().contentEquals("say");
+    }
+
+    /** Phrases have a form for one and a form for every other number. */
+    private static boolean isCount(ExpressionTree method) {
+        return method instanceof MemberSelectTree member
+                && member.getIdentifier().contentEquals("count")
+                && member.getExpression().toString().matches("(.*\\.)?phrases(\\(\\))?");
     }
 
     private static boolean isWord(ExpressionTree method) {

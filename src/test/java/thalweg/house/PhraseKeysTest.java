@@ -29,6 +29,22 @@ class PhraseKeysTest {
     }
 
     @Test
+    void aCountAsksForBothItsForms() {
+        PhraseKeys keys = keysOf("""
+            class Sample {
+                String a(Around around) { return around.phrases().count("trip.people", 3); }
+                String b(Phrases phrases) { return phrases.count("trip.ropes", 1); }
+                String c(List<Long> numbers) { return numbers.count("trip.others", 1); }
+            }
+            """);
+
+        assertThat(keys.missing(Set.of("trip.people.one", "trip.people.other", "trip.ropes.one")))
+                .containsExactly(FILE + ":3: no phrase has the key trip.ropes.other");
+        assertThat(keys.isUsed("trip.people.one")).isTrue();
+        assertThat(keys.isUsed("trip.others.one")).isFalse();
+    }
+
+    @Test
     void aTemplateAsksToo() {
         PhraseKeys keys = new PhraseKeys();
 
@@ -52,13 +68,13 @@ class PhraseKeysTest {
     @Test
     void theNameOfAListUsesEveryKeyOfIt() {
         PhraseKeys keys = keysOf("""
-                class Sample {
-                    String a(Phrases p, Side s) { return Words.word(p, "side", s); }
-                    String b(Wording wording, Water w) { return wording.of("water", w); }
-                    String c(Wording wording) { return wording.say("role"); }
-                    String d() { return command("part"); }
-                }
-                """);
+            class Sample {
+                String a(Phrases p, Side s) { return Words.word(p, "side", s); }
+                String b(Wording wording, Water w) { return wording.of("water", w); }
+                String c(Wording wording) { return wording.say("role"); }
+                String d() { return command("part"); }
+            }
+            """);
 
         assertThat(Stream.of("side.left", "water.low", "role.main", "part.bolt").filter(keys::isUsed))
                 .containsExactly("side.left", "water.low");

@@ -13,17 +13,22 @@ final class Desk implements AutoCloseable {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
     private static final String RECORDS = """
-            {"format": "thalweg records", "version": 1, "canyons": [
-              {"name": "Probe", "invented": true, "line": [
-                {"kind": "drop", "height_cm": 1800, "stations": [
-                  {"name": "first", "anchors": [{"role": "main", "parts": [
-                    {"label": "left bolt", "kind": "bolt", "inspections": [{"on": "2024-05-01", "found": "sound"}]},
-                    {"label": "right bolt", "kind": "bolt"}]}]}]}]}]}
-            """;
+        {"format": "thalweg records", "version": 1, "canyons": [
+          {"name": "Probe", "invented": true, "line": [
+            {"kind": "drop", "height_cm": 1800, "stations": [
+              {"name": "first", "anchors": [{"role": "main", "parts": [
+                {"label": "left bolt", "kind": "bolt", "inspections": [{"on": "2024-05-01", "found": "sound"}]},
+                {"label": "right bolt", "kind": "bolt"}]}]}]}]}]}
+        """;
 
     private final Session session = Session.inMemory(CLOCK, "ada");
 
     Desk() {
+        fill(session);
+    }
+
+    /** Takes the canyon into another session. */
+    static void fill(Session session) {
         ImportRecords records = new ImportRecords(session);
         records.accept(records.preview("probe", RECORDS.getBytes(StandardCharsets.UTF_8))
                 .plan());

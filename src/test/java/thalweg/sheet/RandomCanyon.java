@@ -61,6 +61,11 @@ public final class RandomCanyon {
         return SheetBuilder.build(record, SampleSheets.USUAL, SheetPhrases.ENGLISH, figures);
     }
 
+    /** The sheet about it as it is given out under that number. */
+    Sheet numbered(long number) {
+        return SheetBuilder.build(record, SampleSheets.USUAL.numbered(number), SheetPhrases.ENGLISH, figures);
+    }
+
     /** The words that a sheet must have. */
     public List<String> expected() {
         return marks.expected();

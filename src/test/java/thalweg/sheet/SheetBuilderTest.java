@@ -178,5 +178,17 @@ class SheetBuilderTest {
         RandomCanyon endless = new RandomCanyon(1, word -> word + " " + "n".repeat(3000));
 
         assertThat(endless.sheet().footer()).contains("… | as of 2026-11-25").hasSizeLessThan(110);
+        assertThat(endless.numbered(999_999).footer())
+                .contains("… | as of 2026-11-25 | sheet 999999")
+                .hasSizeLessThan(110);
+    }
+
+    @Test
+    void aSheetThatIsGivenOutBearsItsNumberFirstAndOnEveryPage() {
+        Sheet sheet = new RandomCanyon(1, word -> word).numbered(12);
+
+        assertThat(SheetTexts.of(sheet.head())).contains("Number: sheet 12");
+        assertThat(sheet.footer()).contains(" | as of 2026-11-25 | sheet 12");
+        assertThat(SheetTexts.of(SampleSheets.full().head())).noneMatch(text -> text.startsWith("Number"));
     }
 }

@@ -262,8 +262,8 @@ public final class RandomThings {
             people.add(new Trip.Person(
                     name(),
                     perhaps(() -> oneOf(Trip.Role.values())),
-                    perhaps(() -> new Mass((1 + random.nextInt(300_000)) / 1000.0))));
-            ropes.add(new Trip.Rope(centimetres(1, 100_000), nameOrEmpty()));
+                    perhaps(() -> new Mass((10_000 + random.nextInt(290_001)) / 1000.0))));
+            ropes.add(new Trip.Rope(centimetres(100, 100_000), nameOrEmpty()));
         }
         return new Trip(
                 uid,

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -61,6 +62,19 @@ public final class RecordsReader {
     static final String FORMAT = "thalweg records";
     static final long VERSION = 2;
 
+    /** Where lists belong, for whom puts one a level too high or too low. */
+    private static final Map<String, String> HOMES = Map.of(
+            "line", "a canyon",
+            "rounds", "a canyon",
+            "trips", "a canyon",
+            "private_notes", "a canyon",
+            "sheets_given", "a canyon",
+            "stations", "a place on the line",
+            "anchors", "a station",
+            "rigging_notes", "a station",
+            "parts", "an anchor",
+            "inspections", "a part");
+
     /** RFC 3339 in UTC. */
     private static final Pattern TIME = Pattern.compile("\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(?:\\.\\d{1,9})?Z");
 
@@ -69,6 +83,7 @@ public final class RecordsReader {
     private final String at;
     private final LocalDate today;
     private final Set<Uid> met = new HashSet<>();
+    private final Set<Uid> notable = new HashSet<>();
 
     /**
      * @param mint gives a new id to a thing that has none
@@ -105,7 +120,7 @@ public final class RecordsReader {
         }
         List<Parcel> canyons = new ArrayList<>();
         in.objects("canyons").forEach(canyon -> canyon(canyon).ifPresent(canyons::add));
-        in.refuseUnasked();
+        in.refuseUnasked(HOMES);
         if (findings.none() && canyons.isEmpty()) {
             in.refuse("canyons", "is missing or empty; there is nothing to import.");
         }
@@ -113,7 +128,7 @@ public final class RecordsReader {
     }
 
     private Optional<Parcel> canyon(FieldReader in) {
-        Uid uid = uid(in);
+        Uid uid = notable(in);
         Optional<Canyon> canyon = CanyonBody.read(uid, in);
         List<LineRecord> line = children(
                 in,
@@ -123,7 +138,7 @@ public final class RecordsReader {
                 r -> r.obstacle().uid());
         List<Entry<Round>> rounds = entries(in, "rounds", child -> RoundBody.read(uid, child), Round::on, FactBody::of);
         LocalRecord local = local(uid, in);
-        in.refuseUnasked();
+        in.refuseUnasked(HOMES);
         List<LineRecord> numbered = new ArrayList<>();
         line.forEach(place -> numbered.add(new LineRecord(numbered.size() + 1, place.obstacle(), place.stations())));
         return canyon.map(known -> new Parcel(new CanyonRecord(known, numbered, rounds), local));
@@ -132,15 +147,19 @@ public final class RecordsReader {
     private LocalRecord local(Uid canyon, FieldReader in) {
         List<Trip> trips = new ArrayList<>();
         for (FieldReader child : in.objects("trips")) {
-            TripBody.read(uid(child), canyon, child).ifPresent(trips::add);
+            Optional<Trip> trip = TripBody.read(uid(child), canyon, child);
             child.refuseUnasked();
+            trip.flatMap(known -> known.on().flatMap(day -> Trip.doubt(known.state(), day, today)))
+                    .ifPresent(why -> child.refuse("on", "is a day that " + why + "."));
+            trip.ifPresent(trips::add);
         }
         List<PrivateNote> notes = new ArrayList<>();
         for (FieldReader child : in.objects("private_notes")) {
             Uid uid = uid(child);
             Optional<Uid> about = Uid.parse(child.text(PrivateNoteBody.PARENT, 36));
-            if (child.sound() && about.filter(met::contains).isEmpty()) {
-                child.refuse(PrivateNoteBody.PARENT, "names nothing that stands in the file before it.");
+            if (child.sound() && about.filter(notable::contains).isEmpty()) {
+                child.refuse(
+                        PrivateNoteBody.PARENT, "names no canyon, place or station that stands in the file before it.");
             }
             about.flatMap(known -> PrivateNoteBody.read(uid, known, child)).ifPresent(notes::add);
             child.refuseUnasked();
@@ -151,7 +170,7 @@ public final class RecordsReader {
     }
 
     private Optional<LineRecord> place(Uid canyon, String order, FieldReader in) {
-        Uid uid = uid(in);
+        Uid uid = notable(in);
         var obstacle = ObstacleBody.read(uid, canyon, order, in);
         List<StationRecord> stations = children(
                 in,
@@ -159,12 +178,12 @@ public final class RecordsReader {
                 (place, child) -> station(uid, place, child),
                 r -> r.station().order(),
                 r -> r.station().uid());
-        in.refuseUnasked();
+        in.refuseUnasked(HOMES);
         return obstacle.map(known -> new LineRecord(1, known, stations));
     }
 
     private Optional<StationRecord> station(Uid obstacle, String order, FieldReader in) {
-        Uid uid = uid(in);
+        Uid uid = notable(in);
         var station = StationBody.read(uid, obstacle, order, in);
         List<AnchorRecord> anchors = children(
                 in,
@@ -176,7 +195,7 @@ public final class RecordsReader {
                 entries(in, "rigging_notes", child -> NoteBody.read(uid, child), RiggingNote::on, FactBody::of);
         List<Entry<RigAnalysis>> analyses =
                 entries(in, "analyses", child -> AnalysisBody.read(uid, child), RigAnalysis::on, FactBody::of);
-        in.refuseUnasked();
+        in.refuseUnasked(HOMES);
         return station.map(known -> new StationRecord(known, anchors, notes, analyses));
     }
 
@@ -189,7 +208,7 @@ public final class RecordsReader {
                 (place, child) -> part(uid, place, child),
                 r -> r.part().order(),
                 r -> r.part().uid());
-        in.refuseUnasked();
+        in.refuseUnasked(HOMES);
         return anchor.map(known -> new AnchorRecord(known, parts));
     }
 
@@ -198,7 +217,7 @@ public final class RecordsReader {
         var part = PartBody.read(uid, anchor, order, in);
         List<Entry<Inspection>> inspections =
                 entries(in, "inspections", child -> InspectionBody.read(uid, child), Inspection::on, FactBody::of);
-        in.refuseUnasked();
+        in.refuseUnasked(HOMES);
         part.flatMap(known -> known.placed())
                 .filter(date -> !date.hasBegunBy(today))
                 .ifPresent(date -> in.refuse("placed", "is " + date.print() + ", which has not come yet."));
@@ -319,6 +338,13 @@ public final class RecordsReader {
         } catch (DateTimeParseException e) {
             return false;
         }
+    }
+
+    /** The id of something about which there may be a private note. */
+    private Uid notable(FieldReader in) {
+        Uid uid = uid(in);
+        notable.add(uid);
+        return uid;
     }
 
     private Uid uid(FieldReader in) {

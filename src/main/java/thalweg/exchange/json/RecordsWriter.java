@@ -46,7 +46,7 @@ public final class RecordsWriter {
         return new Json.Items(values.stream().map(writer).toList());
     }
 
-    private static Json canyon(Parcel parcel) {
+    static Json canyon(Parcel parcel) {
         CanyonRecord record = parcel.canyon();
         LocalRecord local = parcel.local();
         Json.Fields fields = named(record.canyon().uid(), CanyonBody.write(record.canyon()), "")

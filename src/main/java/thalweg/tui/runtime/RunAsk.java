@@ -2,19 +2,23 @@ package thalweg.tui.runtime;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
+import thalweg.service.GiveSheet;
+import thalweg.service.KeepLocal;
 import thalweg.service.ListCanyons;
+import thalweg.service.ListGiven;
+import thalweg.service.ListTrips;
 import thalweg.service.MakeSheet;
 import thalweg.service.PlaceWaypoints;
 import thalweg.service.ReadWaypoints;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
-import thalweg.service.WriteFile;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
@@ -47,7 +51,14 @@ public final class RunAsk implements EffectRunner {
         }
         if (effect instanceof Ask.LoadCanyon load) {
             CanyonRecord canyon = canyon(load.canyon());
-            return new Told.CanyonLoaded(canyon, AnalyzeRig.kept(canyon), session.mint());
+            return new Told.CanyonLoaded(
+                    canyon, new FindRecord(session).local(load.canyon()), AnalyzeRig.kept(canyon), session.mint());
+        }
+        if (effect instanceof Ask.LoadTrips load) {
+            return new Told.TripsLoaded(new ListTrips(session).of(load.canyon()), session.mint());
+        }
+        if (effect instanceof Ask.LoadGiven load) {
+            return new Told.GivenLoaded(new ListGiven(session).of(load.canyon()));
         }
         if (effect instanceof Ask.WriteSheet sheet) {
             return written(sheet);
@@ -73,6 +84,12 @@ public final class RunAsk implements EffectRunner {
             AnalyzeRig.attach(session, attach.station(), attach.input(), program);
         } else if (effect instanceof Ask.PlaceWaypoints place) {
             new PlaceWaypoints(session).write(place.placing());
+        } else if (effect instanceof Ask.SaveTrip save) {
+            new KeepLocal(session).trip(save.before(), save.after());
+        } else if (effect instanceof Ask.TakeOutTrip out) {
+            new KeepLocal(session).remove(out.trip(), out.reason());
+        } else if (effect instanceof Ask.SavePrivateNote save) {
+            new KeepLocal(session).note(save.about(), save.before(), save.text());
         } else {
             throw new AssertionError("nobody does " + effect);
         }
@@ -95,8 +112,8 @@ public final class RunAsk implements EffectRunner {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;
         };
-        String text = new MakeSheet(session, phrases, program).of(canyon(sheet.canyon()), format, sheet.units());
-        WriteFile.whole(target, text, sheet.overwrite());
-        return new Told.SheetWritten(target.toString());
+        Optional<Long> number = new GiveSheet(session, phrases, program)
+                .write(canyon(sheet.canyon()), format, sheet.units(), target, sheet.overwrite(), sheet.givenTo());
+        return new Told.SheetWritten(target.toString(), number);
     }
 }

@@ -17,6 +17,8 @@ import thalweg.place.Position;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
 import thalweg.route.Prose;
+import thalweg.route.Times;
+import thalweg.sheet.Durations;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -51,9 +53,22 @@ final class About {
         if (record.neverSeen() > 0) {
             text.add(Paragraph.of(around.say("about.never_seen", record.neverSeen()), Style.MIND));
         }
+        text.add(Paragraph.of(times(canyon.times(), around)));
         canyon.position().ifPresent(at -> text.add(position(at)));
         text.addAll(prose(around, "canyon_text", canyon.prose()));
         return text;
+    }
+
+    private static String times(Times times, Surroundings around) {
+        return around.say(
+                "about.times",
+                duration(times.approachMinutes(), around),
+                duration(times.descentMinutes(), around),
+                duration(times.exitMinutes(), around));
+    }
+
+    private static String duration(Optional<Integer> minutes, Surroundings around) {
+        return Looks.orUnknown(around, minutes.map(known -> Durations.print(known, around.phrases())));
     }
 
     /** A place on the line. */
@@ -134,10 +149,12 @@ final class About {
         text.add(fact(around, "about.strength", part.strength().map(force -> force.print(around.units()))));
         part.axialStrength()
                 .ifPresent(force -> text.add(fact(around, "about.axial", Optional.of(force.print(around.units())))));
-        if (part.kind().isPoint()) {
+        if (part.kind().isPoint() || part.holdsAlone().isPresent()) {
             text.add(Paragraph.of(part.holdsAlone()
                     .map(belief -> Looks.word(around, "holds", belief))
                     .orElse(around.say("holds.unknown"))));
+        }
+        if (part.kind().isPoint() || part.place().isPresent()) {
             text.add(fact(
                     around,
                     "about.place",

@@ -1,11 +1,14 @@
 package thalweg.tui.screen;
 
 import java.util.List;
+import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
 import thalweg.placing.Placing;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Effect;
@@ -39,8 +42,13 @@ public sealed interface Ask extends Effect {
     /** A rig to compute and keep with a station; answered by {@link Told.Saved}. */
     record AttachAnalysis(StationRecord station, RigInput input) implements Ask {}
 
-    /** A sheet to write to a file; answered by {@link Told.SheetWritten}. */
-    record WriteSheet(Uid canyon, SheetFormat format, String target, boolean overwrite, UnitSystem units)
+    /**
+     * A sheet to write to a file; answered by {@link Told.SheetWritten}.
+     *
+     * @param givenTo to whom it is given; empty text where that is not noted
+     */
+    record WriteSheet(
+            Uid canyon, SheetFormat format, String target, boolean overwrite, UnitSystem units, String givenTo)
             implements Ask {}
 
     /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */
@@ -48,6 +56,25 @@ public sealed interface Ask extends Effect {
 
     /** What was decided about waypoints; answered by {@link Told.Saved}. */
     record PlaceWaypoints(Placing placing) implements Ask {}
+
+    /** Trips to one canyon, or to all; answered by {@link Told.TripsLoaded}. */
+    record LoadTrips(Optional<Uid> canyon) implements Ask {}
+
+    /** Sheets given out of one canyon, or of all; answered by {@link Told.GivenLoaded}. */
+    record LoadGiven(Optional<Uid> canyon) implements Ask {}
+
+    /** A trip that is new or was changed; answered by {@link Told.Saved}. */
+    record SaveTrip(Optional<Trip> before, Trip after) implements Ask {}
+
+    /** A trip to take out of use; answered by {@link Told.Saved}. */
+    record TakeOutTrip(Trip trip, String reason) implements Ask {}
+
+    /** The one private note about a thing; blank text takes it away; answered by {@link Told.Saved}. */
+    record SavePrivateNote(Uid about, List<PrivateNote> before, String text) implements Ask {
+        public SavePrivateNote {
+            before = List.copyOf(before);
+        }
+    }
 
     /** The formats of a sheet. */
     enum SheetFormat {

@@ -5,9 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import thalweg.body.Limits;
 import thalweg.fault.InputException;
+import thalweg.logbook.TripText;
 import thalweg.route.PartialDate;
 import thalweg.route.Prose;
 import thalweg.tui.core.Surroundings;
@@ -15,6 +18,9 @@ import thalweg.tui.widget.Field;
 
 /** Builds the fields of forms: label and help by key, checks from the readers that will read what was typed. */
 final class Build {
+
+    /** Room for as many lines as a list may have, the longest names among them [characters]. */
+    private static final int LONGEST_LIST = Limits.LIST * 2 * (Limits.NAME + 20);
 
     private final Surroundings around;
     private final List<Field> fields = new ArrayList<>();
@@ -40,7 +46,7 @@ final class Build {
 
     /** A value that may be left empty and is read by that reader. */
     Build value(String key, String label, String text, Function<String, ?> parse) {
-        return line(key, label, text, Limits.NAME, reading(parse));
+        return line(key, label, text, Limits.NAME, reading(typed -> parse.apply(typed.strip())));
     }
 
     /** A date that must be there and have come. */
@@ -69,6 +75,20 @@ final class Build {
         return date;
     }
 
+    /** Entries one a line, which may be none; a line that is as it was shown is always taken. */
+    Build list(String key, String label, String text, Function<String, ?> parse) {
+        Set<String> shown = text.lines().map(String::strip).collect(Collectors.toSet());
+        fields.add(Field.lines(
+                key,
+                around.say(label),
+                around.say("help." + label),
+                text,
+                LONGEST_LIST,
+                reading(typed ->
+                        TripText.lines(typed, line -> shown.contains(line.strip()) ? line : parse.apply(line)))));
+        return this;
+    }
+
     // Only whether the reader takes it counts here; what it reads is asked for when the form is sent.
     @SuppressWarnings("ReturnValueIgnored")
     private static Function<String, Optional<String>> reading(Function<String, ?> parse) {
@@ -77,7 +97,7 @@ final class Build {
                 return Optional.empty();
             }
             try {
-                parse.apply(typed.strip());
+                parse.apply(typed);
                 return Optional.empty();
             } catch (InputException e) {
                 return Optional.of(e.sentence());

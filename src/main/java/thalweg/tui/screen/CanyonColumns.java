@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import java.util.Locale;
 import thalweg.logbook.CanyonRow;
+import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -39,8 +40,13 @@ record CanyonColumns(int name, int where, int grades, Surroundings around) {
                 Style.FAINT);
     }
 
-    void row(Canvas line, CanyonRow row, Style style) {
-        String name = row.name() + (row.invented() ? " " + around.say("canyons.invented") : "");
+    /**
+     * Paints a canyon.
+     *
+     * @param twin whether another canyon in the list has the same name, so that only the region tells them apart
+     */
+    void row(Canvas line, CanyonRow row, boolean twin, Style style) {
+        String name = toldApart(row, twin) + (row.invented() ? " " + around.say("canyons.invented") : "");
         String grades =
                 row.french() + (row.french().isEmpty() || row.american().isEmpty() ? "" : " / ") + row.american();
         String state = Looks.condition(around, row.worst())
@@ -49,6 +55,15 @@ record CanyonColumns(int name, int where, int grades, Surroundings around) {
                         : "");
         Style coloured = style == Style.SELECTED ? style : Looks.style(row.worst());
         paint(line, name, row.whereabouts(), grades.isEmpty() ? around.say("unknown") : grades, state, style, coloured);
+    }
+
+    private String toldApart(CanyonRow row, boolean twin) {
+        if (!twin || where > 0 || row.whereabouts().isEmpty()) {
+            return row.name();
+        }
+        String region = ", " + row.whereabouts();
+        int room = Math.max(name / 2, name - Width.of(region));
+        return Width.cut(row.name(), room) + region;
     }
 
     private void paint(

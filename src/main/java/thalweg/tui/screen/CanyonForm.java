@@ -24,6 +24,8 @@ import thalweg.tui.widget.Form;
  */
 record CanyonForm(Uid uid, Optional<Canyon> before) implements FormTask {
 
+    private static final String INVENTED = "invented";
+
     private static final Canyon BLANK_FIELDS = new Canyon(
             new Uid(new UUID(0, 0)),
             "?",
@@ -65,7 +67,7 @@ record CanyonForm(Uid uid, Optional<Canyon> before) implements FormTask {
                 .value(
                         "position",
                         "form.canyon.position",
-                        shown(canyon.position().map(Position::printDecimal)),
+                        shown(canyon.position().map(Position::print)),
                         PositionText::parse)
                 .value(
                         "drop",
@@ -84,6 +86,12 @@ record CanyonForm(Uid uid, Optional<Canyon> before) implements FormTask {
                         Quantities::minutes)
                 .value("exit_min", "form.canyon.exit", minutes(canyon.times().exitMinutes()), Quantities::minutes)
                 .prose("canyon_text", CanyonText.class, canyon.prose())
+                .options(
+                        "invented",
+                        around.say("form.canyon.invented"),
+                        List.of("", INVENTED),
+                        List.of(around.say("form.canyon.invented.no"), around.say("form.canyon.invented.yes")),
+                        canyon.invented() ? INVENTED : "")
                 .done());
     }
 
@@ -113,7 +121,7 @@ record CanyonForm(Uid uid, Optional<Canyon> before) implements FormTask {
                         filled.value("exit_min", times.flatMap(Times::exitMinutes), Quantities::minutes)),
                 filled.value("drop", before.flatMap(Canyon::longestDrop), Quantities::height),
                 filled.prose(CanyonText.class),
-                before.map(Canyon::invented).orElse(false));
+                filled.text("invented").equals(INVENTED));
         return Save.of(before.map(ThingBody::of), ThingBody.of(after));
     }
 }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonName;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -97,8 +99,48 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
                 .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
                 .quiet());
+        bindings.addAll(local(around));
         bindings.addAll(Lists.bindings(list, rows().size(), around.rows() - HEAD_ROWS - 3, around, this::moved));
         return bindings;
+    }
+
+    /** The keys to what stays with this database. */
+    private List<Binding> local(Surroundings around) {
+        String readOnly = around.say("read_only.refused");
+        return List.of(
+                Binding.of(Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(named())))
+                        .unless(loaded.isEmpty(), around.say("loading")),
+                Binding.of(Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(named())))
+                        .unless(loaded.isEmpty(), around.say("loading")),
+                Binding.of(Key.of('v'), around.say("key.private_here"), () -> editPrivateHere(around))
+                        .unless(chosen().isEmpty(), around.say("canyon.no_place_for_private"))
+                        .unless(around.readOnly(), readOnly),
+                Binding.of(
+                                Key.of('V'),
+                                around.say("key.private_canyon"),
+                                () -> editPrivate(uid, record().canyon().name()))
+                        .unless(around.readOnly(), readOnly)
+                        .unless(loaded.isEmpty(), around.say("loading")));
+    }
+
+    private Optional<CanyonName> named() {
+        return Optional.of(record().named());
+    }
+
+    private Step editPrivateHere(Surroundings around) {
+        Row row = chosen().orElseThrow();
+        return row.station()
+                .map(station ->
+                        editPrivate(station.station().uid(), station.station().name()))
+                .orElseGet(() -> editPrivate(row.place().obstacle().uid(), About.placeName(row.place(), around)));
+    }
+
+    private Step editPrivate(Uid about, String label) {
+        return Step.open(this, new Go.EditPrivateNote(about, label, local().notesAbout(about)));
+    }
+
+    private LocalRecord local() {
+        return loaded.orElseThrow().local();
     }
 
     private Optional<String> position() {
@@ -125,8 +167,8 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                 : row.place().stations().stream().findFirst();
         return station.map(one ->
                         Step.open(this, new Go.OneStation(uid, one.station().uid())))
-                .orElseGet(() -> Step.open(
-                        this, new Go.Read(About.placeName(row.place(), around), About.place(row.place(), around))));
+                .orElseGet(() ->
+                        Step.open(this, new Go.Read(About.placeName(row.place(), around), about(row, around))));
     }
 
     /** The profile opens where the list is. */
@@ -139,7 +181,17 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
     }
 
     private Step read(Surroundings around) {
-        return Step.open(this, new Go.Read(title(around), About.canyon(record(), around)));
+        return Step.open(this, new Go.Read(title(around), AboutLocal.canyon(record(), local(), around)));
+    }
+
+    private List<Paragraph> about(Row row, Surroundings around) {
+        List<Paragraph> text = row.station()
+                .map(station -> About.station(station, around))
+                .orElseGet(() -> About.place(row.place(), around));
+        Uid about = row.station()
+                .map(station -> station.station().uid())
+                .orElse(row.place().obstacle().uid());
+        return AboutLocal.withNote(text, local(), about, around);
     }
 
     private Step writeSheet() {
@@ -246,10 +298,8 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                 (line, index, style) -> row(line, rows.get(index), style, around));
         if (around.wide()) {
             Canvas right = canvas.part(HEAD_ROWS, width + 1, canvas.rows() - HEAD_ROWS, canvas.columns() - width - 2);
-            List<Paragraph> text = chosen().map(row -> row.station()
-                            .map(station -> About.station(station, around))
-                            .orElseGet(() -> About.place(row.place(), around)))
-                    .orElseGet(() -> About.canyon(record(), around));
+            List<Paragraph> text = chosen().map(row -> about(row, around))
+                    .orElseGet(() -> AboutLocal.canyon(record(), local(), around));
             chosen().ifPresent(row -> ProfilePane.below(
                     right,
                     Paragraph.height(text, right.columns()),
@@ -279,13 +329,15 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         }
     }
 
-    private static void row(Canvas line, Row row, Style style, Surroundings around) {
+    private void row(Canvas line, Row row, Style style, Surroundings around) {
         if (row.station().isEmpty()) {
             String state = row.place().stations().isEmpty()
                             && row.place().obstacle().kind().usuallyRigged()
                     ? around.say("canyon.no_station")
                     : "";
-            row(line, About.placeName(row.place(), around), "", state, style, style);
+            String name = About.placeName(row.place(), around);
+            Uid about = row.place().obstacle().uid();
+            row(line, AboutLocal.marked(name, local(), about, nameRoom(line), around), "", state, style, style);
             return;
         }
         StationRecord station = row.station().get();
@@ -295,7 +347,14 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                         ? " +" + station.neverSeen() + around.say("canyons.unseen_mark")
                         : "");
         Style coloured = style == Style.SELECTED ? style : Looks.style(station.worst());
-        row(line, "   " + station.station().name(), rope, state, style, coloured);
+        String name = "   " + station.station().name();
+        Uid about = station.station().uid();
+        row(line, AboutLocal.marked(name, local(), about, nameRoom(line), around), rope, state, style, coloured);
+    }
+
+    private static int nameRoom(Canvas line) {
+        boolean narrow = line.columns() < NARROW;
+        return Math.max(8, line.columns() - (narrow ? SHORT_STATE : ROPE + 2 + STATE) - 2);
     }
 
     /** A narrow line has no room for the rope; the station itself tells it. */
@@ -303,7 +362,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         boolean narrow = line.columns() < NARROW;
         int ropeRoom = narrow ? 0 : ROPE + 2;
         int stateRoom = narrow ? SHORT_STATE : STATE;
-        int room = Math.max(8, line.columns() - ropeRoom - stateRoom - 2);
+        int room = nameRoom(line);
         line.fit(0, 0, room, name, style);
         if (!narrow) {
             line.fit(0, room + 2, ROPE, rope, style);

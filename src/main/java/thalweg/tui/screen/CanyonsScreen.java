@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import thalweg.ledger.Uid;
-import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.text.Fold;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
@@ -29,7 +30,8 @@ import thalweg.tui.widget.Searching;
  * @param search the words
  * @param detail the chosen canyon, once it is loaded
  */
-record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searching search, Optional<CanyonRecord> detail)
+record CanyonsScreen(
+        Optional<Told.CanyonsFound> found, ListState list, Searching search, Optional<Told.CanyonLoaded> detail)
         implements Screen {
 
     /** Nothing found yet. */
@@ -79,6 +81,10 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
         bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
                 .unless(around.readOnly(), around.say("read_only.refused"))
                 .unless(found.isEmpty(), around.say("loading")));
+        bindings.add(Binding.of(
+                Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(Optional.empty()))));
+        bindings.add(Binding.of(
+                Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(Optional.empty()))));
         if (!search.words().isEmpty()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         }
@@ -140,7 +146,7 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
             return answer.words().equals(search.words()) ? foundThose(answer) : Step.stay(this);
         }
         if (message instanceof Told.CanyonLoaded loaded) {
-            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded.record())));
+            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded)));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -216,16 +222,27 @@ record CanyonsScreen(Optional<Told.CanyonsFound> found, ListState list, Searchin
                 rows().size(),
                 true,
                 around,
-                (line, index, style) -> columns.row(line, rows().get(index), style));
+                (line, index, style) -> columns.row(line, rows().get(index), twin(index), style));
         if (around.wide()) {
             drawDetail(canvas.part(0, listWidth + 1, canvas.rows(), canvas.columns() - listWidth - 1), around);
         }
     }
 
+    /** Canyons stand in the order of their names, so that those of the same name are neighbours. */
+    private boolean twin(int index) {
+        List<CanyonRow> rows = rows();
+        String name = Fold.fold(rows.get(index).name());
+        return IntStream.of(index - 1, index + 1)
+                .filter(other -> other >= 0 && other < rows.size())
+                .anyMatch(other -> Fold.fold(rows.get(other).name()).equals(name));
+    }
+
     private void drawDetail(Canvas canvas, Surroundings around) {
-        Optional<CanyonRecord> shown = detail.filter(record ->
-                chosen().filter(row -> row.uid().equals(record.canyon().uid())).isPresent());
-        List<Paragraph> text = shown.map(record -> About.canyon(record, around)).orElse(List.of());
+        Optional<Told.CanyonLoaded> shown = detail.filter(told -> chosen().filter(
+                        row -> row.uid().equals(told.record().canyon().uid()))
+                .isPresent());
+        List<Paragraph> text = shown.map(told -> AboutLocal.canyon(told.record(), told.local(), around))
+                .orElse(List.of());
         Paragraph.draw(canvas, text, 0, around);
     }
 

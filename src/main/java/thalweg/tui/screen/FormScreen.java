@@ -108,7 +108,10 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return Step.back(in(State.DONE)).saying(around.say("form.saved"));
         }
         if (message instanceof Told.SheetWritten written) {
-            return Step.back(in(State.DONE)).saying(around.say("sheet_form.written", written.target()));
+            String sentence = written.number()
+                    .map(number -> around.say("sheet_form.given", written.target(), number))
+                    .orElse(around.say("sheet_form.written", written.target()));
+            return Step.back(in(State.DONE)).saying(sentence);
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(in(State.EDITING)).refusing(failed.sentence());

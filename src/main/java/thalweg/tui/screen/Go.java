@@ -4,8 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonName;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.PrivateNote;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
+import thalweg.logbook.TripInCanyon;
 import thalweg.placing.Placing;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
@@ -78,6 +82,25 @@ public sealed interface Go extends Destination {
             if (start.waypoints().isEmpty()) {
                 throw new IllegalArgumentException("there is a waypoint to place");
             }
+        }
+    }
+
+    /** The trips to one canyon, or to all. */
+    record Trips(Optional<CanyonName> canyon) implements Go {}
+
+    /** A trip to edit. */
+    record EditTrip(Uid uid, CanyonName canyon, Optional<Trip> trip) implements Go {}
+
+    /** A trip to take out of use. */
+    record TakeOutTrip(TripInCanyon trip) implements Go {}
+
+    /** The sheets given out of one canyon, or of all. */
+    record Given(Optional<CanyonName> canyon) implements Go {}
+
+    /** The private note about a thing to edit. */
+    record EditPrivateNote(Uid about, String label, List<PrivateNote> before) implements Go {
+        public EditPrivateNote {
+            before = List.copyOf(before);
         }
     }
 

@@ -25,6 +25,12 @@ public final class Screens {
         if (destination instanceof Go.Rig go) {
             return RigScreen.of(go);
         }
+        if (destination instanceof Go.Trips go) {
+            return TripsScreen.opened(go);
+        }
+        if (destination instanceof Go.Given go) {
+            return GivenScreen.opened(go);
+        }
         if (destination instanceof Go.Read go) {
             return ReadScreen.of(go);
         }
@@ -61,6 +67,15 @@ public final class Screens {
         }
         if (destination instanceof Go.ReadWaypoints go) {
             return new WaypointsForm(go);
+        }
+        if (destination instanceof Go.EditTrip go) {
+            return new TripForm(go);
+        }
+        if (destination instanceof Go.TakeOutTrip go) {
+            return new TakeOutTripForm(go.trip());
+        }
+        if (destination instanceof Go.EditPrivateNote go) {
+            return new PrivateNoteForm(go);
         }
         throw new AssertionError("no screen for " + destination);
     }

@@ -22,13 +22,16 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
 
     @Override
     public Form form(Surroundings around) {
-        return Form.of(new Build(around)
+        Build build = new Build(around)
                 .word("format", "sheet_form.format", "sheet_format", Ask.SheetFormat.class, Ask.SheetFormat.HTML)
                 .name(
                         "file",
                         "sheet_form.file",
-                        Slug.of(go.canyonName(), go.canyon().tail()))
-                .options(
+                        Slug.of(go.canyonName(), go.canyon().tail()));
+        if (!around.readOnly()) {
+            build.text("given_to", "sheet_form.given_to", "");
+        }
+        return Form.of(build.options(
                         "overwrite",
                         around.say("sheet_form.overwrite"),
                         List.of("no", YES),
@@ -44,6 +47,11 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         String name = filled.text("file");
         String target = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
         return new Ask.WriteSheet(
-                go.canyon(), format, target, filled.text("overwrite").equals(YES), around.units());
+                go.canyon(),
+                format,
+                target,
+                filled.text("overwrite").equals(YES),
+                around.units(),
+                around.readOnly() ? "" : filled.text("given_to"));
     }
 }

@@ -143,6 +143,12 @@ record StationRow(
                 AboutAnalysis.of(station, entry, rig, around));
     }
 
+    /** The same with another detail that holds a private note, and a sign that there is one. */
+    StationRow withPrivateNote(List<Paragraph> whole, Surroundings around) {
+        String marked = around.say("local.mark") + " " + state;
+        return new StationRow(name, marked, stateStyle, heading, anchor, destination, whole);
+    }
+
     /** Whether it can be edited: what was found, noted or worked out never is. */
     boolean editable() {
         return destination.isPresent();

@@ -7,6 +7,7 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -44,8 +45,19 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
 
     private List<StationRow> rows(Surroundings around) {
         return station()
-                .map(record -> StationRow.of(record, loaded.orElseThrow().rigs(), around))
+                .map(record -> withPrivateNote(
+                        StationRow.of(record, loaded.orElseThrow().rigs(), around), around))
                 .orElse(List.of());
+    }
+
+    private List<StationRow> withPrivateNote(List<StationRow> rows, Surroundings around) {
+        LocalRecord local = loaded.orElseThrow().local();
+        List<StationRow> all = new ArrayList<>(rows);
+        if (!local.notesAbout(uid).isEmpty()) {
+            List<Paragraph> detail = AboutLocal.withNote(rows.get(0).detail(), local, uid, around);
+            all.set(0, rows.get(0).withPrivateNote(detail, around));
+        }
+        return all;
     }
 
     private Optional<StationRow> chosen(Surroundings around) {
@@ -102,6 +114,9 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.of('a'), around.say("key.new_anchor"), this::newAnchor)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('v'), around.say("key.private_here"), this::editPrivate)
+                .unless(around.readOnly(), readOnly)
+                .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_station"), () -> copy(around))
                 .unless(waiting, around.say("loading"))
                 .quiet());
@@ -131,6 +146,13 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
     private Step writeNote() {
         return Step.open(
                 this, new Go.WriteNote(uid, station().orElseThrow().station().name()));
+    }
+
+    private Step editPrivate() {
+        String name = station().orElseThrow().station().name();
+        return Step.open(
+                this,
+                new Go.EditPrivateNote(uid, name, loaded.orElseThrow().local().notesAbout(uid)));
     }
 
     private Step read(Surroundings around) {

@@ -2,10 +2,14 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.GivenSheet;
+import thalweg.logbook.LocalRecord;
+import thalweg.logbook.TripInCanyon;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
 
@@ -30,10 +34,11 @@ public sealed interface Told extends Message {
      * A canyon.
      *
      * @param record with everything in it
+     * @param local what this database keeps to itself around it
      * @param rigs of its analyses, by entry; what this version cannot read is missing
      * @param spare an id for a new thing in it
      */
-    record CanyonLoaded(CanyonRecord record, Map<Uid, RigInput> rigs, Uid spare) implements Told {
+    record CanyonLoaded(CanyonRecord record, LocalRecord local, Map<Uid, RigInput> rigs, Uid spare) implements Told {
         public CanyonLoaded {
             rigs = Map.copyOf(rigs);
         }
@@ -55,6 +60,29 @@ public sealed interface Told extends Message {
         }
     }
 
-    /** A sheet was written. */
-    record SheetWritten(String target) implements Told {}
+    /**
+     * A sheet was written.
+     *
+     * @param number under which it was noted that it was given out; empty where nothing was noted
+     */
+    record SheetWritten(String target, Optional<Long> number) implements Told {}
+
+    /**
+     * Trips.
+     *
+     * @param trips in turn
+     * @param spare an id for a new one
+     */
+    record TripsLoaded(List<TripInCanyon> trips, Uid spare) implements Told {
+        public TripsLoaded {
+            trips = List.copyOf(trips);
+        }
+    }
+
+    /** Sheets that were given out. */
+    record GivenLoaded(List<GivenSheet> sheets) implements Told {
+        public GivenLoaded {
+            sheets = List.copyOf(sheets);
+        }
+    }
 }

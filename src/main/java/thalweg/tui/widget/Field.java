@@ -66,7 +66,13 @@ public record Field(String key, String label, String help, Input input, Function
 
     /** A field of several lines. */
     public static Field lines(String key, String label, String help, String text, int longest) {
-        return new Field(key, label, help, new Input.Typed(TextField.lines(text, longest)), any());
+        return lines(key, label, help, text, longest, any());
+    }
+
+    /** A field of several lines that is checked. */
+    public static Field lines(
+            String key, String label, String help, String text, int longest, Function<String, Optional<String>> check) {
+        return new Field(key, label, help, new Input.Typed(TextField.lines(text, longest)), check);
     }
 
     /** A field in which one of a few is chosen. */

@@ -33,47 +33,47 @@ class RecordsReaderTest {
     private static final String AT = "2026-11-25T10:00:00Z";
 
     private static final String FILE = """
+        {
+          "format": "thalweg records",
+          "version": 1,
+          "canyons": [
             {
-              "format": "thalweg records",
-              "version": 1,
-              "canyons": [
+              "name": "Invented Gorge",
+              "invented": true,
+              "line": [
+                {"kind": "walk"},
                 {
-                  "name": "Invented Gorge",
-                  "invented": true,
-                  "line": [
-                    {"kind": "walk"},
+                  "kind": "drop",
+                  "height_cm": 1800,
+                  "stations": [
                     {
-                      "kind": "drop",
-                      "height_cm": 1800,
-                      "stations": [
+                      "name": "S1",
+                      "anchors": [
                         {
-                          "name": "S1",
-                          "anchors": [
+                          "role": "main",
+                          "parts": [
                             {
-                              "role": "main",
-                              "parts": [
-                                {
-                                  "label": "left bolt",
-                                  "kind": "bolt",
-                                  "placed": "2019",
-                                  "inspections": [
-                                    {"on": "2020-05-01", "found": "sound"},
-                                    {"on": "2024-05-01", "found": "worn", "author": "Bo", "at": "2024-05-02T08:00:00Z"}
-                                  ]
-                                },
-                                {"label": "right bolt", "kind": "bolt"}
+                              "label": "left bolt",
+                              "kind": "bolt",
+                              "placed": "2019",
+                              "inspections": [
+                                {"on": "2020-05-01", "found": "sound"},
+                                {"on": "2024-05-01", "found": "worn", "author": "Bo", "at": "2024-05-02T08:00:00Z"}
                               ]
-                            }
-                          ],
-                          "rigging_notes": [{"on": "2024-05-01", "technique": "blocked"}]
+                            },
+                            {"label": "right bolt", "kind": "bolt"}
+                          ]
                         }
-                      ]
+                      ],
+                      "rigging_notes": [{"on": "2024-05-01", "technique": "blocked"}]
                     }
                   ]
                 }
               ]
             }
-            """;
+          ]
+        }
+        """;
 
     private final Findings findings = new Findings();
     private int minted;
@@ -153,7 +153,8 @@ class RecordsReaderTest {
     void statedPlacesInLineCountAndTheOthersFollowThem() {
         String text = replaced(
                 "{\"kind\": \"walk\"},",
-                "{\"kind\": \"swim\", \"order\": \"m\"}, {\"kind\": \"jump\"}, {\"kind\": \"slide\", \"order\": \"A\"},");
+                "{\"kind\": \"swim\", \"order\": \"m\"}, {\"kind\": \"jump\"}, {\"kind\": \"slide\", \"order\":"
+                        + " \"A\"},");
 
         CanyonRecord canyon = read(text).get(0);
 
@@ -171,7 +172,7 @@ class RecordsReaderTest {
                 .isEmpty();
         assertThat(findings.all())
                 .map(Finding::print)
-                .containsExactly("line 5, canyons[0].line: has no room for all its entries; leave out their orders,"
+                .containsExactly("line 8, canyons[0].line: has no room for all its entries; leave out their orders,"
                         + " or give fewer.");
     }
 
@@ -182,26 +183,26 @@ class RecordsReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            "kind": "walk"        | "kind": "cliff"         | line 9, canyons[0].line[0].kind: is "cliff"; it should be one of
-            "height_cm": 1800     | "height_m": 18          | line 10, canyons[0].line[1].height_m: is a key that is not known here
-            "height_cm": 1800     | "height_cm": 18.5       | line 10, canyons[0].line[1].height_cm: is 18.5; it should be a whole number
-            "height_cm": 1800     | "height_cm": 1e300      | line 10, canyons[0].line[1].height_cm: is 1E+300; it should be
-            "name": "S1"          | "side": "left"          | line 14, canyons[0].line[1].stations[0].name: is missing
-            "role": "main"        | "role": "spare"         | line 17, canyons[0].line[1].stations[0].anchors[0].role: is "spare"
-            "placed": "2019"      | "placed": "2027"        | line 20, canyons[0].line[1].stations[0].anchors[0].parts[0].placed: is 2027, which has not come yet.
-            "placed": "2019"      | "placed": "19"          | parts[0].placed: is "19"; a date is
-            "on": "2020-05-01"    | "on": "2026-11-26"      | line 25, canyons[0].line[1].stations[0].anchors[0].parts[0].inspections[0].on: is 2026-11-26, which has not come yet.
-            "on": "2020-05-01"    | "on": "2020-02-30"      | inspections[0].on: is "2020-02-30"; a date is
-            "found": "worn"       | "found": "OK"           | line 26, canyons[0].line[1].stations[0].anchors[0].parts[0].inspections[1].found: is "OK"
-            "2024-05-02T08:00:00Z" | "yesterday"            | inspections[1].at: is "yesterday"; it should be a time in UTC
-            "2024-05-02T08:00:00Z" | "2024-05-02T08:00:00+02:00" | inspections[1].at: is "2024-05-02T08:00:00+02:00"; it should be a time in UTC
-            "2024-05-02T08:00:00Z" | "2024-13-02T08:00:00Z" | inspections[1].at: is "2024-13-02T08:00:00Z"
-            "technique": "blocked" | "by": "Bo"             | rigging_notes[0].technique: and every other heading is missing
-            "technique": "blocked" | "technique": ["blocked"] | rigging_notes[0].technique: should be a text.
-            "invented": true      | "invented": "true"      | line 5, canyons[0].invented: should be true or false.
-            "invented": true      | "uid": "7"              | line 5, canyons[0].uid: is no id;
-            "canyons": [          | "extra": 1, "canyons": [ | line 1, extra: is a key that is not known here
-            """)
+        "kind": "walk"        | "kind": "cliff"         | line 9, canyons[0].line[0].kind: is "cliff"; it should be one of
+        "height_cm": 1800     | "height_m": 18          | line 10, canyons[0].line[1].height_m: is a key that is not known here
+        "height_cm": 1800     | "height_cm": 18.5       | line 10, canyons[0].line[1].height_cm: is 18.5; it should be a whole number
+        "height_cm": 1800     | "height_cm": 1e300      | line 10, canyons[0].line[1].height_cm: is 1E+300; it should be
+        "name": "S1"          | "side": "left"          | line 14, canyons[0].line[1].stations[0].name: is missing
+        "role": "main"        | "role": "spare"         | line 17, canyons[0].line[1].stations[0].anchors[0].role: is "spare"
+        "placed": "2019"      | "placed": "2027"        | line 20, canyons[0].line[1].stations[0].anchors[0].parts[0].placed: is 2027, which has not come yet.
+        "placed": "2019"      | "placed": "19"          | parts[0].placed: is "19"; a date is
+        "on": "2020-05-01"    | "on": "2026-11-26"      | line 25, canyons[0].line[1].stations[0].anchors[0].parts[0].inspections[0].on: is 2026-11-26, which has not come yet.
+        "on": "2020-05-01"    | "on": "2020-02-30"      | inspections[0].on: is "2020-02-30"; a date is
+        "found": "worn"       | "found": "OK"           | line 26, canyons[0].line[1].stations[0].anchors[0].parts[0].inspections[1].found: is "OK"
+        "2024-05-02T08:00:00Z" | "yesterday"            | inspections[1].at: is "yesterday"; it should be a time in UTC
+        "2024-05-02T08:00:00Z" | "2024-05-02T08:00:00+02:00" | inspections[1].at: is "2024-05-02T08:00:00+02:00"; it should be a time in UTC
+        "2024-05-02T08:00:00Z" | "2024-13-02T08:00:00Z" | inspections[1].at: is "2024-13-02T08:00:00Z"
+        "technique": "blocked" | "by": "Bo"             | rigging_notes[0].technique: and every other heading is missing
+        "technique": "blocked" | "technique": ["blocked"] | rigging_notes[0].technique: should be a text.
+        "invented": true      | "invented": "true"      | line 5, canyons[0].invented: should be true or false.
+        "invented": true      | "uid": "7"              | line 5, canyons[0].uid: is no id;
+        "canyons": [          | "extra": 1, "canyons": [ | line 1, extra: is a key that is not known here
+        """)
     void eachMistakeIsOneFindingWithItsLineAndNothingIsTaken(String from, String to, String finding) {
         assertThat(read(replaced(from, to))).isEmpty();
 
@@ -259,12 +260,12 @@ class RecordsReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            "thalweg records" | "other records" | line 1, format: should be "thalweg records"; this is no file of records.
-            "thalweg records" | 7               | line 1, format: should be a text.
-            "version": 1      | "version": 3    | line 1, version: should be 1 or 2; a file of a newer version needs a newer Thalweg.
-            "version": 1      | "version": "1"  | line 1, version: should be a number.
-            "version": 1,     | ``              | line 1, version: should be 1 or 2;
-            """)
+        "thalweg records" | "other records" | line 1, format: should be "thalweg records"; this is no file of records.
+        "thalweg records" | 7               | line 1, format: should be a text.
+        "version": 1      | "version": 3    | line 1, version: should be 1 or 2; a file of a newer version needs a newer Thalweg.
+        "version": 1      | "version": "1"  | line 1, version: should be a number.
+        "version": 1,     | ``              | line 1, version: should be 1 or 2;
+        """)
     void anotherFormatOrVersionIsSaidFirst(String from, String to, String finding) {
         assertThat(read(replaced(from, to).replace("\"walk\"", "\"cliff\""))).isEmpty();
 

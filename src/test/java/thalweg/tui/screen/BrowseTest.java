@@ -119,7 +119,7 @@ final class BrowseTest {
 
     @Test
     void theListOfKeysCanBeSearchedAndDoesWhatIsChosen() {
-        try (Walk walk = Walk.sample(24, 80)) {
+        try (Walk walk = Walk.sample(60, 80)) {
             walk.press(Key.Named.ENTER).type("?");
             assertThat(walk.screen()).contains("write sheet", "metric or imperial", "quit");
 

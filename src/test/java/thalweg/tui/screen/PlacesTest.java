@@ -10,10 +10,14 @@ import org.junit.jupiter.api.Test;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonName;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
+import thalweg.logbook.TripInCanyon;
 import thalweg.placing.Placing;
 import thalweg.service.FindRecord;
 import thalweg.service.ReadWaypoints;
+import thalweg.testing.RandomRecords;
 
 final class PlacesTest {
 
@@ -25,6 +29,10 @@ final class PlacesTest {
             AnchorRecord anchor = station.anchors().get(0);
             Uid uid = walk.session().mint();
             String order = OrderKey.between("", "");
+            CanyonName canyon =
+                    new FindRecord(walk.session()).canyon("éclusaune").named();
+            Trip trip =
+                    new RandomRecords(1, RandomRecords.Fill.NOTHING).things().trip(uid, uid);
             List<Go> places = List.of(
                     new Go.Canyons(),
                     new Go.OneCanyon(uid),
@@ -49,6 +57,11 @@ final class PlacesTest {
                                             .waypoints()),
                             "minimal.gpx",
                             List.of()),
+                    new Go.Trips(Optional.empty()),
+                    new Go.EditTrip(uid, canyon, Optional.empty()),
+                    new Go.TakeOutTrip(new TripInCanyon(trip, canyon)),
+                    new Go.Given(Optional.empty()),
+                    new Go.EditPrivateNote(uid, "Porte", List.of()),
                     new Go.Read("title", List.of()));
 
             List<Class<?>> kinds = new ArrayList<>();

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.profile.Lines;
 import thalweg.testing.Around;
 import thalweg.testing.GoldenFile;
@@ -44,7 +45,13 @@ final class ProfileWalkTest {
     /** The screen of a canyon that is not in a database. */
     private static ProfileScreen screen(CanyonRecord record) {
         Step step = ProfileScreen.opened(new Go.CanyonProfile(record.canyon().uid(), Optional.empty()))
-                .update(new Told.CanyonLoaded(record, Map.of(), record.canyon().uid()), Around.classic());
+                .update(
+                        new Told.CanyonLoaded(
+                                record,
+                                LocalRecord.NOTHING,
+                                Map.of(),
+                                record.canyon().uid()),
+                        Around.classic());
         return (ProfileScreen) step.screen();
     }
 

@@ -1,0 +1,184 @@
+package thalweg.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonName;
+import thalweg.logbook.Trip;
+import thalweg.logbook.TripInCanyon;
+import thalweg.logbook.TripText;
+import thalweg.logbook.WaterLevel;
+import thalweg.route.PartialDate;
+import thalweg.service.FindRecord;
+import thalweg.service.KeepLocal;
+import thalweg.service.ListTrips;
+import thalweg.service.Session;
+
+/** Enters, changes or shows one trip. */
+@Command(
+        name = "trip",
+        description = {
+            "With the name of a canyon it enters a new trip there; with the id of a trip it changes that one,",
+            "or shows it where no option says what to change. An empty value makes a field unknown again.",
+            "Trips stay in this database: no sheet shows them, and no export unless you ask for it."
+        })
+final class TripAction extends Action {
+
+    @Parameters(paramLabel = "CANYON-OR-TRIP", description = "name of a canyon, part of it, or an id")
+    private String where = "";
+
+    @Option(names = "--state", paramLabel = "STATE", description = "planned (of a new trip), done, called-off")
+    private @Nullable String state;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "2026-06-14, 2026-06 or 2026")
+    private @Nullable String on;
+
+    @Option(names = "--name", paramLabel = "NAME", description = "such as \"club course\"")
+    private @Nullable String name;
+
+    @Option(
+            names = "--person",
+            paramLabel = "PERSON",
+            description = "\"Ana, lead, 62 kg\"; the name is enough; again for each, in place of those that are there")
+    private @Nullable List<String> people;
+
+    @Option(
+            names = "--rope",
+            paramLabel = "ROPE",
+            description = "\"60 m, 9.5 mm low-stretch\"; again for each, in place of those that are there")
+    private @Nullable List<String> ropes;
+
+    @Option(names = "--start", paramLabel = "TIME", description = "time of day, such as 8:30")
+    private @Nullable String start;
+
+    @Option(names = "--back", paramLabel = "TIME", description = "time of day; before --start it is the next day")
+    private @Nullable String back;
+
+    @Option(names = "--water", paramLabel = "LEVEL", description = "dry, low, normal, high, flood")
+    private @Nullable String water;
+
+    @Option(names = "--note", paramLabel = "TEXT", description = "what else belongs to it")
+    private @Nullable String note;
+
+    @Option(names = "--take-out", paramLabel = "REASON", description = "take the trip out of use; nothing is erased")
+    private @Nullable String reason;
+
+    TripAction(Surrounds surrounds) {
+        super(surrounds);
+    }
+
+    @Override
+    public Integer call() {
+        boolean changing = changes();
+        if (reason != null && changing) {
+            throw new InputException("--take-out goes alone; change the trip or take it out.");
+        }
+        if (!changing && reason == null) {
+            try (Session session = shared().reading()) {
+                return show(session);
+            }
+        }
+        try (Session session = shared().writing()) {
+            Optional<TripInCanyon> before = known(session);
+            if (reason != null) {
+                TripInCanyon out = before.orElseThrow(() -> new InputException(
+                        "\"" + where.strip() + "\" is no id of a trip; `trips` lists them with their ids."));
+                new KeepLocal(session).remove(out.trip(), reason);
+                tell("Taken out.");
+                return ExitCodes.DONE;
+            }
+            CanyonName canyon = before.map(TripInCanyon::canyon)
+                    .orElseGet(() -> new FindRecord(session).canyon(where).named());
+            Trip after = after(
+                    before.map(TripInCanyon::trip),
+                    before.map(shown -> shown.trip().uid()).orElseGet(session::mint),
+                    canyon.uid());
+            new KeepLocal(session).trip(before.map(TripInCanyon::trip), after);
+            tell((before.isPresent() ? "Changed: " : "Entered: ") + canyon.name() + ", trip "
+                    + after.uid().text() + ".");
+        }
+        return ExitCodes.DONE;
+    }
+
+    private boolean changes() {
+        return state != null
+                || on != null
+                || name != null
+                || people != null
+                || ropes != null
+                || start != null
+                || back != null
+                || water != null
+                || note != null;
+    }
+
+    private Optional<TripInCanyon> known(Session session) {
+        return Uid.parse(where).flatMap(new ListTrips(session)::byId);
+    }
+
+    private Integer show(Session session) {
+        TripInCanyon shown = known(session)
+                .orElseThrow(() -> new InputException("Say what to enter, as in: trip CANYON --on 2026-06-14 --person"
+                        + " \"Ana, lead\"; or name a trip by its id to see it, as `trips` lists them."));
+        print(new TripReport(surrounds().phrases(), shared().units()).of(shown));
+        return ExitCodes.DONE;
+    }
+
+    private Trip after(Optional<Trip> before, Uid uid, Uid canyon) {
+        return new Trip(
+                uid,
+                canyon,
+                state == null ? before.map(Trip::state).orElse(Trip.State.PLANNED) : state(state),
+                changed(on, before.flatMap(Trip::on), PartialDate::parse),
+                name == null ? before.map(Trip::name).orElse("") : name,
+                changed(people, before.map(Trip::people), TripText::person),
+                changed(ropes, before.map(Trip::ropes), TripText::rope),
+                changed(start, before.flatMap(Trip::start), TripText::time),
+                changed(back, before.flatMap(Trip::back), TripText::time),
+                changed(water, before.flatMap(Trip::water), word -> word(word, WaterLevel.class, "water level")),
+                note == null ? before.map(Trip::note).orElse("") : note);
+    }
+
+    private static <T> Optional<T> changed(@Nullable String typed, Optional<T> before, Function<String, T> parse) {
+        if (typed == null) {
+            return before;
+        }
+        return typed.isBlank() ? Optional.empty() : Optional.of(parse.apply(typed.strip()));
+    }
+
+    private static <T> List<T> changed(
+            @Nullable List<String> typed, Optional<List<T>> before, Function<String, T> parse) {
+        if (typed == null) {
+            return before.orElse(List.of());
+        }
+        return typed.stream().filter(line -> !line.isBlank()).map(parse).toList();
+    }
+
+    private static Trip.State state(String typed) {
+        return word(typed, Trip.State.class, "state");
+    }
+
+    private static <E extends Enum<E>> E word(String typed, Class<E> words, String what) {
+        String plain = typed.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+        List<E> all = Arrays.asList(words.getEnumConstants());
+        return all.stream()
+                .filter(one -> written(one).equals(plain))
+                .findFirst()
+                .orElseThrow(() -> new InputException("The " + what + " \"" + typed.strip()
+                        + "\" is not known; it is one of "
+                        + all.stream().map(TripAction::written).collect(Collectors.joining(", ")) + "."));
+    }
+
+    private static String written(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
