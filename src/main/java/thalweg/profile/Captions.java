@@ -62,11 +62,15 @@ final class Captions {
         return stop.height() > 0 ? Optional.of(new Length(stop.height()).print(units)) : Optional.empty();
     }
 
-    /** The mark of the worst condition at the stations of those places; empty text where there is no station. */
+    /**
+     * The mark of the worst condition at the stations of those places; empty text where there is no station. The mark of
+     * what nobody has seen is a dot, which right behind a number would be taken for its own.
+     */
     private String mark(List<LineRecord> places) {
         List<StationRecord> stations =
                 places.stream().flatMap(place -> place.stations().stream()).toList();
-        return stations.isEmpty() ? "" : mark(worst(stations));
+        Optional<Condition> worst = worst(stations);
+        return stations.isEmpty() ? "" : worst.isPresent() ? mark(worst) : " " + mark(worst);
     }
 
     private String state(LineRecord place) {

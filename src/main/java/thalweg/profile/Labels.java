@@ -2,6 +2,7 @@ package thalweg.profile;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -73,7 +74,12 @@ final class Labels {
         }
         missing.sort(Comparator.naturalOrder());
         missing.removeIf(this::putSomewhere);
-        missing.forEach(this::share);
+        missing.removeIf(this::share);
+        // Once more from the other end: a label that was made meanwhile may be next to one that found none.
+        Collections.reverse(missing);
+        missing.removeIf(this::share);
+        Collections.reverse(missing);
+        missing.forEach(index -> unnumbered.add(stop(index)));
     }
 
     /** Lets labels say more where there is room. */
@@ -148,17 +154,13 @@ final class Labels {
     }
 
     /** A place without room shares the label of the one before it, else that of the one after it. */
-    private void share(int index) {
+    private boolean share(int index) {
         Optional<Placed> before =
                 placed.stream().filter(label -> label.last() == index - 1).findFirst();
         Optional<Placed> after =
                 placed.stream().filter(label -> label.first() == index + 1).findFirst();
-        boolean shared = before.filter(label -> widened(label, label.first(), index))
-                        .isPresent()
+        return before.filter(label -> widened(label, label.first(), index)).isPresent()
                 || after.filter(label -> widened(label, index, label.last())).isPresent();
-        if (!shared) {
-            unnumbered.add(stop(index));
-        }
     }
 
     private boolean widened(Placed label, int first, int last) {

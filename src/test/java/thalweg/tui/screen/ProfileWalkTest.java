@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -71,18 +72,21 @@ final class ProfileWalkTest {
 
     @Test
     void itLooksAsItDidAtFourSizes() {
-        for (int[] size : SIZES) {
-            StringBuilder all = new StringBuilder();
-            for (Glyphs glyphs : Glyphs.values()) {
-                try (Walk walk = wet(size[0], size[1], glyphs)) {
-                    walk.press(Key.Named.RIGHT, 5);
+        Map<String, StringBuilder> files = new TreeMap<>();
+        for (Glyphs glyphs : Glyphs.values()) {
+            try (Walk walk = wet(24, 80, glyphs)) {
+                walk.press(Key.Named.RIGHT, 5);
+                for (int[] size : SIZES) {
+                    StringBuilder all = files.computeIfAbsent(size[1] + "x" + size[0], name -> new StringBuilder());
+                    walk.resize(size[0], size[1]);
                     all.append("==== ").append(glyphs).append('\n').append(walk.screen());
                     walk.type("++");
                     all.append("==== ").append(glyphs).append(", closer\n").append(walk.screen());
+                    walk.type("0");
                 }
             }
-            GoldenFile.holds("screen/profile-" + size[1] + "x" + size[0] + ".txt", all.toString());
         }
+        files.forEach((size, text) -> GoldenFile.holds("screen/profile-" + size + ".txt", text.toString()));
     }
 
     @Test
