@@ -148,12 +148,25 @@ public final class AddEntries {
 
     private void append(List<FactBody> bodies) {
         String at = session.now();
-        List<Fact> facts =
-                bodies.stream().map(body -> body.fact(session.keeper(), at)).toList();
-        session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));
+        append(bodies.stream().map(body -> body.fact(session.keeper(), at)).toList(), at);
     }
 
     private void append(Fact fact) {
-        session.ledger().append(new Batch(List.of(), List.of(fact), session.keeper(), session.now()));
+        append(List.of(fact), fact.at());
+    }
+
+    private void append(List<Fact> facts, String at) {
+        for (Fact fact : facts) {
+            if (FactType.of(fact.type()).isPresent() && !session.things().isInUse(fact.about())) {
+                throw new ChangedMeanwhileException("What this entry is about was taken out of use in the meantime;"
+                        + " nothing was saved. The list of changes brings it back.");
+            }
+            if (session.ledger().fact(fact.uid()).isPresent()
+                    && !session.ledger().counts(fact)) {
+                throw new InputException("The very same entry was made and taken back within this second;"
+                        + " wait a moment and add it again.");
+            }
+        }
+        session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));
     }
 }

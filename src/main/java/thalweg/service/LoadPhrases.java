@@ -14,8 +14,8 @@ import thalweg.text.Phrases;
 /** Reads the words of the program from its resources. */
 public final class LoadPhrases {
 
-    /** The files of a language: words of the domain, and what sheets, calculator and screens say. */
-    static final List<String> FILES = List.of("words", "sheet", "rig", "screen");
+    /** The files of a language: words of the domain, and what sheets, calculator, screens and changes say. */
+    static final List<String> FILES = List.of("words", "sheet", "rig", "screen", "amend");
 
     private LoadPhrases() {}
 

@@ -17,6 +17,7 @@ import thalweg.storage.LedgerStore;
 import thalweg.storage.NativeLibrary;
 import thalweg.storage.RecordStore;
 import thalweg.storage.SettingStore;
+import thalweg.storage.ThingStore;
 
 /** An open database with its keeper, a clock and a source of new ids. */
 public final class Session implements AutoCloseable {
@@ -63,7 +64,12 @@ public final class Session implements AutoCloseable {
 
     /** A database in memory, which is gone when it is closed. */
     public static Session inMemory(Clock clock, String user) {
-        return new Session(Database.inMemory(), clock, user);
+        return over(Database.inMemory(), clock, user);
+    }
+
+    /** A session over a database that is open already; it is closed with the session. */
+    static Session over(Database database, Clock clock, String user) {
+        return new Session(database, clock, user);
     }
 
     /** Makes the first opening fast: the database's native library is kept in that cache folder. */
@@ -87,6 +93,10 @@ public final class Session implements AutoCloseable {
 
     CanyonStore canyons() {
         return new CanyonStore(database);
+    }
+
+    ThingStore things() {
+        return new ThingStore(database);
     }
 
     ChangeStore changes() {
