@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.body.FactType;
+import thalweg.body.ThingBody;
 import thalweg.body.ThingType;
 import thalweg.json.Json;
 import thalweg.text.Phrases;
@@ -135,6 +136,11 @@ public final class ChangeWords {
                 .orElse(at);
     }
 
+    /** "part left bolt". */
+    public String name(ThingBody thing) {
+        return name(new Deed.Subject(thing.type().word(), thing.body(), ""));
+    }
+
     private String name(Deed.Subject subject) {
         String type = subject.type().isEmpty()
                 ? phrases.say("unknown")
@@ -173,13 +179,5 @@ public final class ChangeWords {
             }
         }
         return lines;
-    }
-
-    /** A time of the ledger as people write it: "2026-11-25 12:00 UTC". */
-    public String when(String at) {
-        int minutes = "2026-11-25T12:00".length();
-        return at.length() > minutes
-                ? phrases.say("change.when", at.substring(0, minutes).replace('T', ' '))
-                : at;
     }
 }

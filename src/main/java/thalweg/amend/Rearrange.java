@@ -3,9 +3,12 @@ package thalweg.amend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.body.ThingType;
 import thalweg.ledger.Reorder;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
 
 /** Gives a thing another place: in its line, or in something else. What was entered on it stays with it. */
 public final class Rearrange {
@@ -40,5 +43,38 @@ public final class Rearrange {
             }
         }
         return changes;
+    }
+
+    /**
+     * What has to change for a thing to move one place up or down its line. A station goes over the end of its place to
+     * the neighbouring place.
+     *
+     * @param by -1 for up, 1 for down
+     * @return empty where it is the first or the last already, or is not in that canyon
+     */
+    public static Optional<List<ThingChange>> shifted(CanyonRecord canyon, Uid thing, int by) {
+        return Located.in(canyon, thing).flatMap(found -> shifted(canyon, found, by));
+    }
+
+    private static Optional<List<ThingChange>> shifted(CanyonRecord canyon, Located found, int by) {
+        Optional<Uid> parent = found.thing().parent();
+        int at = found.at() + by;
+        if (parent.isEmpty()) {
+            return Optional.empty();
+        }
+        if (at >= 0 && at < found.line().size()) {
+            return Optional.of(to(found.thing(), parent.get(), found.line(), at));
+        }
+        if (found.thing().type() != ThingType.STATION) {
+            return Optional.empty();
+        }
+        List<ThingBody> places = Located.in(canyon, parent.get()).orElseThrow().line();
+        int beside = places.stream().map(ThingBody::uid).toList().indexOf(parent.get()) + by;
+        if (beside < 0 || beside >= places.size()) {
+            return Optional.empty();
+        }
+        Uid into = places.get(beside).uid();
+        List<ThingBody> stations = Located.in(canyon, into).orElseThrow().within();
+        return Optional.of(to(found.thing(), into, stations, by < 0 ? stations.size() : 0));
     }
 }

@@ -97,7 +97,7 @@ public final class ListChanges {
 
     private Optional<ChangeView.Signed> taken(Change change) {
         return session.changes()
-                .lastAbout(change.key())
+                .lastAboutInShort(change.key())
                 .filter(last -> last.kind() == Change.Kind.UNDONE)
                 .map(last -> new ChangeView.Signed(last.author(), last.at()));
     }

@@ -193,6 +193,11 @@ public final class ChangeStore {
         return first("c.undoes = " + key);
     }
 
+    /** The same with the first of its entries only. */
+    public Optional<Change> lastAboutInShort(long key) {
+        return list("c.undoes = ?", key, 1).stream().findFirst();
+    }
+
     private Optional<Change> first(String condition) {
         return database.read(sql -> {
             Optional<Change> bare = sql.one(CHANGES.formatted(condition), ChangeStore::bare, 1);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import thalweg.amend.ChangeView;
 import thalweg.amend.ChangeWords;
 import thalweg.amend.Located;
+import thalweg.amend.Moment;
 import thalweg.body.ThingBody;
 import thalweg.fault.ChangedMeanwhileException;
 import thalweg.fault.InputException;
@@ -240,7 +241,7 @@ final class TakeBackTest {
                         .deeds()
                         .get(0)))
                 .containsExactly("found: worn -> doubtful");
-        assertThat(words.when(changes.get(0).at())).matches("2026-11-25 06:\\d\\d UTC");
+        assertThat(Moment.print(LoadPhrases.english(), changes.get(0).at())).matches("2026-11-25 06:\\d\\d UTC");
     }
 
     @Test
