@@ -37,7 +37,7 @@ public enum ThingType {
 
     /** As a person reads it. */
     public String inWords() {
-        return word().replace('_', ' ');
+        return this == OBSTACLE ? "place" : word().replace('_', ' ');
     }
 
     /** The type written with that word, if this version knows it. */

@@ -26,6 +26,9 @@ final class ShowAction extends Action {
     @Option(names = "--json", description = "print the canyon as a file of records")
     private boolean json;
 
+    @Option(names = "--ids", description = "print the ids of things and entries too")
+    private boolean ids;
+
     ShowAction(Surrounds surrounds) {
         super(surrounds);
     }
@@ -34,7 +37,7 @@ final class ShowAction extends Action {
     public Integer call() {
         try (Session session = shared().reading()) {
             FindRecord find = new FindRecord(session);
-            ShowText text = new ShowText(surrounds().phrases(), shared().units());
+            ShowText text = new ShowText(surrounds().phrases(), shared().units(), ids);
             Optional<Uid> uid = Uid.parse(name);
             boolean station = name.contains("/")
                     || (uid.isPresent() && find.byId(uid.get()).isEmpty());

@@ -74,7 +74,7 @@ public final class AddEntries {
      * Puts another inspection in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Inspection right, String reason) {
@@ -86,7 +86,7 @@ public final class AddEntries {
      * Puts another rigging note in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, RiggingNote right, String reason) {
@@ -98,7 +98,7 @@ public final class AddEntries {
      * Puts another round in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Round right, String reason) {
@@ -111,6 +111,9 @@ public final class AddEntries {
         if (!before.type().equals(right.type().word()) || !before.about().equals(right.about())) {
             throw new InputException("A correction is about the same thing as what it corrects;"
                     + " withdraw the entry and add another instead.");
+        }
+        if (right.body().equals(before.body().without(WithdrawalBody.REASON))) {
+            throw new InputException("Nothing differs from the entry as it is; say what was wrong in it.");
         }
         Correction correction = new Correction(wrong, Entered.reason(reason));
         append(right.fact(Optional.of(correction), session.keeper(), session.now()));

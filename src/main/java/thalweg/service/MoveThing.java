@@ -39,14 +39,11 @@ public final class MoveThing {
     public boolean into(Located thing, Located target) {
         ThingType type = thing.thing().type();
         if (!target.thing().type().word().equals(type.parentKey()) || type == ThingType.TRIP) {
-            throw new InputException("A " + type.inWords() + " cannot be put into a "
-                    + target.thing().type().inWords() + "; it belongs "
-                    + (type.parentKey().isEmpty()
-                            ? "to nothing."
-                            : "to "
-                                    + ThingType.of(type.parentKey())
-                                            .orElseThrow()
-                                            .inWords() + "s."));
+            throw new InputException("The " + named(thing.thing()) + " cannot be put into the "
+                    + named(target.thing()) + "; it belongs "
+                    + ThingType.of(type.parentKey())
+                            .map(parent -> "to " + parent.inWords() + "s.")
+                            .orElse("to nothing."));
         }
         List<ThingBody> within = target.within();
         boolean there = within.stream()
@@ -69,9 +66,8 @@ public final class MoveThing {
             throw new InputException("A thing cannot be put beside itself; name another.");
         }
         if (moved.type() != other.thing().type() || moved.type() == ThingType.CANYON) {
-            throw new InputException("A " + moved.type().inWords() + " cannot be put beside a "
-                    + other.thing().type().inWords() + "; name a "
-                    + moved.type().inWords() + ".");
+            throw new InputException("The " + named(moved) + " cannot be put beside the " + named(other.thing())
+                    + "; name another " + moved.type().inWords() + ".");
         }
         List<Uid> others = other.line().stream()
                 .map(ThingBody::uid)
@@ -79,6 +75,10 @@ public final class MoveThing {
                 .toList();
         int at = others.indexOf(beside) + (after ? 1 : 0);
         return save(Rearrange.to(moved, other.thing().parent().orElseThrow(), other.line(), at));
+    }
+
+    private static String named(ThingBody thing) {
+        return thing.type().inWords() + " \"" + thing.label() + "\"";
     }
 
     private boolean save(List<ThingChange> changes) {

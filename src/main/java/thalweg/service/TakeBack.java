@@ -175,7 +175,7 @@ public final class TakeBack {
     }
 
     private static String inWords(Revision revision) {
-        return revision.type().replace('_', ' ');
+        return ThingType.of(revision.type()).map(ThingType::inWords).orElse("thing");
     }
 
     /** What would count again would be seen by nobody where the thing that it is in is out of use. */

@@ -38,11 +38,16 @@ final class Amending {
                         .quiet());
     }
 
-    /** What is said once a change was taken back or brought again. */
-    static String said(Told.Turned turned, Surroundings around) {
+    /**
+     * What is said once a change was taken back or brought again.
+     *
+     * @param here the canyon on the screen, which goes without saying
+     */
+    static String said(Told.Turned turned, Optional<Uid> here, Surroundings around) {
         ChangeView change = turned.change();
         String line = new ChangeWords(around.phrases(), around.units()).line(change);
-        String where = change.canyonName().isEmpty() ? line : around.say("changes.in", line, change.canyonName());
+        boolean elsewhere = !change.canyonName().isEmpty() && !change.canyon().equals(here);
+        String where = elsewhere ? around.say("changes.in", line, change.canyonName()) : line;
         return around.say(turned.taken() ? "changes.taken_back" : "changes.brought_again", where);
     }
 

@@ -231,7 +231,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
             return reload;
         }
         if (message instanceof Told.Turned turned) {
-            return reload.saying(Amending.said(turned, around));
+            return reload.saying(Amending.said(turned, Optional.of(uid), around));
         }
         if (message instanceof Told.CanyonLoaded told) {
             CanyonScreen next = new CanyonScreen(uid, Optional.of(told), list, Awaited.NOTHING);

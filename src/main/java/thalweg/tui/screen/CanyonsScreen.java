@@ -153,7 +153,7 @@ record CanyonsScreen(
             return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded.record()), awaited));
         }
         if (message instanceof Told.Turned turned) {
-            return Step.stay(this).doing(find(search)).saying(Amending.said(turned, around));
+            return Step.stay(this).doing(find(search)).saying(Amending.said(turned, Optional.empty(), around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());

@@ -93,7 +93,7 @@ record ChangesScreen(Go.Changes go, Optional<List<ChangeView>> changes, ListStat
             return reload;
         }
         if (message instanceof Told.Turned turned) {
-            return reload.saying(Amending.said(turned, around));
+            return reload.saying(Amending.said(turned, go.canyon(), around));
         }
         if (message instanceof Told.ChangesListed listed) {
             int size = listed.changes().size();

@@ -104,7 +104,7 @@ record PartScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListS
             return reload;
         }
         if (message instanceof Told.Turned turned) {
-            return reload.saying(Amending.said(turned, around));
+            return reload.saying(Amending.said(turned, Optional.of(canyon), around));
         }
         if (message instanceof Told.CanyonLoaded told) {
             PartScreen next = new PartScreen(canyon, uid, Optional.of(told), list, Awaited.NOTHING);

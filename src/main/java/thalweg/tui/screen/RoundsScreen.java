@@ -109,7 +109,7 @@ record RoundsScreen(Uid canyon, Optional<CanyonRecord> loaded, List<RoundVisit> 
             return reload;
         }
         if (message instanceof Told.Turned turned) {
-            return reload.saying(Amending.said(turned, around));
+            return reload.saying(Amending.said(turned, Optional.of(canyon), around));
         }
         if (message instanceof Told.CanyonLoaded told) {
             List<RoundVisit> visits = RoundVisit.all(told.record());

@@ -207,7 +207,7 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
             return reload;
         }
         if (message instanceof Told.Turned turned) {
-            return reload.saying(Amending.said(turned, around));
+            return reload.saying(Amending.said(turned, Optional.of(canyon), around));
         }
         if (message instanceof Told.CanyonLoaded told) {
             return Step.stay(loaded(told, around));

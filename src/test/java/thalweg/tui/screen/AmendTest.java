@@ -108,7 +108,9 @@ final class AmendTest {
             assertThat(walk.screen()).contains("Correct the rigging note on Porte", "Single strand, releasable.");
 
             walk.press(SAVE).type("the other ring").press(SAVE);
+            assertThat(walk.screen()).contains("Nothing differs from the entry as it is");
 
+            walk.press(Key.Named.TAB, 2).type("!").press(SAVE);
             assertThat(walk.screen()).contains("Saved.", "corrected");
             assertThat(porte(walk).countingNotes()).hasSize(porte(walk).notes().size() - 1);
         }
@@ -282,6 +284,33 @@ final class AmendTest {
             assertThat(porte(walk).parts().get(0).counting().get(0).photos())
                     .extracting(photo -> photo.caption())
                     .containsExactly("");
+        }
+    }
+
+    @Test
+    void aMonthIsADateAndItsAgeIsABound() {
+        try (Walk walk = atPorte()) {
+            walk.press(Key.Named.DOWN, 2)
+                    .type("e")
+                    .press(Key.Named.DOWN, 7)
+                    .press(Key.ctrl('u'))
+                    .type("2019-06");
+            walk.press(SAVE)
+                    .type("i")
+                    .press(Key.Named.UP, 3)
+                    .press(Key.ctrl('u'))
+                    .type("2026-06");
+            walk.press(Key.Named.DOWN, 4).type("w").press(Key.ctrl('s'));
+            assertThat(porte(walk).parts().get(1).inspections())
+                    .extracting(entry -> entry.content().on().print())
+                    .contains("2026-06");
+            walk.press(Key.Named.ENTER);
+            assertThat(walk.screen()).contains("Placed: 2019-06, at least 7 years 4 months ago");
+            walk.press(Key.Named.ESCAPE)
+                    .press(Key.Named.DOWN)
+                    .press(Key.Named.ENTER)
+                    .press(Key.Named.ENTER);
+            assertThat(walk.screen()).contains("2026-06  ~ worn");
         }
     }
 
