@@ -1,5 +1,6 @@
 package thalweg.body;
 
+import java.util.Optional;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
 import thalweg.logbook.PrivateNote;
@@ -67,5 +68,34 @@ public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body)
     /** A part. */
     public static ThingBody of(Part part) {
         return new ThingBody(ThingType.PART, part.uid(), part.label(), PartBody.write(part));
+    }
+
+    /** Its order key in what it is in; empty text for a thing that stands in no line. */
+    public String order() {
+        return body.field(Fields.ORDER)
+                .map(value -> value instanceof Json.Text text ? text.value() : "")
+                .orElse("");
+    }
+
+    /**
+     * The same thing at another place.
+     *
+     * @param into what it is in
+     * @param order its order key there
+     */
+    public ThingBody placed(Uid into, String order) {
+        Json.Fields moved = body.with(type.parentKey(), Json.of(into.text())).with(Fields.ORDER, Json.of(order));
+        return new ThingBody(type, uid, label, moved);
+    }
+
+    /** What the thing is in; empty for a canyon. */
+    public Optional<Uid> parent() {
+        return parent(type, body);
+    }
+
+    /** What a thing of that type and body is in; empty for a canyon. */
+    public static Optional<Uid> parent(ThingType type, Json.Fields body) {
+        return body.field(type.parentKey())
+                .flatMap(value -> value instanceof Json.Text text ? Uid.parse(text.value()) : Optional.empty());
     }
 }

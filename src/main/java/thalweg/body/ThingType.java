@@ -6,13 +6,24 @@ import java.util.Optional;
 
 /** The kinds of things that change by revisions. Parents come before their children. */
 public enum ThingType {
-    CANYON,
-    OBSTACLE,
-    STATION,
-    ANCHOR,
-    PART,
-    TRIP,
-    PRIVATE_NOTE;
+    CANYON(""),
+    OBSTACLE(ObstacleBody.PARENT),
+    STATION(StationBody.PARENT),
+    ANCHOR(AnchorBody.PARENT),
+    PART(PartBody.PARENT),
+    TRIP(TripBody.PARENT),
+    PRIVATE_NOTE(PrivateNoteBody.PARENT);
+
+    private final String parentKey;
+
+    ThingType(String parentKey) {
+        this.parentKey = parentKey;
+    }
+
+    /** The key under which a body names what it is in; empty text for a canyon, which is in nothing. */
+    public String parentKey() {
+        return parentKey;
+    }
 
     /** Whether it stays with the database in which it was entered. */
     public boolean isLocal() {
@@ -26,7 +37,7 @@ public enum ThingType {
 
     /** As a person reads it. */
     public String inWords() {
-        return word().replace('_', ' ');
+        return this == OBSTACLE ? "place" : word().replace('_', ' ');
     }
 
     /** The type written with that word, if this version knows it. */

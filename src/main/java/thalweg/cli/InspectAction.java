@@ -1,37 +1,32 @@
 package thalweg.cli;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.logbook.Condition;
+import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
-import thalweg.logbook.WaterLevel;
+import thalweg.logbook.Photo;
+import thalweg.logbook.Round;
 import thalweg.logbook.Work;
 import thalweg.route.PartialDate;
 import thalweg.service.AddEntries;
 import thalweg.service.FindRecord;
 import thalweg.service.Session;
-import thalweg.text.Clean;
 
 /** Enters what was found on one part. */
 @Command(
         name = "inspect",
         description = {
             "Adds an inspection of one part. Nothing that is there is changed.",
-            "CONDITION is sound, worn, doubtful, unsafe, gone, or not-seen."
+            "CONDITION is sound, worn, doubtful, unsafe, gone, or not-seen.",
+            "Date and name are today and the keeper's, or those of the round, unless they are given."
         })
 final class InspectAction extends Action {
-
-    private static final int LONGEST_NAME = 120;
-    private static final int LONGEST_NOTE = 4000;
 
     @Parameters(index = "0", paramLabel = "STATION", description = "CANYON/STATION, part of it, or an id")
     private String station = "";
@@ -42,23 +37,8 @@ final class InspectAction extends Action {
     @Parameters(index = "2", paramLabel = "CONDITION", description = "as found")
     private String condition = "";
 
-    @Option(names = "--left", paramLabel = "CONDITION", description = "as left, where work changed it")
-    private @Nullable String left;
-
-    @Option(names = "--on", paramLabel = "DATE", description = "2026-06-14, 2026-06 or 2026 (default: today)")
-    private @Nullable String on;
-
-    @Option(names = "--by", paramLabel = "NAME", description = "who looked (default: the keeper)")
-    private @Nullable String by;
-
-    @Option(names = "--note", paramLabel = "TEXT", description = "what else was seen")
-    private String note = "";
-
-    @Option(names = "--water", paramLabel = "LEVEL", description = "${COMPLETION-CANDIDATES}")
-    private @Nullable WaterLevel water;
-
-    @Option(names = "--work", paramLabel = "WORK", split = ",", description = "${COMPLETION-CANDIDATES}")
-    private List<Work> work = new ArrayList<>();
+    @Mixin
+    private EntryOptions options = new EntryOptions();
 
     InspectAction(Surrounds surrounds) {
         super(surrounds);
@@ -66,16 +46,25 @@ final class InspectAction extends Action {
 
     @Override
     public Integer call() {
-        Optional<Condition> found = condition(condition);
-        Optional<Condition> after = left == null ? Optional.empty() : condition(left);
+        Optional<Condition> found = EntryOptions.condition(condition);
+        Optional<Condition> after = options.left().orElse(Optional.empty());
+        List<Work> work = options.work().orElse(List.of());
         if (found.isEmpty() && (after.isPresent() || !work.isEmpty())) {
             throw new InputException("A part that was not seen has no condition as left and no work done on it.");
         }
+        List<Photo> photos = options.photos();
         try (Session session = shared().writing()) {
             FindRecord.StationInCanyon place = new FindRecord(session).station(station);
             PartRecord record = FindRecord.part(place.station(), part);
-            PartialDate date = on == null ? PartialDate.of(session.today()) : PartialDate.parse(on);
-            String name = Clean.line(by == null ? session.keeper() : by, LONGEST_NAME);
+            Optional<Entry<Round>> round = options.round(place.canyon()).orElse(Optional.empty());
+            PartialDate date = options.visit()
+                    .on()
+                    .or(() -> round.map(entry -> entry.content().on()))
+                    .orElse(PartialDate.of(session.today()));
+            String name = options.visit()
+                    .by()
+                    .or(() -> round.map(entry -> entry.content().by()))
+                    .orElse(session.keeper());
             new AddEntries(session)
                     .inspections(List.of(new Inspection(
                             record.part().uid(),
@@ -83,9 +72,14 @@ final class InspectAction extends Action {
                             name,
                             found,
                             after,
-                            Optional.ofNullable(water),
+                            options.visit()
+                                    .water()
+                                    .orElse(round.flatMap(
+                                            entry -> entry.content().water())),
                             work,
-                            Clean.lines(note, LONGEST_NOTE))));
+                            options.visit().note().orElse(""),
+                            round.map(Entry::uid),
+                            photos)));
             tell("Added: " + place.canyon().canyon().name() + "/"
                     + place.station().station().name() + ", "
                     + record.part().label() + ", " + date.print() + ": "
@@ -95,20 +89,5 @@ final class InspectAction extends Action {
                     + ".");
         }
         return ExitCodes.DONE;
-    }
-
-    private static Optional<Condition> condition(String word) {
-        String plain = word.strip().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
-        if (plain.equals("not-seen")) {
-            return Optional.empty();
-        }
-        Optional<Condition> match = Arrays.stream(Condition.values())
-                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(plain))
-                .findFirst();
-        if (match.isEmpty()) {
-            throw new InputException("The condition \"" + word
-                    + "\" is not known; it is one of sound, worn, doubtful, unsafe, gone, or not-seen.");
-        }
-        return match;
     }
 }

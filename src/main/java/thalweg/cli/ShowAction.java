@@ -29,6 +29,9 @@ final class ShowAction extends Action {
     @Option(names = "--with-private", description = "also what stays in this database; left out unless asked for")
     private boolean withPrivate;
 
+    @Option(names = "--ids", description = "print the ids of things and entries too")
+    private boolean ids;
+
     ShowAction(Surrounds surrounds) {
         super(surrounds);
     }
@@ -37,7 +40,7 @@ final class ShowAction extends Action {
     public Integer call() {
         try (Session session = shared().reading()) {
             FindRecord find = new FindRecord(session);
-            ShowText text = new ShowText(surrounds().phrases(), shared().units());
+            ShowText text = new ShowText(surrounds().phrases(), shared().units(), ids);
             Optional<Uid> uid = Uid.parse(name);
             boolean station = name.contains("/")
                     || (uid.isPresent() && find.byId(uid.get()).isEmpty());

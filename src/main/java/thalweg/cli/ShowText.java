@@ -6,36 +6,35 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
-import thalweg.logbook.Entry;
-import thalweg.logbook.Inspection;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
-import thalweg.logbook.RigAnalysis;
-import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
 import thalweg.place.Position;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
 import thalweg.route.PartPlace;
+import thalweg.route.PartialDate;
 import thalweg.route.Prose;
 import thalweg.route.Times;
 import thalweg.sheet.Durations;
 import thalweg.text.Phrases;
-import thalweg.text.Width;
 import thalweg.units.UnitSystem;
 
 /** A canyon or a station as text for a terminal. */
 final class ShowText {
 
-    private static final int WIDTH = 100;
-
     private final Phrases phrases;
     private final UnitSystem units;
-    private final StringBuilder out = new StringBuilder();
+    private final TextLines out = new TextLines();
+    private final ShowEntries entries;
 
-    ShowText(Phrases phrases, UnitSystem units) {
+    /**
+     * @param ids whether the ids of things and entries are shown
+     */
+    ShowText(Phrases phrases, UnitSystem units, boolean ids) {
         this.phrases = phrases;
         this.units = units;
+        this.entries = new ShowEntries(out, phrases, ids);
     }
 
     String canyon(CanyonRecord record) {
@@ -52,11 +51,18 @@ final class ShowText {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("NO", "WHAT", "HEIGHT", "STATION", "ROPE", "WORST", "LAST SEEN", "ID"));
         record.line().forEach(place -> rows.addAll(rows(place)));
-        out.append(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
+        out.add(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
         positions(record);
         record.line().forEach(this::details);
+        record.line().forEach(this::placeId);
+        entries.rounds(record);
         closing();
-        return out.toString();
+        return out.text();
+    }
+
+    /** The table holds the ids of stations; a place has its own. */
+    private void placeId(LineRecord place) {
+        entries.id(place.obstacle().uid(), "place " + place.number() + ": ");
     }
 
     private void heading(Canyon canyon) {
@@ -92,7 +98,7 @@ final class ShowText {
         if (!rows.isEmpty()) {
             rows.add(0, List.of("NO", "WHAT", "COORDINATES"));
             line("");
-            out.append(Columns.of(rows));
+            out.add(Columns.of(rows));
         }
     }
 
@@ -152,8 +158,8 @@ final class ShowText {
                                     ? ", " + station.neverSeen() + " never"
                                     : ""),
                     station.lastSeen()
-                            .map(date -> date.print())
-                            .max(String::compareTo)
+                            .max(PartialDate.BY_LAST_DAY)
+                            .map(PartialDate::print)
                             .orElse(""),
                     station.station().uid().text()));
         }
@@ -182,10 +188,10 @@ final class ShowText {
             line("");
             line("No anchor is entered yet.");
         }
-        record.notes().forEach(this::note);
-        record.analyses().forEach(entry -> analysis(record, entry));
+        record.notes().forEach(entry -> entries.note(entry, record));
+        record.analyses().forEach(entry -> entries.analysis(entry, record));
         closing();
-        return out.toString();
+        return out.text();
     }
 
     private void anchor(AnchorRecord anchor) {
@@ -194,6 +200,7 @@ final class ShowText {
                 + (anchor.anchor().name().isEmpty()
                         ? ""
                         : ": " + anchor.anchor().name()));
+        entries.id(anchor.anchor().uid(), "  ");
         wrapped(anchor.anchor().note(), "  ");
         anchor.parts().forEach(this::part);
     }
@@ -235,7 +242,8 @@ final class ShowText {
         line("  " + part.label() + ": " + state);
         wrapped(facts, "      ");
         wrapped(part.note(), "      ");
-        record.inspections().forEach(entry -> inspection(entry.content()));
+        entries.id(part.uid(), "      ");
+        record.inspections().forEach(entry -> entries.inspection(entry, record));
     }
 
     /** Where it is, seen from the first point. */
@@ -246,53 +254,6 @@ final class ShowText {
                         place.right().printFine(units),
                         place.up().printFine(units),
                         place.out().printFine(units));
-    }
-
-    private void inspection(Inspection inspection) {
-        String found = inspection.wasSeen()
-                ? inspection
-                                .found()
-                                .map(known -> Words.condition(phrases, Optional.of(known)))
-                                .orElse("")
-                        + inspection
-                                .left()
-                                .map(known -> " -> left " + Words.condition(phrases, Optional.of(known)))
-                                .orElse("")
-                : phrases.say("condition.not_seen");
-        String rest = List.of(
-                        inspection.by(),
-                        inspection.work().stream()
-                                .map(work -> Words.word(phrases, "work", work))
-                                .collect(Collectors.joining(", ")),
-                        inspection
-                                .water()
-                                .map(level -> "water " + Words.word(phrases, "water", level))
-                                .orElse(""),
-                        inspection.note())
-                .stream()
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining("; "));
-        wrapped(inspection.on().print() + "  " + found + (rest.isEmpty() ? "" : "  " + rest), "      ");
-    }
-
-    private void note(Entry<RiggingNote> entry) {
-        line("");
-        line("Rigging note of " + entry.content().on().print()
-                + by(entry.content().by()));
-        prose("note_text", entry.content().prose());
-    }
-
-    private void analysis(StationRecord station, Entry<RigAnalysis> entry) {
-        line("");
-        line("Rig analysis of " + entry.content().on().print()
-                + by(entry.content().by()) + ", program " + entry.content().program());
-        if (!entry.content().inventory().changesTo(station.inventory()).isEmpty()) {
-            line("  STALE: parts of this station have changed since.");
-        }
-    }
-
-    private static String by(String name) {
-        return name.isEmpty() ? "" : " by " + name;
     }
 
     private <K extends Enum<K>> void prose(String list, Prose<K> prose) {
@@ -306,12 +267,10 @@ final class ShowText {
     }
 
     private void wrapped(String text, String margin) {
-        if (!text.isEmpty()) {
-            Width.wrap(text, WIDTH - margin.length()).forEach(part -> line(margin + part));
-        }
+        out.wrapped(text, margin);
     }
 
     private void line(String text) {
-        out.append(text.stripTrailing()).append('\n');
+        out.line(text);
     }
 }

@@ -77,6 +77,7 @@ public record ImportPlan(
     public static ImportPlan of(List<Parcel> incoming, Known known, String author, String at) {
         Builder builder = new Builder(known, author, at);
         incoming.forEach(builder::parcel);
+        builder.remarkAmended();
         return new ImportPlan(
                 builder.revisions,
                 List.copyOf(builder.facts.values()),
@@ -98,6 +99,7 @@ public record ImportPlan(
         private final List<String> remarks = new ArrayList<>();
         private int added;
         private int unchanged;
+        private int amended;
 
         Builder(Known known, String author, String at) {
             this.known = known;
@@ -165,6 +167,14 @@ public record ImportPlan(
             }
         }
 
+        void remarkAmended() {
+            if (amended > 0) {
+                remarks.add((amended == 1 ? "1 entry of the file was" : amended + " entries of the file were")
+                        + " corrected, withdrawn or taken back here, and stay so; the list of changes can bring back"
+                        + " what was taken back.");
+            }
+        }
+
         private static void refuseOtherType(ThingBody thing, Revision head) {
             if (!head.type().equals(thing.type().word())) {
                 throw new InputException("The id " + thing.uid().text() + " names an existing " + head.type()
@@ -174,7 +184,11 @@ public record ImportPlan(
         }
 
         private void facts(FactBody body, Entry<?> entry) {
-            body.facts(entry).forEach(this::fact);
+            List<Fact> own = body.facts(entry);
+            if (entry.counts() && known.isAmended(own.get(0))) {
+                amended++;
+            }
+            own.forEach(this::fact);
         }
 
         private void fact(Fact fact) {

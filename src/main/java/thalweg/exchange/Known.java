@@ -14,6 +14,9 @@ public interface Known {
     /** Whether that fact is known, or one that says the same of the same thing. */
     boolean says(Fact fact);
 
+    /** Whether that fact is known and was corrected or withdrawn here. */
+    boolean isAmended(Fact fact);
+
     /** Whether there is another canyon of that name under another id. */
     boolean hasOtherCanyonNamed(String name, Uid uid);
 }

@@ -65,6 +65,13 @@ public sealed interface Json {
             return Optional.ofNullable(values.get(name));
         }
 
+        /** The same without one field. */
+        public Fields without(String name) {
+            Map<String, Json> changed = new LinkedHashMap<>(values);
+            changed.remove(name);
+            return new Fields(changed);
+        }
+
         /** The same with one field set. */
         public Fields with(String name, Json value) {
             Map<String, Json> changed = new LinkedHashMap<>(values);

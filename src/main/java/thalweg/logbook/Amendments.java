@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import thalweg.ledger.Uid;
 
@@ -39,6 +40,33 @@ public final class Amendments {
         return met.add(entry)
                 && corrections.getOrDefault(entry, List.of()).stream()
                         .anyMatch(other -> other.withdrawal().isEmpty() || isCorrected(other.uid(), corrections, met));
+    }
+
+    /**
+     * The entry that takes the place of another: its correction, or where that was withdrawn, a correction of the
+     * correction. It may itself have been corrected since.
+     *
+     * @param entries all about the same thing
+     */
+    public static <T> Optional<Entry<T>> successor(Uid entry, List<Entry<T>> entries) {
+        return successor(entry, entries, new HashSet<>());
+    }
+
+    private static <T> Optional<Entry<T>> successor(Uid entry, List<Entry<T>> entries, Set<Uid> met) {
+        if (!met.add(entry)) {
+            return Optional.empty();
+        }
+        List<Entry<T>> corrections = entries.stream()
+                .filter(other -> other.correction()
+                        .filter(correction -> correction.of().equals(entry))
+                        .isPresent())
+                .toList();
+        return corrections.stream()
+                .filter(other -> other.withdrawal().isEmpty())
+                .findFirst()
+                .or(() -> corrections.stream()
+                        .flatMap(other -> successor(other.uid(), entries, met).stream())
+                        .findFirst());
     }
 
     /** The contents of those that count. */

@@ -2,6 +2,7 @@ package thalweg.logbook;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 
@@ -50,6 +51,12 @@ public record Inspection(
             List<Work> work,
             String note) {
         this(part, on, by, found, left, water, work, note, Optional.empty(), List.of());
+    }
+
+    /** The same with more photos, after those that it has. */
+    public Inspection withPhotos(List<Photo> more) {
+        List<Photo> all = Stream.concat(photos.stream(), more.stream()).toList();
+        return new Inspection(part, on, by, found, left, water, work, note, round, all);
     }
 
     /** Whether the part was seen at all. */

@@ -80,7 +80,7 @@ public final class AddEntries {
      * Puts another inspection in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Inspection right, String reason) {
@@ -92,7 +92,7 @@ public final class AddEntries {
      * Puts another rigging note in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, RiggingNote right, String reason) {
@@ -104,7 +104,7 @@ public final class AddEntries {
      * Puts another round in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet or the reason is missing
+     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Round right, String reason) {
@@ -117,6 +117,9 @@ public final class AddEntries {
         if (!before.type().equals(right.type().word()) || !before.about().equals(right.about())) {
             throw new InputException("A correction is about the same thing as what it corrects;"
                     + " withdraw the entry and add another instead.");
+        }
+        if (right.body().equals(before.body().without(WithdrawalBody.REASON))) {
+            throw new InputException("Nothing differs from the entry as it is; say what was wrong in it.");
         }
         Correction correction = new Correction(wrong, Entered.reason(reason));
         append(right.fact(Optional.of(correction), session.keeper(), session.now()));
@@ -154,12 +157,25 @@ public final class AddEntries {
 
     private void append(List<FactBody> bodies) {
         String at = session.now();
-        List<Fact> facts =
-                bodies.stream().map(body -> body.fact(session.keeper(), at)).toList();
-        session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));
+        append(bodies.stream().map(body -> body.fact(session.keeper(), at)).toList(), at);
     }
 
     private void append(Fact fact) {
-        session.ledger().append(new Batch(List.of(), List.of(fact), session.keeper(), session.now()));
+        append(List.of(fact), fact.at());
+    }
+
+    private void append(List<Fact> facts, String at) {
+        for (Fact fact : facts) {
+            if (FactType.of(fact.type()).isPresent() && !session.things().isInUse(fact.about())) {
+                throw new ChangedMeanwhileException("What this entry is about was taken out of use in the meantime;"
+                        + " nothing was saved. The list of changes brings it back.");
+            }
+            if (session.ledger().fact(fact.uid()).isPresent()
+                    && !session.ledger().counts(fact)) {
+                throw new InputException("The very same entry was made and taken back within this second;"
+                        + " wait a moment and add it again.");
+            }
+        }
+        session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));
     }
 }

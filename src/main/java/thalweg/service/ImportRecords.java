@@ -71,6 +71,12 @@ public final class ImportRecords {
         }
 
         @Override
+        public boolean isAmended(Fact fact) {
+            return session.ledger().fact(fact.uid()).isPresent()
+                    && !session.ledger().counts(fact);
+        }
+
+        @Override
         public boolean hasOtherCanyonNamed(String name, Uid uid) {
             return session.canyons().named(name).stream().anyMatch(other -> !other.equals(uid));
         }

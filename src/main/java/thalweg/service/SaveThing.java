@@ -22,6 +22,7 @@ public final class SaveThing {
     /**
      * Enters a thing that was not there.
      *
+     * @throws ChangedMeanwhileException when what it belongs to is out of use
      * @throws thalweg.fault.StoreException when the database cannot be written
      */
     public void anew(ThingBody entered) {
@@ -31,6 +32,7 @@ public final class SaveThing {
     /** The revision with which that thing begins. */
     Revision first(ThingBody entered) {
         ThingBody thing = Entered.of(entered);
+        refuseHidden(thing);
         return Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now());
     }
 
@@ -56,7 +58,8 @@ public final class SaveThing {
     /**
      * Enters new states of several things, all or none.
      *
-     * @throws ChangedMeanwhileException when one of them no longer is as it was before
+     * @throws ChangedMeanwhileException when one of them no longer is as it was before, or what it would belong to is out
+     *     of use
      */
     public void changed(List<Changed> changes) {
         List<Revision> revisions = new ArrayList<>();
@@ -70,6 +73,7 @@ public final class SaveThing {
         if (before.body().equals(after.body())) {
             return Optional.empty();
         }
+        refuseHidden(after);
         Revision head = head(before);
         Json.Fields kept = withUnknown(head.body(), before.body(), after.body());
         return Optional.of(head.next(kept, false, session.keeper(), session.now()));
@@ -86,6 +90,14 @@ public final class SaveThing {
         Revision head = head(thing);
         Json.Fields body = head.body().with(ThingBody.REMOVED_BECAUSE, Json.of(Entered.reason(reason)));
         append(List.of(head.next(body, true, session.keeper(), session.now())));
+    }
+
+    private void refuseHidden(ThingBody thing) {
+        if (thing.parent().filter(within -> !session.things().isInUse(within)).isPresent()) {
+            throw new ChangedMeanwhileException("What the " + thing.type().inWords() + " \"" + thing.label()
+                    + "\" belongs to was taken out of use in the meantime; nothing was saved."
+                    + " The list of changes brings it back.");
+        }
     }
 
     private Revision head(ThingBody before) {

@@ -19,6 +19,7 @@ import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
 import thalweg.storage.RecordStore;
 import thalweg.storage.SettingStore;
+import thalweg.storage.ThingStore;
 
 /** An open database with its keeper, a clock and a source of new ids. */
 public final class Session implements AutoCloseable {
@@ -65,7 +66,12 @@ public final class Session implements AutoCloseable {
 
     /** A database in memory, which is gone when it is closed. */
     public static Session inMemory(Clock clock, String user) {
-        return new Session(Database.inMemory(), clock, user);
+        return over(Database.inMemory(), clock, user);
+    }
+
+    /** A session over a database that is open already; it is closed with the session. */
+    static Session over(Database database, Clock clock, String user) {
+        return new Session(database, clock, user);
     }
 
     /** Makes the first opening fast: the database's native library is kept in that cache folder. */
@@ -106,6 +112,10 @@ public final class Session implements AutoCloseable {
 
     LocalStore local() {
         return new LocalStore(database);
+    }
+
+    ThingStore things() {
+        return new ThingStore(database);
     }
 
     ChangeStore changes() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.Photo;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.WaterLevel;
 import thalweg.route.PartialDate;
@@ -97,12 +98,20 @@ final class VisitPart {
         return lines;
     }
 
+    /** The picture is not on the sheet; its name finds it. */
+    private Words photo(Photo photo) {
+        return photo.caption().isEmpty()
+                ? wording.words("sheet.visit.photo", photo.file())
+                : wording.words("sheet.visit.photo.captioned", photo.file(), photo.caption());
+    }
+
     private List<Words> done(Inspection inspection) {
         List<Words> lines = new ArrayList<>();
         inspection.work().forEach(work -> lines.add(Words.of(wording.of("work", work))));
         if (!inspection.note().isBlank()) {
             lines.add(Words.of(inspection.note()));
         }
+        inspection.photos().forEach(photo -> lines.add(photo(photo)));
         return lines.isEmpty() ? List.of(wording.toned(Tone.QUIET, "sheet.visit.nothing")) : lines;
     }
 }

@@ -3,10 +3,13 @@ package thalweg.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import thalweg.ledger.Fact;
 import thalweg.ledger.LedgerText;
 import thalweg.ledger.Revision;
@@ -54,6 +57,25 @@ public final class ChangeStore {
              where e.change = ?
              order by e.position
              limit ?
+            """;
+
+    private static final String COUNTS = """
+            select coalesce(r.type, f.type), count(*)
+              from change_entry e
+              left join revision r on r.key = e.revision
+              left join fact f on f.key = e.fact
+             where e.change = ?
+             group by 1
+            """;
+
+    private static final String LATER = """
+            select coalesce(r.thing, f.uid)
+              from change c
+              join change_entry e on e.change = c.key
+              left join revision r on r.key = e.revision
+              left join fact f on f.key = e.fact
+             where c.key > ?
+               and %s
             """;
 
     private static final String STANDS = """
@@ -116,14 +138,14 @@ public final class ChangeStore {
             List<Long> revisions,
             List<Long> facts) {}
 
-    /** The latest changes, newest first, each with the first of its entries. */
+    /** The latest changes of their own, newest first, each with the first of its entries. */
     public List<Change> latest(int most) {
-        return list("c.kind <> ?", "", most);
+        return list("c.kind = ?", "done", most);
     }
 
     /** The same of one canyon. */
     public List<Change> latest(Uid canyon, int most) {
-        return list("c.canyon = ?", canyon.bytes(), most);
+        return list("c.kind = 'done' and c.canyon = ?", canyon.bytes(), most);
     }
 
     private List<Change> list(String condition, Object value, int most) {
@@ -133,6 +155,15 @@ public final class ChangeStore {
                 changes.add(filled(sql, bare, TELLING));
             }
             return changes;
+        });
+    }
+
+    /** How many things and entries of each type a change touched. */
+    public Map<String, Integer> counts(long key) {
+        return database.read(sql -> {
+            Map<String, Integer> counts = new TreeMap<>();
+            sql.all(COUNTS, row -> counts.put(row.getString(1), row.getInt(2)), key);
+            return counts;
         });
     }
 
@@ -146,6 +177,12 @@ public final class ChangeStore {
         return first(STANDS);
     }
 
+    /** The things that changes touched and the facts that they added, of those that came after that one and stand. */
+    public Set<Uid> touchedSince(long key) {
+        return database.read(
+                sql -> new HashSet<>(sql.all(LATER.formatted(STANDS), row -> Uid.ofBytes(row.getBytes(1)), key)));
+    }
+
     /** The latest undoing that can be brought again, with all its entries. */
     public Optional<Change> redoable() {
         return first(REDOABLE);
@@ -154,6 +191,11 @@ public final class ChangeStore {
     /** The last change that took this one back or brought it again, with all its entries. */
     public Optional<Change> lastAbout(long key) {
         return first("c.undoes = " + key);
+    }
+
+    /** The same with the first of its entries only. */
+    public Optional<Change> lastAboutInShort(long key) {
+        return list("c.undoes = ?", key, 1).stream().findFirst();
     }
 
     private Optional<Change> first(String condition) {

@@ -43,12 +43,6 @@ public final class LedgerStore {
             on conflict (uid) do nothing
         """;
 
-    private static final List<String> WITHIN = List.of(
-            "select o.uid from obstacle o join canyon c on c.key = o.parent where c.uid = ? and o.removed = 0",
-            "select s.uid from station s join obstacle o on o.key = s.parent where o.uid = ? and s.removed = 0",
-            "select a.uid from anchor a join station s on s.key = a.parent where s.uid = ? and a.removed = 0",
-            "select p.uid from part p join anchor a on a.key = p.parent where a.uid = ? and p.removed = 0");
-
     private final Database database;
 
     /**
@@ -226,19 +220,6 @@ public final class LedgerStore {
                 ? OptionalLong.empty()
                 : OptionalLong.of(sql.one("select last_insert_rowid()", row -> row.getLong(1))
                         .orElseThrow());
-    }
-
-    /** Whether a thing holds things in use, other than those things. */
-    public boolean hasOthersWithin(Uid thing, Set<Uid> those) {
-        return database.read(sql -> {
-            for (String within : WITHIN) {
-                List<Uid> found = sql.all(within, row -> Uid.ofBytes(row.getBytes(1)), (Object) thing.bytes());
-                if (!those.containsAll(found)) {
-                    return true;
-                }
-            }
-            return false;
-        });
     }
 
     /** Whether an entry that is known still counts: neither corrected nor withdrawn. */

@@ -241,6 +241,11 @@ class ImportPlanTest {
             }
 
             @Override
+            public boolean isAmended(Fact fact) {
+                return false;
+            }
+
+            @Override
             public boolean hasOtherCanyonNamed(String name, Uid uid) {
                 return false;
             }

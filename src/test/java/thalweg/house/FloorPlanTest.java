@@ -27,6 +27,7 @@ class FloorPlanTest {
             route         | pure | fault units text place ledger                                                |
             logbook       | pure | fault units text place rig ledger route                                      |
             body          | pure | fault units text json place rig ledger route logbook                         |
+            amend         | pure | fault units text json place ledger route logbook body                        |
             profile       | pure | units text drawing route logbook                                             |
             sheet         | pure | fault units text place drawing rig ledger route logbook profile              |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
@@ -41,7 +42,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
-            tui.runtime   |      | fault units text ledger logbook exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault units text ledger logbook amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

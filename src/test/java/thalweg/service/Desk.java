@@ -7,7 +7,7 @@ import java.time.ZoneOffset;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.StationRecord;
 
-/** A session in memory with one small canyon, on 25 November 2026. */
+/** A session in memory with one small canyon, on 25 November 2026 unless another clock is given. */
 final class Desk implements AutoCloseable {
 
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
@@ -21,9 +21,14 @@ final class Desk implements AutoCloseable {
                 {"label": "right bolt", "kind": "bolt"}]}]}]}]}]}
         """;
 
-    private final Session session = Session.inMemory(CLOCK, "ada");
+    private final Session session;
 
     Desk() {
+        this(CLOCK);
+    }
+
+    Desk(Clock clock) {
+        session = Session.inMemory(clock, "ada");
         fill(session);
     }
 

@@ -50,6 +50,11 @@ public final class MemoryKnown implements Known {
     }
 
     @Override
+    public boolean isAmended(Fact fact) {
+        return false;
+    }
+
+    @Override
     public boolean hasOtherCanyonNamed(String name, Uid uid) {
         return names.entrySet().stream()
                 .anyMatch(

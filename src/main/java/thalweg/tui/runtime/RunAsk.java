@@ -16,12 +16,14 @@ import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
 import thalweg.service.MakeSheet;
 import thalweg.service.PlaceWaypoints;
+import thalweg.service.ReadPhotos;
 import thalweg.service.ReadWaypoints;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
+import thalweg.tui.screen.Amend;
 import thalweg.tui.screen.Ask;
 import thalweg.tui.screen.Told;
 
@@ -45,14 +47,22 @@ public final class RunAsk implements EffectRunner {
 
     @Override
     public Message run(Effect effect) {
+        if (effect instanceof Amend amend) {
+            return new RunAmend(session).run(amend);
+        }
         if (effect instanceof Ask.FindCanyons find) {
             ListCanyons list = new ListCanyons(session);
             return new Told.CanyonsFound(find.words(), list.matching(find.words()), list.count(), session.mint());
         }
         if (effect instanceof Ask.LoadCanyon load) {
-            CanyonRecord canyon = canyon(load.canyon());
-            return new Told.CanyonLoaded(
-                    canyon, new FindRecord(session).local(load.canyon()), AnalyzeRig.kept(canyon), session.mint());
+            return new FindRecord(session)
+                    .byId(load.canyon())
+                    .<Message>map(canyon -> new Told.CanyonLoaded(
+                            canyon,
+                            new FindRecord(session).local(load.canyon()),
+                            AnalyzeRig.kept(canyon),
+                            session.mint()))
+                    .orElseGet(() -> new Told.CanyonGone(load.canyon()));
         }
         if (effect instanceof Ask.LoadTrips load) {
             return new Told.TripsLoaded(new ListTrips(session).of(load.canyon()), session.mint());
@@ -77,7 +87,12 @@ public final class RunAsk implements EffectRunner {
         } else if (effect instanceof Ask.SaveChanged save) {
             new SaveThing(session).changed(save.before(), save.after());
         } else if (effect instanceof Ask.AddInspections add) {
-            new AddEntries(session).inspections(add.inspections());
+            new AddEntries(session)
+                    .inspections(add.found().stream()
+                            .map(found -> found.inspection().withPhotos(ReadPhotos.of(found.photos())))
+                            .toList());
+        } else if (effect instanceof Ask.AddRound add) {
+            new AddEntries(session).round(add.round());
         } else if (effect instanceof Ask.AddNote add) {
             new AddEntries(session).note(add.note());
         } else if (effect instanceof Ask.AttachAnalysis attach) {

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
-import thalweg.logbook.Inspection;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.RiggingNote;
@@ -173,7 +172,7 @@ final class About {
         if (record.inspections().isEmpty()) {
             text.add(Paragraph.of(around.say("about.no_inspections"), Style.FAINT));
         }
-        record.inspections().forEach(entry -> text.addAll(inspection(entry, around)));
+        record.inspections().forEach(entry -> text.addAll(AboutEntry.inspection(entry, record, around)));
         return text;
     }
 
@@ -189,38 +188,6 @@ final class About {
                         made.batch())
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
-    }
-
-    private static List<Paragraph> inspection(Entry<Inspection> entry, Surroundings around) {
-        Inspection inspection = entry.content();
-        String found = inspection.wasSeen()
-                ? inspection
-                                .found()
-                                .map(one -> Looks.condition(around, Optional.of(one)))
-                                .orElse("")
-                        + inspection
-                                .left()
-                                .map(one -> " " + around.say("about.left", Looks.condition(around, Optional.of(one))))
-                                .orElse("")
-                : around.say("condition.mark.unknown") + " " + around.say("condition.not_seen");
-        String rest = Stream.concat(
-                        inspection.work().stream().map(work -> Looks.word(around, "work", work)),
-                        Stream.of(
-                                inspection
-                                        .water()
-                                        .map(level -> around.say("about.water", Looks.word(around, "water", level)))
-                                        .orElse(""),
-                                inspection.by()))
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining(", "));
-        List<Paragraph> text = new ArrayList<>();
-        text.add(Paragraph.of(
-                inspection.on().print() + "  " + found.strip() + (rest.isEmpty() ? "" : "  (" + rest + ")"),
-                Looks.style(inspection.afterwards())));
-        if (!inspection.note().isEmpty()) {
-            text.add(new Paragraph(MARGIN, inspection.note(), Style.NORMAL));
-        }
-        return text;
     }
 
     /** A rigging note in full. */

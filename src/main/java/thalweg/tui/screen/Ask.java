@@ -7,6 +7,7 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.placing.Placing;
@@ -30,11 +31,26 @@ public sealed interface Ask extends Effect {
     record SaveChanged(ThingBody before, ThingBody after) implements Ask {}
 
     /** The inspections of one visit; answered by {@link Told.Saved}. */
-    record AddInspections(List<Inspection> inspections) implements Ask {
+    record AddInspections(List<Found> found) implements Ask {
         public AddInspections {
-            inspections = List.copyOf(inspections);
+            found = List.copyOf(found);
         }
     }
+
+    /**
+     * What was found on one part.
+     *
+     * @param inspection all but its photos
+     * @param photos each as FILE or FILE=CAPTION
+     */
+    record Found(Inspection inspection, List<String> photos) {
+        public Found {
+            photos = List.copyOf(photos);
+        }
+    }
+
+    /** A round; answered by {@link Told.Saved}. */
+    record AddRound(Round round) implements Ask {}
 
     /** A rigging note; answered by {@link Told.Saved}. */
     record AddNote(RiggingNote note) implements Ask {}

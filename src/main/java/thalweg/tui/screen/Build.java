@@ -22,6 +22,9 @@ final class Build {
     /** Room for as many lines as a list may have, the longest names among them [characters]. */
     private static final int LONGEST_LIST = Limits.LIST * 2 * (Limits.NAME + 20);
 
+    /** The key of why something is corrected, withdrawn or taken out. */
+    static final String REASON = "reason";
+
     private final Surroundings around;
     private final List<Field> fields = new ArrayList<>();
 
@@ -37,6 +40,24 @@ final class Build {
     Build name(String key, String label, String text) {
         String missing = around.say("form.missing");
         return line(key, label, text, Limits.NAME, typed -> typed.isBlank() ? Optional.of(missing) : Optional.empty());
+    }
+
+    /** The reason of a correction. */
+    Build reason() {
+        return reason("form.reason", "help.form.reason");
+    }
+
+    /** A reason that must be given. */
+    Build reason(String label, String help) {
+        String missing = around.say("form.missing");
+        fields.add(Field.line(
+                REASON,
+                around.say(label),
+                around.say(help),
+                "",
+                Limits.REASON,
+                typed -> typed.isBlank() ? Optional.of(missing) : Optional.empty()));
+        return this;
     }
 
     /** A text that may be left empty. */
@@ -164,6 +185,12 @@ final class Build {
     /** A field of one line with a label of its own. */
     Build labelled(String key, String label, String help) {
         fields.add(Field.line(key, label, help, "", Limits.PROSE, Field.any()));
+        return this;
+    }
+
+    /** A field of several lines with a label of its own. */
+    Build labelledLines(String key, String label, String help, String text) {
+        fields.add(Field.lines(key, label, help, text, Limits.PROSE));
         return this;
     }
 

@@ -3,7 +3,10 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.amend.Contents;
+import thalweg.body.ThingBody;
 import thalweg.ledger.OrderKey;
+import thalweg.ledger.Reorder;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.CanyonRecord;
@@ -29,8 +32,9 @@ import thalweg.tui.widget.Paragraph;
  * @param uid of the canyon
  * @param loaded the canyon, once it is loaded
  * @param list which row is chosen
+ * @param awaited what it waits for
  */
-record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list) implements Screen {
+record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list, Awaited awaited) implements Screen {
 
     private static final int HEAD_ROWS = 4;
     private static final int STATE = 19;
@@ -40,11 +44,25 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
 
     /** Not loaded yet. */
     static CanyonScreen opened(Uid uid) {
-        return new CanyonScreen(uid, Optional.empty(), ListState.START);
+        return new CanyonScreen(uid, Optional.empty(), ListState.START, Awaited.NOTHING);
     }
 
     /** One row of the line: a place, or a station of it. */
-    private record Row(LineRecord place, Optional<StationRecord> station) {}
+    private record Row(LineRecord place, Optional<StationRecord> station) {
+
+        Uid uid() {
+            return station.map(one -> one.station().uid())
+                    .orElse(place.obstacle().uid());
+        }
+
+        ThingBody body() {
+            return station.map(one -> ThingBody.of(one.station())).orElse(ThingBody.of(place.obstacle()));
+        }
+
+        Contents contents() {
+            return station.map(Contents::of).orElse(Contents.of(place));
+        }
+    }
 
     private List<Row> rows() {
         List<Row> rows = new ArrayList<>();
@@ -62,7 +80,8 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
 
     @Override
     public String title(Surroundings around) {
-        return loaded.map(told -> told.record().canyon().name()).orElse(around.say("loading"));
+        return loaded.map(told -> told.record().canyon().name())
+                .orElse(around.say(awaited.gone() ? "gone" : "loading"));
     }
 
     @Override
@@ -96,6 +115,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('r'), around.say("key.rounds"), () -> Step.open(this, new Go.Rounds(uid)))
+                .unless(waiting, around.say("loading")));
+        bindings.addAll(amending(around));
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
                 .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
                 .quiet());
@@ -143,6 +165,38 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         return loaded.orElseThrow().local();
     }
 
+    private List<Binding> amending(Surroundings around) {
+        String name = loaded.map(told -> told.record().canyon().name()).orElse("");
+        Optional<Row> row = chosen();
+        boolean isStation = row.flatMap(Row::station).isPresent();
+        List<Binding> bindings = new ArrayList<>();
+        bindings.add(Amending.taking(false, this::takeOut, around)
+                .unless(row.isEmpty(), around.say("canyon.nothing_to_open")));
+        bindings.addAll(Amending.turning(this, Optional.of(uid), name, around));
+        bindings.add(Binding.of(
+                        Key.of('m'),
+                        around.say("key.move"),
+                        () -> RowKeys.moved(this, record(), row.orElseThrow().uid(), around))
+                .unless(!isStation, around.say("canyon.places_move_in_line"))
+                .unless(around.readOnly(), around.say("read_only.refused"))
+                .quiet());
+        String refusal = row.isEmpty() ? around.say("canyon.nothing_to_open") : "";
+        bindings.addAll(Amending.shifting(by -> shifted(by, around), refusal, around));
+        return bindings;
+    }
+
+    private Step takeOut() {
+        Row row = chosen().orElseThrow();
+        return Step.open(this, new Go.TakeOut(row.body(), row.contents()));
+    }
+
+    private Step shifted(int by, Surroundings around) {
+        Uid thing = chosen().orElseThrow().uid();
+        return awaited.saving()
+                ? Step.stay(this)
+                : RowKeys.shifted(this, awaiting(Awaited.moved(thing)), record(), thing, by, around);
+    }
+
     private Optional<String> position() {
         return loaded.flatMap(told -> told.record().canyon().position()).map(place -> place.printDecimal());
     }
@@ -153,7 +207,11 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
     }
 
     private Step moved(ListState to) {
-        return Step.stay(new CanyonScreen(uid, loaded, to));
+        return Step.stay(new CanyonScreen(uid, loaded, to, awaited));
+    }
+
+    private CanyonScreen awaiting(Awaited next) {
+        return new CanyonScreen(uid, loaded, list, next);
     }
 
     private CanyonRecord record() {
@@ -217,12 +275,13 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
 
     /** A new place comes after the chosen one. */
     private Step newPlace() {
-        List<LineRecord> line = record().line();
+        List<String> line =
+                record().line().stream().map(place -> place.obstacle().order()).toList();
         int at = chosen().map(row -> row.place().number()).orElse(0);
-        String before = at == 0 ? "" : line.get(at - 1).obstacle().order();
-        String after = at < line.size() ? line.get(at).obstacle().order() : "";
-        String order = OrderKey.between(before, after.compareTo(before) > 0 ? after : "");
-        return Step.open(this, new Go.EditObstacle(loaded.orElseThrow().spare(), uid, order, Optional.empty()));
+        Uid spare = loaded.orElseThrow().spare();
+        return Step.open(
+                awaiting(Awaited.entered(spare)),
+                new Go.EditObstacle(spare, uid, Reorder.keyAfter(line, at - 1), Optional.empty()));
     }
 
     /** A new station comes last at its place. */
@@ -231,25 +290,30 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         String last = place.stations().stream()
                 .map(station -> station.station().order())
                 .reduce("", (one, other) -> other);
+        Uid spare = loaded.orElseThrow().spare();
         return Step.open(
-                this,
-                new Go.EditStation(
-                        loaded.orElseThrow().spare(),
-                        place.obstacle().uid(),
-                        OrderKey.between(last, ""),
-                        Optional.empty()));
+                awaiting(Awaited.entered(spare)),
+                new Go.EditStation(spare, place.obstacle().uid(), OrderKey.between(last, ""), Optional.empty()));
     }
 
     @Override
     public Step update(Message message, Surroundings around) {
-        if (message instanceof Message.Opened || message instanceof Message.Returned) {
-            return Step.stay(this).doing(new Ask.LoadCanyon(uid));
+        Step reload = Step.stay(this).doing(new Ask.LoadCanyon(uid));
+        if (message instanceof Message.Opened || message instanceof Message.Returned || message instanceof Told.Saved) {
+            return reload;
+        }
+        if (message instanceof Told.Turned turned) {
+            return reload.saying(Amending.said(turned, Optional.of(uid), around));
         }
         if (message instanceof Told.CanyonLoaded told) {
-            return Step.stay(new CanyonScreen(uid, Optional.of(told), list));
+            CanyonScreen next = new CanyonScreen(uid, Optional.of(told), list, Awaited.NOTHING);
+            return next.moved(awaited.placed(list, uids(), next.uids()));
+        }
+        if (message instanceof Told.CanyonGone) {
+            return Step.stay(new CanyonScreen(uid, Optional.empty(), list, Awaited.GONE));
         }
         if (message instanceof Message.Failed failed) {
-            return Step.stay(this).refusing(failed.sentence());
+            return Step.stay(awaiting(Awaited.NOTHING)).refusing(failed.sentence());
         }
         if (message instanceof Message.Wheel wheel) {
             return moved(list.moved(wheel.rows(), rows().size()));
@@ -263,10 +327,17 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
         return Step.stay(this);
     }
 
+    private List<Optional<Uid>> uids() {
+        return rows().stream().map(row -> Optional.of(row.uid())).toList();
+    }
+
     @Override
     public void draw(Canvas canvas, Surroundings around) {
         if (loaded.isEmpty()) {
-            canvas.put(1, 2, around.say("loading"), Style.FAINT);
+            Paragraph text = awaited.gone()
+                    ? Paragraph.of(around.say("canyon.gone"), Style.ERROR)
+                    : Paragraph.of(around.say("loading"), Style.FAINT);
+            Paragraph.draw(canvas.part(1, 2, canvas.rows() - 1, canvas.columns() - 4), List.of(text), 0, around);
             return;
         }
         head(canvas.part(0, 1, HEAD_ROWS - 1, canvas.columns() - 2), around);

@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import thalweg.amend.Contents;
+import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.text.Fold;
 import thalweg.tui.core.Binding;
@@ -29,14 +32,19 @@ import thalweg.tui.widget.Searching;
  * @param list which row is chosen
  * @param search the words
  * @param detail the chosen canyon, once it is loaded
+ * @param awaited what it waits for
  */
 record CanyonsScreen(
-        Optional<Told.CanyonsFound> found, ListState list, Searching search, Optional<Told.CanyonLoaded> detail)
+        Optional<Told.CanyonsFound> found,
+        ListState list,
+        Searching search,
+        Optional<Told.CanyonLoaded> detail,
+        Awaited awaited)
         implements Screen {
 
     /** Nothing found yet. */
     static CanyonsScreen opened() {
-        return new CanyonsScreen(Optional.empty(), ListState.START, Searching.NONE, Optional.empty());
+        return new CanyonsScreen(Optional.empty(), ListState.START, Searching.NONE, Optional.empty(), Awaited.NOTHING);
     }
 
     private List<CanyonRow> rows() {
@@ -88,6 +96,10 @@ record CanyonsScreen(
         if (!search.words().isEmpty()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         }
+        bindings.add(Amending.taking(false, this::takeOut, around)
+                .unless(loadedDetail().isEmpty(), around.say(none ? "canyons.nothing_to_open" : "loading"))
+                .quiet());
+        bindings.addAll(Amending.turning(this, Optional.empty(), "", around));
         bindings.add(Binding.of(
                         Key.Named.F5,
                         around.say("key.reload"),
@@ -109,7 +121,13 @@ record CanyonsScreen(
 
     private Step enterNew() {
         Uid spare = found.orElseThrow().spare();
-        return Step.open(this, new Go.EditCanyon(spare, Optional.empty()));
+        CanyonsScreen waits = new CanyonsScreen(found, list, search, detail, Awaited.entered(spare));
+        return Step.open(waits, new Go.EditCanyon(spare, Optional.empty()));
+    }
+
+    private Step takeOut() {
+        CanyonRecord record = loadedDetail().orElseThrow().record();
+        return Step.open(this, new Go.TakeOut(ThingBody.of(record.canyon()), Contents.of(record)));
     }
 
     private Step readWaypoints() {
@@ -119,12 +137,12 @@ record CanyonsScreen(
 
     private Step cleared() {
         Searching none = Searching.NONE;
-        return Step.stay(new CanyonsScreen(found, ListState.START, none, detail))
+        return Step.stay(new CanyonsScreen(found, ListState.START, none, detail, awaited))
                 .doing(find(none));
     }
 
     private Step moved(ListState to) {
-        CanyonsScreen next = new CanyonsScreen(found, to, search, detail);
+        CanyonsScreen next = new CanyonsScreen(found, to, search, detail, awaited);
         return next.loadingDetail();
     }
 
@@ -134,7 +152,7 @@ record CanyonsScreen(
     }
 
     private CanyonsScreen with(Searching words) {
-        return new CanyonsScreen(found, list, words, detail);
+        return new CanyonsScreen(found, list, words, detail, awaited);
     }
 
     @Override
@@ -146,7 +164,10 @@ record CanyonsScreen(
             return answer.words().equals(search.words()) ? foundThose(answer) : Step.stay(this);
         }
         if (message instanceof Told.CanyonLoaded loaded) {
-            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded)));
+            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded), awaited));
+        }
+        if (message instanceof Told.Turned turned) {
+            return Step.stay(this).doing(find(search)).saying(Amending.said(turned, Optional.empty(), around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -167,15 +188,16 @@ record CanyonsScreen(
     }
 
     private Step foundThose(Told.CanyonsFound answer) {
-        Optional<Uid> before = chosen().map(CanyonRow::uid);
-        List<Uid> uids = answer.rows().stream().map(CanyonRow::uid).toList();
-        int at = before.map(uids::indexOf).filter(index -> index >= 0).orElse(list.chosen());
-        ListState kept = list.at(at, answer.rows().size());
-        return new CanyonsScreen(Optional.of(answer), kept, search, detail).loadingDetail();
+        ListState kept = awaited.placed(list, uids(rows()), uids(answer.rows()));
+        return new CanyonsScreen(Optional.of(answer), kept, search, detail, Awaited.NOTHING).loadingDetail();
+    }
+
+    private static List<Optional<Uid>> uids(List<CanyonRow> rows) {
+        return rows.stream().map(row -> Optional.of(row.uid())).toList();
     }
 
     private Step searched(Searching words) {
-        return Step.stay(new CanyonsScreen(found, ListState.START, words, detail))
+        return Step.stay(new CanyonsScreen(found, ListState.START, words, detail, awaited))
                 .doing(find(words));
     }
 
@@ -237,11 +259,16 @@ record CanyonsScreen(
                 .anyMatch(other -> Fold.fold(rows.get(other).name()).equals(name));
     }
 
-    private void drawDetail(Canvas canvas, Surroundings around) {
-        Optional<Told.CanyonLoaded> shown = detail.filter(told -> chosen().filter(
+    /** The chosen canyon, where it is loaded already. */
+    private Optional<Told.CanyonLoaded> loadedDetail() {
+        return detail.filter(told -> chosen().filter(
                         row -> row.uid().equals(told.record().canyon().uid()))
                 .isPresent());
-        List<Paragraph> text = shown.map(told -> AboutLocal.canyon(told.record(), told.local(), around))
+    }
+
+    private void drawDetail(Canvas canvas, Surroundings around) {
+        List<Paragraph> text = loadedDetail()
+                .map(told -> AboutLocal.canyon(told.record(), told.local(), around))
                 .orElse(List.of());
         Paragraph.draw(canvas, text, 0, around);
     }

@@ -23,6 +23,14 @@ record Filled(Form first, Form last) {
         return Clean.lines(last.value(key), Integer.MAX_VALUE).strip();
     }
 
+    /** The photos in a field, with semicolons between; names of files stay exactly as they were typed. */
+    List<String> photos(String key) {
+        return Arrays.stream(last.value(key).split(";", -1))
+                .map(String::strip)
+                .filter(photo -> !photo.isEmpty())
+                .toList();
+    }
+
     /** The value in a field that may be left empty. */
     <T> Optional<T> value(String key, Optional<T> before, Function<String, T> parse) {
         if (last.value(key).equals(first.value(key))) {

@@ -12,6 +12,7 @@ import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 import thalweg.tui.widget.FormView;
+import thalweg.tui.widget.Paragraph;
 
 /**
  * A form to fill in. What was entered stays until it is saved or given up on purpose.
@@ -120,7 +121,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return Step.stay(this);
         }
         if (message instanceof Message.KeyPressed pressed) {
-            return Step.stay(with(form.get().after(pressed.key())));
+            return Step.stay(with(task.adapted(form.get(), form.get().after(pressed.key()))));
         }
         if (message instanceof Message.Pasted pasted) {
             return Step.stay(with(form.get().pasted(pasted.text())));
@@ -139,6 +140,12 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
 
     @Override
     public void draw(Canvas canvas, Surroundings around) {
-        form.ifPresent(shown -> FormView.draw(canvas.part(0, 1, canvas.rows(), canvas.columns() - 2), shown, around));
+        Canvas room = canvas.part(0, 1, canvas.rows(), canvas.columns() - 2);
+        List<Paragraph> intro = task.intro(around);
+        int height = intro.isEmpty() ? 0 : Math.min(Paragraph.height(intro, room.columns()), room.rows() / 2);
+        Paragraph.draw(room.part(0, 0, height, room.columns()), intro, 0, around);
+        int top = height == 0 ? 0 : height + 1;
+        Canvas below = room.part(top, 0, room.rows() - top, room.columns());
+        form.ifPresent(shown -> FormView.draw(below, shown, around));
     }
 }

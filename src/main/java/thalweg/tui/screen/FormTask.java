@@ -1,8 +1,11 @@
 package thalweg.tui.screen;
 
+import java.util.List;
 import java.util.Optional;
+import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
+import thalweg.tui.widget.Paragraph;
 
 /** What a form is for: its fields, and what is done with them once they are filled in. */
 interface FormTask {
@@ -10,11 +13,16 @@ interface FormTask {
     /** What stands at the top. */
     String title(Surroundings around);
 
+    /** What a person should know before filling it in, above the fields. */
+    default List<Paragraph> intro(Surroundings around) {
+        return List.of();
+    }
+
     /** The form as it opens. */
     Form form(Surroundings around);
 
     /** The work to be done with it, when no field has a fault. */
-    Ask ask(Filled filled, Surroundings around);
+    Effect ask(Filled filled, Surroundings around);
 
     /** What the key that sends it is called. */
     default String send(Surroundings around) {
@@ -37,5 +45,10 @@ interface FormTask {
     /** Why it cannot be sent although no field by itself has a fault; empty text where it can. */
     default String refusal(Filled filled, Surroundings around) {
         return "";
+    }
+
+    /** The form after what was entered into one field, where that fills others. */
+    default Form adapted(Form before, Form after) {
+        return after;
     }
 }

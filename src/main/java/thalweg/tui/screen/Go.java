@@ -2,11 +2,18 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.amend.Contents;
+import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
+import thalweg.logbook.Inspection;
+import thalweg.logbook.PartRecord;
 import thalweg.logbook.PrivateNote;
+import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
@@ -34,6 +41,15 @@ public sealed interface Go extends Destination {
     /** One station. */
     record OneStation(Uid canyon, Uid station) implements Go {}
 
+    /** One part with everything that was found on it. */
+    record OnePart(Uid canyon, Uid part) implements Go {}
+
+    /** The rounds of a canyon. */
+    record Rounds(Uid canyon) implements Go {}
+
+    /** What was changed, in one canyon or in all. */
+    record Changes(Optional<Uid> canyon, String canyonName) implements Go {}
+
     /** A canyon to edit. */
     record EditCanyon(Uid uid, Optional<Canyon> canyon) implements Go {}
 
@@ -49,8 +65,51 @@ public sealed interface Go extends Destination {
     /** A part to edit; a new one stands at that order. */
     record EditPart(Uid uid, Uid anchor, String order, Optional<Part> part) implements Go {}
 
-    /** One visit: an inspection of every part of a station. */
-    record Inspect(StationRecord station) implements Go {}
+    /** One visit: an inspection of every part of a station, perhaps on one of those rounds. */
+    record Inspect(StationRecord station, List<Entry<Round>> rounds) implements Go {
+        public Inspect {
+            rounds = List.copyOf(rounds);
+        }
+    }
+
+    /** An inspection to correct. */
+    record CorrectInspection(PartRecord part, Entry<Inspection> wrong, List<Entry<Round>> rounds) implements Go {
+        public CorrectInspection {
+            rounds = List.copyOf(rounds);
+        }
+    }
+
+    /** A rigging note to correct. */
+    record CorrectNote(String stationName, Entry<RiggingNote> wrong) implements Go {}
+
+    /** A round to enter or correct. */
+    record EditRound(Uid canyon, String canyonName, Optional<Entry<Round>> wrong) implements Go {}
+
+    /** An entry to withdraw, told in one line. */
+    record Withdraw(Uid entry, String line) implements Go {}
+
+    /** A thing to take out of use, with what is in it. */
+    record TakeOut(ThingBody thing, Contents contents) implements Go {}
+
+    /** A thing to put into another. */
+    record MoveTo(ThingBody thing, List<Target> targets) implements Go {
+        public MoveTo {
+            targets = List.copyOf(targets);
+        }
+    }
+
+    /**
+     * What a thing could be put into.
+     *
+     * @param uid of it
+     * @param label by which people know it
+     * @param within what is in it now, in order
+     */
+    record Target(Uid uid, String label, List<ThingBody> within) {
+        public Target {
+            within = List.copyOf(within);
+        }
+    }
 
     /** A rigging note to write. */
     record WriteNote(Uid station, String stationName) implements Go {}

@@ -1,31 +1,45 @@
 package thalweg.tui.screen;
 
+import java.util.Optional;
+import thalweg.ledger.Uid;
+import thalweg.logbook.Entry;
 import thalweg.logbook.NoteText;
 import thalweg.logbook.RiggingNote;
 import thalweg.route.PartialDate;
 import thalweg.route.Prose;
+import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 
 /**
- * A rigging note to write.
+ * A rigging note to write, or to correct.
  *
- * @param go which station it is about
+ * @param station it is about
+ * @param stationName how people call that
+ * @param wrong what was wrong; empty for a new one
  */
-record NoteForm(Go.WriteNote go) implements FormTask {
+record NoteForm(Uid station, String stationName, Optional<Entry<RiggingNote>> wrong) implements FormTask {
 
     @Override
     public String title(Surroundings around) {
-        return around.say("form.note.new", go.stationName());
+        return around.say(wrong.isPresent() ? "form.note.correct" : "form.note.new", stationName);
     }
 
     @Override
     public Form form(Surroundings around) {
-        return Form.of(new Build(around)
-                .day("on", "form.note.on", around.today().toString())
-                .text("by", "form.note.by", around.keeper())
-                .prose("note_text", NoteText.class, Prose.none())
-                .done());
+        Optional<RiggingNote> before = wrong.map(Entry::content);
+        Build build = new Build(around)
+                .day(
+                        "on",
+                        "form.note.on",
+                        before.map(note -> note.on().print())
+                                .orElse(around.today().toString()))
+                .text("by", "form.note.by", before.map(RiggingNote::by).orElse(around.keeper()))
+                .prose(
+                        "note_text",
+                        NoteText.class,
+                        before.map(RiggingNote::prose).orElse(Prose.none()));
+        return Form.of((before.isPresent() ? build.reason() : build).done());
     }
 
     @Override
@@ -34,8 +48,10 @@ record NoteForm(Go.WriteNote go) implements FormTask {
     }
 
     @Override
-    public Ask ask(Filled filled, Surroundings around) {
-        return new Ask.AddNote(new RiggingNote(
-                go.station(), PartialDate.parse(filled.text("on")), filled.text("by"), filled.prose(NoteText.class)));
+    public Effect ask(Filled filled, Surroundings around) {
+        RiggingNote note = new RiggingNote(
+                station, PartialDate.parse(filled.text("on")), filled.text("by"), filled.prose(NoteText.class));
+        return wrong.<Effect>map(entry -> new Amend.CorrectNote(entry.uid(), note, filled.text(Build.REASON)))
+                .orElseGet(() -> new Ask.AddNote(note));
     }
 }

@@ -1,5 +1,6 @@
 package thalweg.tui.screen;
 
+import java.util.Optional;
 import thalweg.tui.core.Destination;
 import thalweg.tui.core.Screen;
 
@@ -21,6 +22,18 @@ public final class Screens {
         }
         if (destination instanceof Go.OneStation go) {
             return StationScreen.opened(go);
+        }
+        if (destination instanceof Go.OnePart go) {
+            return PartScreen.opened(go);
+        }
+        if (destination instanceof Go.Rounds go) {
+            return RoundsScreen.opened(go.canyon());
+        }
+        if (destination instanceof Go.Changes go) {
+            return ChangesScreen.opened(go);
+        }
+        if (destination instanceof Go.MoveTo go) {
+            return MoveScreen.opened(go);
         }
         if (destination instanceof Go.Rig go) {
             return RigScreen.of(go);
@@ -57,10 +70,25 @@ public final class Screens {
             return new PartForm(go);
         }
         if (destination instanceof Go.Inspect go) {
-            return new VisitForm(go.station());
+            return new VisitForm(go.station(), go.rounds());
+        }
+        if (destination instanceof Go.CorrectInspection go) {
+            return new InspectionForm(go);
+        }
+        if (destination instanceof Go.EditRound go) {
+            return new RoundForm(go);
+        }
+        if (destination instanceof Go.Withdraw go) {
+            return new WithdrawForm(go);
+        }
+        if (destination instanceof Go.TakeOut go) {
+            return new TakeOutForm(go);
         }
         if (destination instanceof Go.WriteNote go) {
-            return new NoteForm(go);
+            return new NoteForm(go.station(), go.stationName(), Optional.empty());
+        }
+        if (destination instanceof Go.CorrectNote go) {
+            return new NoteForm(go.wrong().content().station(), go.stationName(), Optional.of(go.wrong()));
         }
         if (destination instanceof Go.WriteSheet go) {
             return new SheetForm(go);

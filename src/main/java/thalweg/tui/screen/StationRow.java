@@ -4,9 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thalweg.amend.Contents;
+import thalweg.amend.Fate;
+import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
+import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
+import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
@@ -19,27 +24,53 @@ import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
 
 /**
- * One row of a station's list.
+ * One row of a station's list, or of a part's.
  *
  * @param name on the left
+ * @param nameStyle how it looks where the row is not chosen
  * @param state on the right, empty text where there is none
  * @param stateStyle how the state looks
- * @param heading whether other rows belong under it
  * @param anchor it belongs to, if any
- * @param destination where it is edited; empty for what never changes
+ * @param acts what can be done to it
  * @param detail everything about it
  */
 record StationRow(
         String name,
+        Style nameStyle,
         String state,
         Style stateStyle,
-        boolean heading,
         Optional<AnchorRecord> anchor,
-        Optional<Go> destination,
+        Acts acts,
         List<Paragraph> detail) {
 
     StationRow {
         detail = List.copyOf(detail);
+    }
+
+    /**
+     * What can be done to what a row is about.
+     *
+     * @param uid of the thing or entry
+     * @param entry whether it is an entry, which is corrected and withdrawn; a thing is edited and taken out
+     * @param edit where it is edited or corrected, if it can be
+     * @param remove where it is taken out or withdrawn, if it can be
+     * @param refusal why it cannot; empty text where it can
+     */
+    record Acts(Uid uid, boolean entry, Optional<Go> edit, Optional<Go> remove, String refusal) {
+
+        private static Acts thing(ThingBody body, Contents contents, Go edit) {
+            return new Acts(body.uid(), false, Optional.of(edit), Optional.of(new Go.TakeOut(body, contents)), "");
+        }
+
+        private static Acts entry(Entry<?> entry, Optional<Go> edit, String line, Surroundings around) {
+            boolean counts = entry.counts();
+            return new Acts(
+                    entry.uid(),
+                    true,
+                    edit.filter(go -> counts),
+                    counts ? Optional.of(new Go.Withdraw(entry.uid(), line)) : Optional.empty(),
+                    counts ? around.say("station.analysis_stays") : around.say("station.counts_no_longer"));
+        }
     }
 
     /** The rows of a station: itself, each anchor with its parts, notes, analyses. */
@@ -47,24 +78,35 @@ record StationRow(
         List<StationRow> rows = new ArrayList<>();
         rows.add(new StationRow(
                 around.say("about.station", record.station().name()),
+                Style.STRONG,
                 Looks.condition(around, record.worst()),
                 Looks.style(record.worst()),
-                true,
                 Optional.empty(),
-                Optional.of(new Go.EditStation(
-                        record.station().uid(),
-                        record.station().obstacle(),
-                        record.station().order(),
-                        Optional.of(record.station()))),
+                Acts.thing(
+                        ThingBody.of(record.station()),
+                        Contents.of(record),
+                        new Go.EditStation(
+                                record.station().uid(),
+                                record.station().obstacle(),
+                                record.station().order(),
+                                Optional.of(record.station()))),
                 About.station(record, around)));
         for (AnchorRecord anchor : record.anchors()) {
             rows.add(ofAnchor(anchor, around));
-            anchor.parts().forEach(part -> rows.add(ofPart(anchor, part, around)));
+            anchor.parts().forEach(part -> rows.add(ofPart(anchor, part, "   ", around)));
         }
-        record.notes().forEach(entry -> rows.add(ofNote(entry, around)));
+        record.notes().forEach(entry -> rows.add(ofNote(record, entry, around)));
         record.analyses()
                 .forEach(entry ->
                         rows.add(ofAnalysis(record, entry, Optional.ofNullable(rigs.get(entry.uid())), around)));
+        return rows;
+    }
+
+    /** The rows of a part: itself, then everything that was found on it, newest first. */
+    static List<StationRow> of(CanyonRecord canyon, AnchorRecord anchor, PartRecord part, Surroundings around) {
+        List<StationRow> rows = new ArrayList<>();
+        rows.add(ofPart(anchor, part, "", around));
+        part.inspections().forEach(entry -> rows.add(ofInspection(canyon, part, entry, around)));
         return rows;
     }
 
@@ -82,21 +124,25 @@ record StationRow(
         }
         return new StationRow(
                 About.anchorName(record, around),
+                Style.STRONG,
                 record.parts().isEmpty() ? around.say("station.no_parts_short") : "",
                 Style.FAINT,
-                true,
                 Optional.of(record),
-                Optional.of(new Go.EditAnchor(
-                        record.anchor().uid(),
-                        record.anchor().station(),
-                        record.anchor().order(),
-                        Optional.of(record.anchor()))),
+                Acts.thing(
+                        ThingBody.of(record.anchor()),
+                        Contents.of(record),
+                        new Go.EditAnchor(
+                                record.anchor().uid(),
+                                record.anchor().station(),
+                                record.anchor().order(),
+                                Optional.of(record.anchor()))),
                 detail);
     }
 
-    private static StationRow ofPart(AnchorRecord anchor, PartRecord record, Surroundings around) {
+    private static StationRow ofPart(AnchorRecord anchor, PartRecord record, String margin, Surroundings around) {
         return new StationRow(
-                "   " + record.part().label() + "  " + About.hardware(record.part(), around),
+                margin + record.part().label() + "  " + About.hardware(record.part(), around),
+                margin.isEmpty() ? Style.STRONG : Style.NORMAL,
                 Looks.condition(around, record.state().condition())
                         + (record.state().contradictory() ? " " + around.say("station.disagree") : "")
                         + record.state()
@@ -104,61 +150,86 @@ record StationRow(
                                 .map(date -> "  " + date.print())
                                 .orElse(""),
                 Looks.style(record.state().condition()),
-                false,
                 Optional.of(anchor),
-                Optional.of(new Go.EditPart(
-                        record.part().uid(),
-                        record.part().anchor(),
-                        record.part().order(),
-                        Optional.of(record.part()))),
+                Acts.thing(
+                        ThingBody.of(record.part()),
+                        Contents.NOTHING,
+                        new Go.EditPart(
+                                record.part().uid(),
+                                record.part().anchor(),
+                                record.part().order(),
+                                Optional.of(record.part()))),
                 About.part(record, around));
     }
 
-    private static StationRow ofNote(Entry<RiggingNote> entry, Surroundings around) {
-        RiggingNote note = entry.content();
+    private static StationRow ofInspection(
+            CanyonRecord canyon, PartRecord part, Entry<Inspection> entry, Surroundings around) {
+        Fate fate = Fate.of(entry, part, around.phrases());
+        String line = AboutEntry.line(entry.content(), around);
+        Style style = fate.counts() ? Looks.style(entry.content().afterwards()) : Style.FAINT;
         return new StationRow(
-                around.say("station.note", note.on().print(), About.name(around, note.by())),
-                "",
-                Style.NORMAL,
-                false,
+                line,
+                style,
+                fate.word(),
+                Style.FAINT,
                 Optional.empty(),
+                Acts.entry(
+                        entry,
+                        Optional.of(new Go.CorrectInspection(part, entry, canyon.countingRounds())),
+                        part.part().label() + ", " + line,
+                        around),
+                AboutEntry.inspection(entry, part, canyon, around));
+    }
+
+    private static StationRow ofNote(StationRecord station, Entry<RiggingNote> entry, Surroundings around) {
+        RiggingNote note = entry.content();
+        Fate fate = Fate.ofNote(entry, station.notes(), around.phrases());
+        String name = around.say("station.note", note.on().print(), About.name(around, note.by()));
+        List<Paragraph> detail = new ArrayList<>(About.note(entry, around));
+        detail.addAll(AboutEntry.fate(fate));
+        return new StationRow(
+                name,
+                fate.counts() ? Style.NORMAL : Style.FAINT,
+                fate.word(),
+                Style.FAINT,
                 Optional.empty(),
-                About.note(entry, around));
+                Acts.entry(
+                        entry, Optional.of(new Go.CorrectNote(station.station().name(), entry)), name, around),
+                detail);
     }
 
     private static StationRow ofAnalysis(
             StationRecord station, Entry<RigAnalysis> entry, Optional<RigInput> rig, Surroundings around) {
         boolean stale =
                 !entry.content().inventory().changesTo(station.inventory()).isEmpty();
+        Fate fate = Fate.ofAnalysis(entry, station.analyses(), around.phrases());
+        String name = around.say(
+                "station.analysis",
+                entry.content().on().print(),
+                About.name(around, entry.content().by()));
+        List<Paragraph> detail = new ArrayList<>(AboutEntry.fate(fate));
+        detail.addAll(AboutAnalysis.of(station, entry, rig, around));
         return new StationRow(
-                around.say(
-                        "station.analysis",
-                        entry.content().on().print(),
-                        About.name(around, entry.content().by())),
-                stale ? around.say("station.stale") : "",
-                stale ? Style.MIND : Style.NORMAL,
-                false,
+                name,
+                fate.counts() ? Style.NORMAL : Style.FAINT,
+                !fate.counts() ? fate.word() : stale ? around.say("station.stale") : "",
+                fate.counts() && stale ? Style.MIND : Style.FAINT,
                 Optional.empty(),
-                Optional.empty(),
-                AboutAnalysis.of(station, entry, rig, around));
+                Acts.entry(entry, Optional.empty(), name, around),
+                detail);
     }
 
     /** The same with another detail that holds a private note, and a sign that there is one. */
     StationRow withPrivateNote(List<Paragraph> whole, Surroundings around) {
         String marked = around.say("local.mark") + " " + state;
-        return new StationRow(name, marked, stateStyle, heading, anchor, destination, whole);
-    }
-
-    /** Whether it can be edited: what was found, noted or worked out never is. */
-    boolean editable() {
-        return destination.isPresent();
+        return new StationRow(name, nameStyle, marked, stateStyle, anchor, acts, whole);
     }
 
     /** Paints it on one line; the state goes before the name where both do not fit. */
     void paint(Canvas line, Style style) {
+        boolean chosen = style == Style.SELECTED;
         int room = Math.max(4, line.columns() - Width.of(state) - 2);
-        Style plain = heading && style == Style.NORMAL ? Style.STRONG : style;
-        line.fit(0, 0, room, name, plain);
-        line.put(0, line.columns() - Width.of(state), state, style == Style.SELECTED ? style : stateStyle);
+        line.fit(0, 0, room, name, chosen ? style : nameStyle);
+        line.put(0, line.columns() - Width.of(state), state, chosen ? style : stateStyle);
     }
 }

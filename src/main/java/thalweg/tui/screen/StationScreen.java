@@ -7,7 +7,9 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
 import thalweg.logbook.LocalRecord;
+import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -29,14 +31,14 @@ import thalweg.tui.widget.Paragraph;
  * @param uid of the station
  * @param loaded the canyon, once it is loaded
  * @param list which row is chosen
+ * @param awaited what it waits for
  */
-record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list) implements Screen {
-
-    private static final int LEAST_DETAIL_ROWS = 30;
+record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list, Awaited awaited)
+        implements Screen {
 
     /** Not loaded yet. */
     static StationScreen opened(Go.OneStation go) {
-        return new StationScreen(go.canyon(), go.station(), Optional.empty(), ListState.START);
+        return new StationScreen(go.canyon(), go.station(), Optional.empty(), ListState.START, Awaited.NOTHING);
     }
 
     private Optional<StationRecord> station() {
@@ -74,7 +76,7 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                                         .map(place -> About.placeName(place, around) + " / ")
                                         .orElse("")
                                 + record.station().name()))
-                .orElse(around.say("loading"));
+                .orElse(around.say(loaded.isPresent() || awaited.gone() ? "gone" : "loading"));
     }
 
     /** An invented canyon says so wherever its name stands. */
@@ -90,11 +92,12 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         boolean noParts = station().map(record -> record.parts().isEmpty()).orElse(true);
         boolean noAnchor = station().map(record -> record.anchors().isEmpty()).orElse(true);
         Optional<StationRow> chosen = chosen(around);
+        RowKeys keys = new RowKeys(this, chosen, loaded.map(Told.CanyonLoaded::record));
         List<Binding> bindings = new ArrayList<>();
         bindings.add(Binding.of(
                         Key.of('i'),
                         around.say("key.inspect"),
-                        () -> Step.open(this, new Go.Inspect(station().orElseThrow())))
+                        () -> Step.open(this, new Go.Inspect(station().orElseThrow(), rounds())))
                 .unless(noParts, around.say("station.nothing_to_inspect"))
                 .unless(around.readOnly(), readOnly));
         bindings.add(Binding.of(Key.of('r'), around.say("key.rig"), () -> openRig(around))
@@ -103,11 +106,9 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
-        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.read"), () -> read(around))
+        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), () -> open(around))
                 .unless(chosen.isEmpty(), around.say("list.empty")));
-        bindings.add(Binding.of(Key.of('e'), around.say("key.edit"), () -> edit(around))
-                .unless(chosen.map(row -> !row.editable()).orElse(true), around.say("station.facts_stay"))
-                .unless(around.readOnly(), readOnly));
+        bindings.add(keys.edit(around));
         bindings.add(Binding.of(Key.of('p'), around.say("key.new_part"), () -> newPart(around))
                 .unless(noAnchor, around.say("station.anchor_first"))
                 .unless(around.readOnly(), readOnly));
@@ -117,6 +118,10 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.of('v'), around.say("key.private_here"), this::editPrivate)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
+        bindings.add(keys.remove(around));
+        bindings.addAll(Amending.turning(this, Optional.of(canyon), canyonName(), around));
+        bindings.add(keys.move(around));
+        bindings.addAll(Amending.shifting(by -> shifted(by, around), keys.shiftRefusal(around), around));
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_station"), () -> copy(around))
                 .unless(waiting, around.say("loading"))
                 .quiet());
@@ -125,7 +130,32 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
     }
 
     private Step moved(ListState to) {
-        return Step.stay(new StationScreen(canyon, uid, loaded, to));
+        return Step.stay(new StationScreen(canyon, uid, loaded, to, awaited));
+    }
+
+    private StationScreen awaiting(Awaited next) {
+        return new StationScreen(canyon, uid, loaded, list, next);
+    }
+
+    private List<Entry<Round>> rounds() {
+        return loaded.orElseThrow().record().countingRounds();
+    }
+
+    private String canyonName() {
+        return loaded.map(told -> told.record().canyon().name()).orElse("");
+    }
+
+    private Step shifted(int by, Surroundings around) {
+        Uid thing = chosen(around).orElseThrow().acts().uid();
+        return awaited.saving()
+                ? Step.stay(this)
+                : RowKeys.shifted(
+                        this,
+                        awaiting(Awaited.moved(thing)),
+                        loaded.orElseThrow().record(),
+                        thing,
+                        by,
+                        around);
     }
 
     private Uid spare() {
@@ -155,9 +185,13 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                 new Go.EditPrivateNote(uid, name, loaded.orElseThrow().local().notesAbout(uid)));
     }
 
-    private Step read(Surroundings around) {
+    /** A part opens with everything that was found on it; anything else is read. */
+    private Step open(Surroundings around) {
         StationRow row = chosen(around).orElseThrow();
-        return Step.open(this, new Go.Read(title(around), row.detail()));
+        return station()
+                .flatMap(record -> record.part(row.acts().uid()))
+                .map(part -> Step.open(this, new Go.OnePart(canyon, part.part().uid())))
+                .orElseGet(() -> Step.open(this, new Go.Read(title(around), row.detail())));
     }
 
     private Step copy(Surroundings around) {
@@ -171,85 +205,83 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                 .saying(around.say("copied.station"));
     }
 
-    private Step edit(Surroundings around) {
-        return Step.open(this, chosen(around).orElseThrow().destination().orElseThrow());
-    }
-
     private Step newPart(Surroundings around) {
         AnchorRecord anchor = anchor(around);
         String last = anchor.parts().stream().map(part -> part.part().order()).reduce("", (one, other) -> other);
         return Step.open(
-                this, new Go.EditPart(spare(), anchor.anchor().uid(), OrderKey.between(last, ""), Optional.empty()));
+                awaiting(Awaited.entered(spare())),
+                new Go.EditPart(spare(), anchor.anchor().uid(), OrderKey.between(last, ""), Optional.empty()));
     }
 
     private Step newAnchor() {
         String last = station().orElseThrow().anchors().stream()
                 .map(anchor -> anchor.anchor().order())
                 .reduce("", (one, other) -> other);
-        return Step.open(this, new Go.EditAnchor(spare(), uid, OrderKey.between(last, ""), Optional.empty()));
+        return Step.open(
+                awaiting(Awaited.entered(spare())),
+                new Go.EditAnchor(spare(), uid, OrderKey.between(last, ""), Optional.empty()));
     }
 
     @Override
     public Step update(Message message, Surroundings around) {
-        if (message instanceof Message.Opened || message instanceof Message.Returned) {
-            return Step.stay(this).doing(new Ask.LoadCanyon(canyon));
+        Step reload = Step.stay(this).doing(new Ask.LoadCanyon(canyon));
+        if (message instanceof Message.Opened || message instanceof Message.Returned || message instanceof Told.Saved) {
+            return reload;
+        }
+        if (message instanceof Told.Turned turned) {
+            return reload.saying(Amending.said(turned, Optional.of(canyon), around));
         }
         if (message instanceof Told.CanyonLoaded told) {
-            return Step.stay(new StationScreen(canyon, uid, Optional.of(told), list));
+            return Step.stay(loaded(told, around));
+        }
+        if (message instanceof Told.CanyonGone) {
+            return Step.stay(new StationScreen(canyon, uid, Optional.empty(), list, Awaited.GONE));
         }
         if (message instanceof Message.Failed failed) {
-            return Step.stay(this).refusing(failed.sentence());
+            return Step.stay(awaiting(Awaited.NOTHING)).refusing(failed.sentence());
         }
         if (message instanceof Message.Wheel wheel) {
             return moved(list.moved(wheel.rows(), rows(around).size()));
         }
         if (message instanceof Message.MousePressed mouse) {
-            int height = listHeight(around, around.rows() - 2);
-            int row = list.shownIn(height, rows(around).size()).top() + mouse.row();
-            boolean onRow = mouse.row() >= 0
-                    && mouse.row() < height
-                    && row < rows(around).size();
-            return !onRow
-                    ? Step.stay(this)
-                    : row == list.chosen()
-                            ? read(around)
-                            : moved(list.at(row, rows(around).size()));
+            return ListDetail.pressed(mouse, list, rows(around).size(), around)
+                    .map(row -> row == list.chosen()
+                            ? open(around)
+                            : moved(list.at(row, rows(around).size())))
+                    .orElse(Step.stay(this));
         }
         return Step.stay(this);
     }
 
-    /** A tall narrow terminal shows the chosen row below the list. */
-    private static int listHeight(Surroundings around, int bodyRows) {
-        return !around.wide() && around.rows() >= LEAST_DETAIL_ROWS ? bodyRows / 2 : bodyRows;
+    private StationScreen loaded(Told.CanyonLoaded told, Surroundings around) {
+        StationScreen next = new StationScreen(canyon, uid, Optional.of(told), list, Awaited.NOTHING);
+        ListState placed = awaited.placed(list, uids(around), next.uids(around));
+        return new StationScreen(canyon, uid, Optional.of(told), placed, Awaited.NOTHING);
+    }
+
+    private List<Optional<Uid>> uids(Surroundings around) {
+        return rows(around).stream().map(row -> Optional.of(row.acts().uid())).toList();
     }
 
     @Override
     public void draw(Canvas canvas, Surroundings around) {
-        if (loaded.isEmpty()) {
+        if (loaded.isEmpty() && !awaited.gone()) {
             canvas.put(1, 2, around.say("loading"), Style.FAINT);
             return;
         }
         if (station().isEmpty()) {
-            canvas.put(1, 2, around.say("station.gone"), Style.ERROR);
+            Canvas text = canvas.part(1, 2, canvas.rows() - 1, canvas.columns() - 4);
+            Paragraph.draw(text, List.of(Paragraph.of(around.say("station.gone"), Style.ERROR)), 0, around);
             return;
         }
         List<StationRow> rows = rows(around);
-        int width = around.wide() ? canvas.columns() / 2 : canvas.columns();
-        int height = listHeight(around, canvas.rows());
-        Lists.draw(
-                canvas.part(0, 0, height, width),
+        List<Paragraph> detail = chosen(around).map(StationRow::detail).orElse(List.of());
+        ListDetail.draw(
+                canvas,
                 list,
                 rows.size(),
-                true,
+                detail,
                 around,
                 (line, index, style) -> rows.get(index).paint(line, style));
-        List<Paragraph> detail = chosen(around).map(StationRow::detail).orElse(List.of());
-        if (around.wide()) {
-            Canvas right = canvas.part(0, width + 1, canvas.rows(), canvas.columns() - width - 2);
-            Paragraph.draw(right, detail, 0, around);
-        } else if (height < canvas.rows()) {
-            Canvas below = canvas.part(height + 1, 1, canvas.rows() - height - 1, canvas.columns() - 2);
-            Paragraph.draw(below, detail, 0, around);
-        }
     }
 }

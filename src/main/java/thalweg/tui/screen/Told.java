@@ -3,6 +3,7 @@ package thalweg.tui.screen;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thalweg.amend.ChangeView;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -44,8 +45,29 @@ public sealed interface Told extends Message {
         }
     }
 
+    /** A canyon is not in use any more. */
+    record CanyonGone(Uid canyon) implements Told {}
+
     /** What was entered is in the database. */
     record Saved() implements Told {}
+
+    /**
+     * A change was taken back or brought again.
+     *
+     * @param change as it was made
+     * @param taken whether it was taken back; else it was brought again
+     */
+    record Turned(ChangeView change, boolean taken) implements Told {}
+
+    /** Changes, newest first. */
+    record ChangesListed(List<ChangeView> changes) implements Told {
+        public ChangesListed {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /** A change with everything that it did. */
+    record ChangeLoaded(ChangeView change) implements Told {}
 
     /**
      * A file of waypoints was looked into.

@@ -1,13 +1,13 @@
 package thalweg.tui.screen;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import thalweg.logbook.Condition;
+import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.WaterLevel;
 import thalweg.logbook.Work;
@@ -20,11 +20,13 @@ import thalweg.tui.widget.Form;
  * part, what else there is to say.
  *
  * @param station that was visited
+ * @param rounds of the canyon to which the visit may belong, newest first
  */
-record VisitForm(StationRecord station) implements FormTask {
+record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements FormTask {
 
-    private static final String SKIPPED = "";
-    private static final String NOT_SEEN = "not_seen";
+    VisitForm {
+        rounds = List.copyOf(rounds);
+    }
 
     @Override
     public String title(Surroundings around) {
@@ -33,8 +35,9 @@ record VisitForm(StationRecord station) implements FormTask {
 
     @Override
     public Form form(Surroundings around) {
-        Build build = new Build(around)
-                .day("on", "form.visit.on", around.today().toString())
+        Build build = new Build(around);
+        RoundChoice.add(build, rounds, Optional.empty(), around);
+        build.day("on", "form.visit.on", around.today().toString())
                 .text("by", "form.visit.by", around.keeper())
                 .maybe("water", "form.visit.water", "water", WaterLevel.class, Optional.empty());
         List<PartRecord> parts = station.parts();
@@ -43,59 +46,39 @@ record VisitForm(StationRecord station) implements FormTask {
                     "form.visit.found",
                     parts.get(i).part().label(),
                     Looks.condition(around, parts.get(i).state().condition()));
-            build.quick("found" + i, label, foundOptions(), foundLabels(around), SKIPPED);
+            build.quick(
+                    "found" + i,
+                    label,
+                    FoundChoices.found(),
+                    FoundChoices.foundLabels(around.say("form.visit.skipped"), around),
+                    FoundChoices.SKIPPED);
         }
         for (int i = 0; i < parts.size(); i++) {
-            String part = parts.get(i).part().label();
-            build.options("left" + i, around.say("form.visit.left", part), leftOptions(), leftLabels(around), SKIPPED);
-            build.options("work" + i, around.say("form.visit.work", part), workOptions(), workLabels(around), SKIPPED);
-            build.labelled("note" + i, around.say("form.visit.note", part), around.say("form.visit.note_help"));
+            more(build, i, parts.get(i).part().label(), around);
         }
         return Form.of(build.done()).focusedOn("found0");
     }
 
-    private static List<String> foundOptions() {
-        List<String> options = new ArrayList<>(List.of(SKIPPED));
-        options.addAll(keys(Condition.values()));
-        options.add(NOT_SEEN);
-        return options;
+    private static void more(Build build, int i, String part, Surroundings around) {
+        build.options(
+                        "left" + i,
+                        around.say("form.visit.left", part),
+                        FoundChoices.left(),
+                        FoundChoices.leftLabels(around),
+                        FoundChoices.SKIPPED)
+                .options(
+                        "work" + i,
+                        around.say("form.visit.work", part),
+                        FoundChoices.work(),
+                        FoundChoices.workLabels(around),
+                        FoundChoices.SKIPPED)
+                .labelled("note" + i, around.say("form.visit.note", part), around.say("form.visit.note_help"))
+                .labelled("photo" + i, around.say("form.visit.photo", part), around.say("form.visit.photo_help"));
     }
 
-    private static List<String> foundLabels(Surroundings around) {
-        List<String> labels = new ArrayList<>(List.of(around.say("form.visit.skipped")));
-        Arrays.stream(Condition.values()).forEach(one -> labels.add(Looks.word(around, "condition", one)));
-        labels.add(around.say("condition.not_seen"));
-        return labels;
-    }
-
-    private static List<String> leftOptions() {
-        List<String> options = new ArrayList<>(List.of(SKIPPED));
-        options.addAll(keys(Condition.values()));
-        return options;
-    }
-
-    private static List<String> leftLabels(Surroundings around) {
-        List<String> labels = new ArrayList<>(List.of(around.say("form.visit.as_found")));
-        Arrays.stream(Condition.values()).forEach(one -> labels.add(Looks.word(around, "condition", one)));
-        return labels;
-    }
-
-    private static List<String> workOptions() {
-        List<String> options = new ArrayList<>(List.of(SKIPPED));
-        options.addAll(keys(Work.values()));
-        return options;
-    }
-
-    private static List<String> workLabels(Surroundings around) {
-        List<String> labels = new ArrayList<>(List.of(around.say("form.visit.no_work")));
-        Arrays.stream(Work.values()).forEach(one -> labels.add(Looks.word(around, "work", one)));
-        return labels;
-    }
-
-    private static List<String> keys(Enum<?>[] words) {
-        return Arrays.stream(words)
-                .map(word -> word.name().toLowerCase(Locale.ROOT))
-                .toList();
+    @Override
+    public Form adapted(Form before, Form after) {
+        return RoundChoice.filled(before, after, rounds);
     }
 
     @Override
@@ -105,11 +88,13 @@ record VisitForm(StationRecord station) implements FormTask {
             String found = filled.text("found" + i);
             boolean more = !filled.text("left" + i).isEmpty()
                     || !filled.text("work" + i).isEmpty();
+            boolean told = !filled.text("note" + i).isEmpty()
+                    || !filled.text("photo" + i).isEmpty();
             String label = station.parts().get(i).part().label();
-            if (found.equals(NOT_SEEN) && more) {
+            if (found.equals(FoundChoices.NOT_SEEN) && more) {
                 return around.say("form.visit.not_seen_but_more", label);
             }
-            if (found.isEmpty() && (more || !filled.text("note" + i).isEmpty())) {
+            if (found.isEmpty() && (more || told)) {
                 return around.say("form.visit.skipped_but_more", label);
             }
             any = any || !found.isEmpty();
@@ -119,12 +104,12 @@ record VisitForm(StationRecord station) implements FormTask {
 
     @Override
     public Ask ask(Filled filled, Surroundings around) {
-        List<Inspection> inspections = new ArrayList<>();
+        List<Ask.Found> found = new ArrayList<>();
         for (int i = 0; i < station.parts().size(); i++) {
             if (filled.text("found" + i).isEmpty()) {
                 continue;
             }
-            inspections.add(new Inspection(
+            Inspection inspection = new Inspection(
                     station.parts().get(i).part().uid(),
                     PartialDate.parse(filled.text("on")),
                     filled.text("by"),
@@ -132,8 +117,11 @@ record VisitForm(StationRecord station) implements FormTask {
                     filled.word("left" + i, Condition.class),
                     filled.word("water", WaterLevel.class),
                     filled.word("work" + i, Work.class).stream().toList(),
-                    filled.text("note" + i)));
+                    filled.text("note" + i),
+                    RoundChoice.chosen(filled),
+                    List.of());
+            found.add(new Ask.Found(inspection, filled.photos("photo" + i)));
         }
-        return new Ask.AddInspections(inspections);
+        return new Ask.AddInspections(found);
     }
 }

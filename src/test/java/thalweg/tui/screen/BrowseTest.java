@@ -121,7 +121,7 @@ final class BrowseTest {
     void theListOfKeysCanBeSearchedAndDoesWhatIsChosen() {
         try (Walk walk = Walk.sample(60, 80)) {
             walk.press(Key.Named.ENTER).type("?");
-            assertThat(walk.screen()).contains("write sheet", "metric or imperial", "quit");
+            assertThat(walk.screen()).contains("write sheet", "new place", "new station");
 
             walk.type("imperial").press(Key.Named.ENTER);
             assertThat(walk.screen()).contains("2 drop, 26 ft, Porte");
@@ -132,9 +132,9 @@ final class BrowseTest {
     void aKeyThatCannotActSaysWhy() {
         try (Walk walk = Walk.sample(24, 80)) {
             walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);
-            walk.press(Key.Named.END).type("e");
+            walk.press(Key.Named.END).type("m");
 
-            assertThat(walk.screen()).contains("is never edited; add a new entry");
+            assertThat(walk.screen()).contains("An entry stays with what it is about.");
         }
     }
 

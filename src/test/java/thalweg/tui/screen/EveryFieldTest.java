@@ -29,6 +29,7 @@ import thalweg.testing.Leaves;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
 import thalweg.testing.RandomThings;
+import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Field;
 import thalweg.tui.widget.Form;
@@ -57,7 +58,7 @@ final class EveryFieldTest {
             Function<RandomThings, T> make,
             Function<Optional<T>, FormTask> task,
             Function<T, Json.Fields> write,
-            Function<Ask, Json.Fields> asked,
+            Function<Effect, Json.Fields> asked,
             Set<String> elsewhere) {
 
         @Override
@@ -66,7 +67,7 @@ final class EveryFieldTest {
         }
     }
 
-    private static Json.Fields thing(Ask ask) {
+    private static Json.Fields thing(Effect ask) {
         return ask instanceof Ask.SaveNew save
                 ? save.thing().body()
                 : ((Ask.SaveChanged) ask).after().body();
@@ -196,7 +197,7 @@ final class EveryFieldTest {
 
     @Test
     void everyFieldOfARiggingNoteCanBeEntered() {
-        NoteForm task = new NoteForm(new Go.WriteNote(SELF, "Porte"));
+        NoteForm task = new NoteForm(SELF, "Porte", Optional.empty());
         Form blank = task.form(AROUND);
         Form filled = blank;
         for (Field field : blank.fields()) {

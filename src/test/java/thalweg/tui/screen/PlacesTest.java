@@ -7,10 +7,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thalweg.amend.Contents;
+import thalweg.body.ThingBody;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
+import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
@@ -27,6 +30,7 @@ final class PlacesTest {
             StationRecord station =
                     new FindRecord(walk.session()).station("éclusaune/porte").station();
             AnchorRecord anchor = station.anchors().get(0);
+            PartRecord part = station.parts().get(0);
             Uid uid = walk.session().mint();
             String order = OrderKey.between("", "");
             CanyonName canyon =
@@ -43,7 +47,16 @@ final class PlacesTest {
                     new Go.EditStation(uid, uid, order, Optional.empty()),
                     new Go.EditAnchor(uid, uid, order, Optional.empty()),
                     new Go.EditPart(uid, uid, order, Optional.empty()),
-                    new Go.Inspect(station),
+                    new Go.OnePart(uid, uid),
+                    new Go.Rounds(uid),
+                    new Go.Changes(Optional.empty(), ""),
+                    new Go.CorrectInspection(part, part.inspections().get(0), List.of()),
+                    new Go.CorrectNote("Porte", station.notes().get(0)),
+                    new Go.EditRound(uid, "Éclusaune", Optional.empty()),
+                    new Go.Withdraw(uid, "rigging note"),
+                    new Go.TakeOut(ThingBody.of(part.part()), Contents.NOTHING),
+                    new Go.MoveTo(ThingBody.of(part.part()), List.of()),
+                    new Go.Inspect(station, List.of()),
                     new Go.WriteNote(uid, "Porte"),
                     new Go.Rig(station, anchor),
                     new Go.WriteSheet(uid, "Éclusaune"),

@@ -34,7 +34,7 @@ final class Walk implements AutoCloseable {
     private Reaction.Order lastOrder = Reaction.Order.NONE;
     private String copied = "";
 
-    private Walk(int rows, int columns, Glyphs glyphs) {
+    private Walk(int rows, int columns, Glyphs glyphs, boolean readOnly) {
         shell = Shell.of(
                 Screens::of,
                 new Go.Canyons(),
@@ -43,7 +43,7 @@ final class Walk implements AutoCloseable {
                         UnitSystem.METRIC,
                         session.today(),
                         glyphs,
-                        false,
+                        readOnly,
                         session.keeper(),
                         rows,
                         columns));
@@ -51,7 +51,7 @@ final class Walk implements AutoCloseable {
 
     /** Opens the program on an empty database. */
     static Walk empty(int rows, int columns) {
-        Walk walk = new Walk(rows, columns, Glyphs.BRAILLE);
+        Walk walk = new Walk(rows, columns, Glyphs.BRAILLE, false);
         walk.take(walk.shell.start());
         return walk;
     }
@@ -62,16 +62,21 @@ final class Walk implements AutoCloseable {
     }
 
     static Walk sample(int rows, int columns, Glyphs glyphs) {
-        return on(Samples.bytes(), rows, columns, glyphs);
+        return sample(Samples.bytes(), rows, columns, glyphs, false);
     }
 
     /** Opens the program on all of the sample data. */
     static Walk allSamples(int rows, int columns) {
-        return on(Samples.all(), rows, columns, Glyphs.BRAILLE);
+        return sample(Samples.all(), rows, columns, Glyphs.BRAILLE, false);
     }
 
-    private static Walk on(byte[] file, int rows, int columns, Glyphs glyphs) {
-        Walk walk = new Walk(rows, columns, glyphs);
+    /** The same as the sample where nothing can be changed. */
+    static Walk readOnly(int rows, int columns) {
+        return sample(Samples.bytes(), rows, columns, Glyphs.BRAILLE, true);
+    }
+
+    private static Walk sample(byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly) {
+        Walk walk = new Walk(rows, columns, glyphs, readOnly);
         ImportRecords records = new ImportRecords(walk.session);
         records.accept(records.preview("sample", file).plan());
         walk.take(walk.shell.start());
@@ -130,6 +135,7 @@ final class Walk implements AutoCloseable {
         return press(Key.of(key));
     }
 
+    /** The key as many times as that. */
     Walk press(Key.Named key, int times) {
         for (int i = 0; i < times; i++) {
             press(key);
