@@ -24,6 +24,12 @@ final class Sql {
         T read(ResultSet row) throws SQLException;
     }
 
+    /** Uses one row. */
+    @FunctionalInterface
+    interface RowUser {
+        void use(ResultSet row) throws SQLException;
+    }
+
     /** How many rows it changed. */
     int run(String sql, @Nullable Object... values) throws SQLException {
         try (PreparedStatement statement = prepared(sql, values)) {
@@ -46,6 +52,16 @@ final class Sql {
             }
         }
         return rows;
+    }
+
+    /** Uses the rows one after the other, so that they need not be in memory together. */
+    void each(String sql, RowUser user, @Nullable Object... values) throws SQLException {
+        try (PreparedStatement statement = prepared(sql, values);
+                ResultSet result = statement.executeQuery()) {
+            while (result.next()) {
+                user.use(result);
+            }
+        }
     }
 
     <T> Optional<T> one(String sql, RowReader<T> reader, @Nullable Object... values) throws SQLException {

@@ -84,6 +84,13 @@ public final class Fold {
         return tokens(text, true);
     }
 
+    /** The letters and digits of the text, folded, with nothing between them: "EN 959" as "en959". */
+    public static String joined(String text) {
+        StringBuilder out = new StringBuilder();
+        fold(text).codePoints().filter(c -> Kind.of(c) != Kind.GAP).forEach(out::appendCodePoint);
+        return out.toString();
+    }
+
     private static List<String> tokens(String text, boolean withEnds) {
         List<String> tokens = new ArrayList<>();
         String folded = fold(text);
@@ -140,7 +147,10 @@ public final class Fold {
         GAP;
 
         static Kind at(String text, int index) {
-            int codePoint = text.codePointAt(index);
+            return of(text.codePointAt(index));
+        }
+
+        static Kind of(int codePoint) {
             if (codePoint == KANA_LENGTHENER) {
                 return UNSPACED;
             }
