@@ -16,6 +16,7 @@ import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.NativeLibrary;
+import thalweg.storage.PartStore;
 import thalweg.storage.RecordStore;
 import thalweg.storage.SettingStore;
 
@@ -105,6 +106,10 @@ public final class Session implements AutoCloseable {
 
     ChangeStore changes() {
         return new ChangeStore(database);
+    }
+
+    PartStore parts() {
+        return new PartStore(database);
     }
 
     CheckStore check() {

@@ -35,8 +35,7 @@ class MigrationsTest {
     private static final Database.Setup LATER = new Database.Setup(oursAnd("test-more.sql"), 5_000);
     private static final Database.Setup BROKEN = new Database.Setup(oursAnd("test-broken.sql"), 5_000);
 
-    private static final Database.Setup FIRST =
-            new Database.Setup(new Migrations(List.of("001-records.sql")), 5_000);
+    private static final Database.Setup FIRST = new Database.Setup(new Migrations(List.of("001-records.sql")), 5_000);
 
     private static final int OURS = Migrations.OURS.latest();
     private static final int NEXT = OURS + 1;
