@@ -1,6 +1,7 @@
 package thalweg.service;
 
 import java.util.List;
+import thalweg.exchange.csv.PartsCsv;
 import thalweg.logbook.FoundParts;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.PartRow;
@@ -27,5 +28,10 @@ public final class FindParts {
     public FoundParts some(PartFinding finding, int most) {
         List<PartRow> rows = session.parts().parts(finding, most + 1);
         return new FoundParts(rows.stream().limit(most).toList(), rows.size() > most);
+    }
+
+    /** Parts as CSV for a spreadsheet. */
+    public static String csv(List<PartRow> rows) {
+        return PartsCsv.write(rows);
     }
 }

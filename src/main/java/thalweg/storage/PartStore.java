@@ -21,15 +21,18 @@ public final class PartStore {
 
     /** So many are taken first, in the order of the index, and then put in order: sorting all could take seconds. */
     private static final String FIND = """
+            with found as materialized (
+                select p.uid, p.body, a.uid as anchor, s.uid as station, c.uid as canyon, c.name as canyon_name,
+                       json_extract(s.body, '$.name') as station_name, c.invented, t.condition, t.seen_on,
+                       t.contradictory, t.not_seen_since, t.entries, t.replaced_on,
+                       c.sort, o.place as o_place, o.uid as o_uid, s.place as s_place, a.place as a_place, p.place
+                  from %s
+                  join part_state t on t.part = p.key
+                 %s
+                 limit ?
+            )
             select *
-              from (select p.uid, p.body, a.uid as anchor, s.uid as station, c.uid as canyon, c.name as canyon_name,
-                           json_extract(s.body, '$.name') as station_name, c.invented, t.condition, t.seen_on,
-                           t.contradictory, t.not_seen_since, t.entries, t.replaced_on,
-                           c.sort, o.place as o_place, o.uid as o_uid, s.place as s_place, a.place as a_place, p.place
-                      from %s
-                      join part_state t on t.part = p.key
-                     %s
-                     limit ?)
+              from found
              order by sort, canyon, o_place, o_uid, s_place, station, a_place, anchor, place, uid
             """;
 
