@@ -6,9 +6,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import thalweg.fault.InputException;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Finding;
+import thalweg.logbook.FoundCanyons;
 import thalweg.service.ExportRecords;
 import thalweg.service.FindRecord;
+import thalweg.service.ListCanyons;
 import thalweg.service.Session;
 
 /** Writes records as a file for another database. */
@@ -34,6 +38,15 @@ final class ExportAction extends Action {
             description = "also trips, private notes and to whom sheets were given; left out unless asked for")
     private boolean withPrivate;
 
+    @Option(
+            names = "--matching",
+            paramLabel = "WORDS",
+            description = "the canyons that `list WORDS` shows, instead of named ones")
+    private String matching = "";
+
+    @Mixin
+    private final FilterOptions filter = new FilterOptions();
+
     @Mixin
     private final Output output;
 
@@ -44,15 +57,35 @@ final class ExportAction extends Action {
 
     @Override
     public Integer call() {
+        boolean searched = !matching.isBlank() || filter.asked();
+        if (searched && !canyons.isEmpty()) {
+            throw new InputException("Canyons are named or searched for; do one of the two.");
+        }
         String text;
         try (Session session = shared().reading()) {
             FindRecord find = new FindRecord(session);
-            List<CanyonRecord> records = canyons.stream().map(find::canyon).toList();
+            List<CanyonRecord> records = searched
+                    ? found(session, find)
+                    : canyons.stream().map(find::canyon).toList();
+            if (searched && records.isEmpty()) {
+                tell("No canyon fits; nothing was written.");
+                return ExitCodes.NO;
+            }
             text = switch (format) {
                 case JSON -> new ExportRecords(session).json(records, withPrivate);
             };
         }
         output.put(text);
         return ExitCodes.DONE;
+    }
+
+    private List<CanyonRecord> found(Session session, FindRecord find) {
+        FoundCanyons found = new ListCanyons(session).found(new Finding(matching, filter.filter()));
+        if (found.unknown() > 0 && !filter.filter().unknownToo()) {
+            tell(FilterOptions.unknown(found.unknown()));
+        }
+        return found.rows().stream()
+                .flatMap(row -> find.byId(row.uid()).stream())
+                .toList();
     }
 }

@@ -2,20 +2,32 @@ package thalweg.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import thalweg.json.Json;
+import thalweg.fault.InputException;
 import thalweg.json.JsonText;
-import thalweg.logbook.CanyonRow;
+import thalweg.logbook.Finding;
+import thalweg.logbook.FoundCanyons;
+import thalweg.logbook.PartFinding;
+import thalweg.logbook.PartRow;
+import thalweg.logbook.StationRow;
+import thalweg.service.FindParts;
 import thalweg.service.ListCanyons;
 import thalweg.service.Session;
-import thalweg.text.Phrases;
-import thalweg.units.UnitSystem;
 
-/** Lists canyons. */
-@Command(name = "list", description = "Lists canyons, all or those that every word fits: names, region, country.")
+/** Lists canyons, or parts of anchors. */
+@Command(
+        name = "list",
+        description = {
+            "Lists canyons, all or those that every word fits: names, region, country.",
+            "With --parts it lists parts of anchors by their hardware, as a recall asks for."
+        })
 final class ListAction extends Action {
+
+    private static final int MOST_STATIONS = 12;
 
     @Parameters(paramLabel = "WORDS", arity = "0..*", description = "beginnings of words, without regard to accents")
     private List<String> words = new ArrayList<>();
@@ -23,61 +35,98 @@ final class ListAction extends Action {
     @Option(names = "--json", description = "print JSON")
     private boolean json;
 
+    @Option(names = "--csv", description = "with --parts: print CSV (RFC 4180)")
+    private boolean csv;
+
+    @Mixin
+    private final FilterOptions filter = new FilterOptions();
+
+    @Mixin
+    private final PartOptions parts = new PartOptions();
+
+    @Mixin
+    private final Output output;
+
     ListAction(Surrounds surrounds) {
         super(surrounds);
+        output = new Output(surrounds);
     }
 
     @Override
     public Integer call() {
-        List<CanyonRow> rows;
+        if (parts.forgotten()) {
+            throw new InputException("Only parts have a kind, material, size, standard, maker or batch; add --parts.");
+        }
+        if (csv && (json || !parts.asked())) {
+            throw new InputException(
+                    json
+                            ? "--json and --csv are two formats; choose one of them."
+                            : "--csv is there for parts; add --parts, or write canyons with --json or `export`.");
+        }
+        if (parts.asked() && filter.asked()) {
+            throw new InputException(
+                    "--parts lists parts of all canyons; name canyon, region or country among the words instead.");
+        }
+        return parts.asked() ? parts() : canyons();
+    }
+
+    private int canyons() {
+        Finding finding = new Finding(String.join(" ", words), filter.filter());
+        FoundCanyons found;
         try (Session session = shared().reading()) {
-            rows = new ListCanyons(session).matching(String.join(" ", words));
+            found = new ListCanyons(session).found(finding);
+        }
+        boolean none = found.canyons().isEmpty();
+        boolean asked = !words.isEmpty() || filter.asked();
+        if (json) {
+            output.put(JsonText.indented(CanyonTable.json(found.canyons())));
+        } else if (!none) {
+            output.put(CanyonTable.of(found.canyons(), surrounds().phrases(), shared().units()));
+        } else {
+            tell(asked ? "No canyon fits." : "There are no canyons yet; `import FILE` takes some in.");
+        }
+        tellUnknown(found, finding);
+        tellStations(found);
+        return none && asked ? ExitCodes.NO : ExitCodes.DONE;
+    }
+
+    private void tellUnknown(FoundCanyons found, Finding finding) {
+        if (found.unknown() > 0 && !finding.filter().unknownToo()) {
+            tell(FilterOptions.unknown(found.unknown()));
+        }
+    }
+
+    private void tellStations(FoundCanyons found) {
+        List<StationRow> stations = found.stations();
+        if (!stations.isEmpty()) {
+            boolean more = found.moreStations() || stations.size() > MOST_STATIONS;
+            tell("Stations with these words (`show` prints one): "
+                    + stations.stream()
+                            .limit(MOST_STATIONS)
+                            .map(row -> row.canyonName() + "/" + row.stationName())
+                            .collect(Collectors.joining(", "))
+                    + (more ? " and more." : "."));
+        }
+    }
+
+    private int parts() {
+        PartFinding finding = parts.finding(String.join(" ", words));
+        List<PartRow> rows;
+        try (Session session = shared().reading()) {
+            rows = new FindParts(session).all(finding);
         }
         if (json) {
-            print(JsonText.indented(
-                    new Json.Items(rows.stream().map(ListAction::json).toList())));
-        } else if (rows.isEmpty()) {
-            tell(words.isEmpty() ? "There are no canyons yet; `import FILE` takes some in." : "No canyon fits.");
+            output.put(JsonText.indented(PartTable.json(rows)));
+        } else if (csv) {
+            output.put(FindParts.csv(rows));
+        } else if (!rows.isEmpty()) {
+            output.put(PartTable.of(rows, surrounds().phrases()));
         } else {
-            print(table(rows, surrounds().phrases(), shared().units()));
+            tell(finding.equals(PartFinding.ALL) ? "There are no parts yet." : "No part fits.");
         }
-        return rows.isEmpty() && !words.isEmpty() ? ExitCodes.NO : ExitCodes.DONE;
-    }
-
-    private static String table(List<CanyonRow> rows, Phrases phrases, UnitSystem units) {
-        List<List<String>> cells = new ArrayList<>();
-        cells.add(List.of("CANYON", "WHERE", "GRADES", "LONGEST", "STATIONS", "WORST", "NEWEST INSPECTION", "ID"));
-        for (CanyonRow row : rows) {
-            cells.add(List.of(
-                    row.name() + (row.invented() ? " (invented)" : ""),
-                    row.whereabouts(),
-                    String.join(" / ", present(row.french(), row.american())),
-                    row.longestDrop().map(drop -> drop.print(units)).orElse(phrases.say("unknown")),
-                    Integer.toString(row.stations()),
-                    Words.condition(phrases, row.worst()),
-                    row.newestInspection().isEmpty() ? phrases.say("condition.unknown") : row.newestInspection(),
-                    row.uid().text()));
+        if (rows.stream().anyMatch(row -> row.replacedSince().isPresent())) {
+            tell(surrounds().phrases().say("parts.replaced_note"));
         }
-        return Columns.of(cells);
-    }
-
-    private static List<String> present(String... texts) {
-        return List.of(texts).stream().filter(text -> !text.isEmpty()).toList();
-    }
-
-    private static Json json(CanyonRow row) {
-        return Json.fields()
-                .put("uid", row.uid().text())
-                .put("name", row.name())
-                .put("where", row.whereabouts())
-                .put("french_grade", row.french())
-                .put("american_grade", row.american())
-                .putKnown("longest_drop_cm", row.longestDrop().map(drop -> Json.of(drop.inCentimetres())))
-                .put("stations", row.stations())
-                .putWord("worst", row.worst())
-                .put("never_seen", row.neverSeen())
-                .put("newest_inspection", row.newestInspection())
-                .putIfTrue("invented", row.invented())
-                .done();
+        return rows.isEmpty() && !finding.equals(PartFinding.ALL) ? ExitCodes.NO : ExitCodes.DONE;
     }
 }

@@ -10,8 +10,8 @@ import thalweg.logbook.CanyonRow;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.StationRow;
 import thalweg.route.Canyon;
-import thalweg.storage.CanyonStore;
 import thalweg.text.Fold;
 
 /** Finds the one record that a name, part of a name or id stands for; where several fit, they are listed. */
@@ -80,19 +80,19 @@ public final class FindRecord {
     public StationInCanyon station(String nameOrId) {
         Optional<Uid> uid = Uid.parse(nameOrId);
         if (uid.isPresent()) {
-            CanyonStore.FoundStation found = session.canyons()
+            StationRow found = session.canyons()
                     .station(uid.get())
                     .orElseThrow(() -> new InputException("There is no station with the id "
                             + uid.get().text() + "; `show CANYON` lists its stations."));
             return in(found);
         }
         String words = nameOrId.replace('/', ' ');
-        List<CanyonStore.FoundStation> fitting =
+        List<StationRow> fitting =
                 words.isBlank() ? List.of() : session.canyons().stations(words);
-        List<CanyonStore.FoundStation> exact = fitting.stream()
+        List<StationRow> exact = fitting.stream()
                 .filter(found -> endsWith(Fold.tokens(words), Fold.tokens(found.stationName())))
                 .toList();
-        List<CanyonStore.FoundStation> best = exact.isEmpty() ? fitting : exact;
+        List<StationRow> best = exact.isEmpty() ? fitting : exact;
         if (best.isEmpty()) {
             throw new InputException("There is no station named \"" + nameOrId.strip()
                     + "\"; name it as CANYON/STATION, and `show CANYON` lists its stations.");
@@ -126,7 +126,7 @@ public final class FindRecord {
                 && asked.subList(asked.size() - name.size(), asked.size()).equals(name);
     }
 
-    private StationInCanyon in(CanyonStore.FoundStation found) {
+    private StationInCanyon in(StationRow found) {
         CanyonRecord canyon = byId(found.canyon()).orElseThrow();
         return new StationInCanyon(canyon, canyon.station(found.station()).orElseThrow());
     }

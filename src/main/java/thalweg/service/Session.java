@@ -17,6 +17,7 @@ import thalweg.storage.Database;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
+import thalweg.storage.PartStore;
 import thalweg.storage.RecordStore;
 import thalweg.storage.SettingStore;
 import thalweg.storage.ThingStore;
@@ -120,6 +121,10 @@ public final class Session implements AutoCloseable {
 
     ChangeStore changes() {
         return new ChangeStore(database);
+    }
+
+    PartStore parts() {
+        return new PartStore(database);
     }
 
     CheckStore check() {

@@ -101,11 +101,23 @@ public final class CheckStore {
             List<String> findings = new ArrayList<>();
             sql.all("pragma integrity_check", row -> row.getString(1)).stream()
                     .filter(line -> !line.equals("ok"))
-                    .forEach(line -> findings.add("The file is damaged: " + line + "."));
+                    .forEach(line -> findings.add(damage(line)));
             sql.all("pragma foreign_key_check", row -> row.getString(1))
                     .forEach(table -> findings.add("A row of the table " + table + " belongs to nothing."));
             return findings;
         });
+    }
+
+    private static String damage(String line) {
+        return SearchIndex.TABLES.stream()
+                .filter(line::contains)
+                .findFirst()
+                .map(CheckStore::underived)
+                .orElse("The file is damaged: " + line + ".");
+    }
+
+    private static String underived(String table) {
+        return "The table " + table + " does not match the ledger it is derived from; check --rebuild mends it.";
     }
 
     private List<String> ledger() {
@@ -171,9 +183,13 @@ public final class CheckStore {
             database.read(stored -> fresh.write(rebuilt -> {
                 LedgerStore.replay(stored, rebuilt);
                 for (String table : Derived.TABLES) {
-                    if (!rows(stored, table).equals(rows(rebuilt, table))) {
-                        findings.add("The table " + table
-                                + " does not match the ledger it is derived from; check --rebuild mends it.");
+                    if (!RowSum.of(stored, Dumps.of(table)).equals(RowSum.of(rebuilt, Dumps.of(table)))) {
+                        findings.add(underived(table));
+                    }
+                }
+                for (String table : SearchIndex.TABLES) {
+                    if (!words(stored, table).equals(words(rebuilt, table))) {
+                        findings.add(underived(table));
                     }
                 }
                 return findings;
@@ -184,25 +200,20 @@ public final class CheckStore {
         return findings;
     }
 
-    /** Everything in a table but its integer keys, which differ from one filling to the next. */
-    private static List<String> rows(Sql sql, String table) throws SQLException {
-        return sql.all(Dumps.of(table), row -> {
-            StringBuilder text = new StringBuilder();
-            for (int column = 1; column <= row.getMetaData().getColumnCount(); column++) {
-                text.append(row.getString(column)).append('\u001F');
-            }
-            return text.toString();
-        });
+    /** The words of an index, read from the index itself through a table that lives as long as the connection. */
+    private static RowSum words(Sql sql, String table) throws SQLException {
+        sql.run("create virtual table if not exists temp.%1$s_read using fts5vocab(main, %1$s, instance)"
+                .formatted(table));
+        return RowSum.of(sql, Dumps.WORDS.formatted(table, table.substring(0, table.indexOf('_'))));
     }
 
-    /** The statements that show a table without its integer keys. */
+    /** The statements that show a table without its integer keys, which differ from one filling to the next. */
     private static final class Dumps {
 
         private static final String CHILD = """
                 select hex(t.uid), hex(t.head), hex(q.uid), t.place, t.body, t.removed%s
                   from %s t
                   join %s q on q.key = t.parent
-                 order by t.uid
                 """;
 
         private static final String FACT = """
@@ -210,47 +221,56 @@ public final class CheckStore {
                        hex(t.corrects)
                   from %s t
                   join %s q on q.key = t.%2$s
-                 order by t.uid
                 """;
 
         private static final String CANYON = """
                 select hex(uid), hex(head), name, whereabouts, french, american, longest_drop_cm, invented, sort,
-                       search, body, removed
+                       body, removed, region, country, french_vertical, french_aquatic, french_commitment,
+                       american_class, american_water_from, american_water_to, american_time, american_risk,
+                       minutes_from, minutes_to
                   from canyon
-                 order by uid
                 """;
 
         private static final String WITHDRAWAL = """
                 select hex(uid), hex(withdrawn), author, at, body
                   from withdrawal
-                 order by uid
                 """;
 
         private static final String PRIVATE_NOTE = """
                 select hex(uid), hex(head), hex(about), body, removed
                   from private_note
-                 order by uid
                 """;
 
         private static final String PART_STATE = """
-                select hex(p.uid), t.condition, t.seen_on, t.contradictory, t.not_seen_since, t.entries
+                select hex(p.uid), t.condition, t.seen_on, t.contradictory, t.not_seen_since, t.entries,
+                       t.replaced_on
                   from part_state t
                   join part p on p.key = t.part
-                 order by p.uid
                 """;
 
         private static final String CANYON_STATE = """
-                select hex(c.uid), t.stations, t.longest_drop_cm, t.worst, t.never_seen, t.newest
+                select hex(c.uid), t.stations, t.longest_drop_cm, t.worst, t.never_seen, t.newest,
+                       t.drop_from_cm, t.drop_to_cm
                   from canyon_state t
                   join canyon c on c.key = t.canyon
-                 order by c.uid
+                """;
+
+        /** A word whose thing is missing stands without its name, and so is not what it should be. */
+        private static final String WORDS = """
+                select hex(t.uid), v.col, v.term
+                  from temp.%1$s_read v
+                  left join %2$s t on t.key = v.doc
+                 union all
+                select hex(t.uid), 'indexed', ''
+                  from %1$s w
+                  left join %2$s t on t.key = w.rowid
                 """;
 
         private static String of(String table) {
             return switch (table) {
                 case "canyon" -> CANYON;
-                case "obstacle" -> CHILD.formatted(", t.drop_cm", "obstacle", "canyon");
-                case "station" -> CHILD.formatted(", t.search", "station", "obstacle");
+                case "obstacle" -> CHILD.formatted(", t.drop_cm, t.unmeasured", "obstacle", "canyon");
+                case "station" -> CHILD.formatted("", "station", "obstacle");
                 case "anchor" -> CHILD.formatted("", "anchor", "station");
                 case "part" -> CHILD.formatted("", "part", "anchor");
                 case "inspection" -> FACT.formatted("inspection", "part");

@@ -141,11 +141,18 @@ public final class Database implements AutoCloseable {
         if (version > 0 && setup.copies()) {
             backUp(file.resolveSibling(file.getFileName() + ".before-version-" + migrations.latest()));
         }
-        write(within -> {
-            within.run("pragma application_id = " + APPLICATION_ID);
-            migrations.run(within);
-            return file;
-        });
+        try {
+            write(within -> {
+                within.run("pragma application_id = " + APPLICATION_ID);
+                migrations.run(within);
+                return file;
+            });
+        } catch (IllegalArgumentException e) {
+            throw new StoreException(
+                    "The database " + file + " cannot be brought up to date, because its ledger breaks a rule of this"
+                            + " program: " + e.getMessage() + ". Nothing was changed; put a backup copy in its place.",
+                    e);
+        }
     }
 
     /**

@@ -38,6 +38,7 @@ final class Derived {
     private final Sql sql;
     private final Summaries summaries;
     private final DerivedFacts facts;
+    private final SearchIndex index;
     private final Set<Long> touchedParts = new LinkedHashSet<>();
     private final Set<Long> touchedCanyons = new LinkedHashSet<>();
 
@@ -45,6 +46,7 @@ final class Derived {
         this.sql = sql;
         this.summaries = new Summaries(sql);
         this.facts = new DerivedFacts(sql);
+        this.index = new SearchIndex(sql);
     }
 
     /** Shows the revision's body as the thing's present state. */
@@ -64,12 +66,11 @@ final class Derived {
             case PRIVATE_NOTE -> privateNote(revision);
         }
         touchCanyonOf(type.get(), revision.thing());
+        index.touch(type.get(), keyOf(type.get().word(), revision.thing()).orElseThrow());
     }
 
     private void canyon(Revision revision) throws SQLException {
         Canyon canyon = read(CanyonBody.read(revision.thing(), reader(revision)), revision.thing());
-        String search = index(String.join(
-                " ", canyon.name(), String.join(" ", canyon.otherNames()), canyon.region(), canyon.country()));
         sql.run(
                 UPSERT_CANYON,
                 revision.thing().bytes(),
@@ -81,26 +82,24 @@ final class Derived {
                 canyon.longestDrop().map(Length::inCentimetres).orElse(null),
                 canyon.invented() ? 1 : 0,
                 Fold.fold(canyon.name()),
-                search,
                 JsonText.canonical(revision.body()),
                 revision.deleted() ? 1 : 0);
+        Measures.keep(sql, canyon);
     }
 
     private void obstacle(Revision revision) throws SQLException {
         Uid uid = revision.thing();
         Obstacle obstacle = read(ObstacleBody.read(uid, parent(revision, "canyon"), "", reader(revision)), uid);
         long key = child("obstacle", "canyon", obstacle.order(), revision);
-        Long drop = obstacle.kind() == ObstacleKind.DROP
-                ? obstacle.height().map(Length::inCentimetres).orElse(null)
-                : null;
-        sql.run(OBSTACLE_DROP, drop, key);
+        boolean drop = obstacle.kind() == ObstacleKind.DROP;
+        Long height = drop ? obstacle.height().map(Length::inCentimetres).orElse(null) : null;
+        sql.run(OBSTACLE_DROP, height, drop && height == null ? 1 : 0, key);
     }
 
     private void station(Revision revision) throws SQLException {
         Uid uid = revision.thing();
         Station station = read(StationBody.read(uid, parent(revision, "obstacle"), "", reader(revision)), uid);
-        long key = child("station", "obstacle", station.order(), revision);
-        sql.run(STATION_SEARCH, index(station.name()), key);
+        child("station", "obstacle", station.order(), revision);
     }
 
     private void anchor(Revision revision) throws SQLException {
@@ -169,13 +168,8 @@ final class Derived {
         }
     }
 
-    /** Words as the search finds them: each with a space before it, so that a pattern can ask for its beginning. */
-    private static String index(String text) {
-        return " " + String.join(" ", Fold.tokens(text));
-    }
-
     /**
-     * Brings the kept summaries of everything touched up to date; call it once, at the end of the transaction.
+     * Brings the kept summaries and the index of words up to date; call it once, at the end of the transaction.
      *
      * @return the keys of the canyons that were touched
      */
@@ -186,6 +180,7 @@ final class Derived {
         for (long canyon : touchedCanyons) {
             summaries.keepCanyon(canyon);
         }
+        index.finish();
         return touchedCanyons;
     }
 
@@ -219,7 +214,7 @@ final class Derived {
         return record.orElseThrow(() -> new IllegalArgumentException("the body of " + uid.text() + " breaks a rule"));
     }
 
-    /** Every query table, children first. */
+    /** Every query table but the index of words, children first. */
     static final List<String> TABLES = List.of(
             "canyon_state",
             "part_state",
@@ -239,13 +234,13 @@ final class Derived {
 
     private static final String UPSERT_CANYON = """
             insert into canyon (uid, head, name, whereabouts, french, american, longest_drop_cm, invented, sort,
-                   search, body, removed)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                   body, removed)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
                 on conflict (uid) do update
                set head = excluded.head, name = excluded.name, whereabouts = excluded.whereabouts,
                    french = excluded.french, american = excluded.american,
                    longest_drop_cm = excluded.longest_drop_cm, invented = excluded.invented,
-                   sort = excluded.sort, search = excluded.search, body = excluded.body,
+                   sort = excluded.sort, body = excluded.body,
                    removed = excluded.removed
             """;
 
@@ -257,9 +252,7 @@ final class Derived {
                    removed = excluded.removed
             """;
 
-    private static final String OBSTACLE_DROP = "update obstacle set drop_cm = ? where key = ?";
-
-    private static final String STATION_SEARCH = "update station set search = ? where key = ?";
+    private static final String OBSTACLE_DROP = "update obstacle set drop_cm = ?, unmeasured = ? where key = ?";
 
     private static final String UPSERT_PRIVATE_NOTE = """
             insert into private_note (uid, head, about, body, removed)

@@ -234,23 +234,31 @@ public final class LedgerStore {
     /** Empties the derived tables and fills them again from the ledger, in one transaction. */
     public void rebuild() {
         database.write(sql -> {
-            for (String table : Derived.TABLES) {
-                sql.run("delete from " + table);
-            }
-            replay(sql, sql);
+            rebuild(sql);
             return sql;
         });
+    }
+
+    /** The same where the caller holds the transaction. */
+    static void rebuild(Sql sql) throws SQLException {
+        SearchIndex.empty(sql);
+        for (String table : Derived.TABLES) {
+            sql.run("delete from " + table);
+        }
+        replay(sql, sql);
     }
 
     /** Fills the empty derived tables of one connection from the ledger of another, in the order of writing. */
     static void replay(Sql ledger, Sql target) throws SQLException {
         Derived derived = new Derived(target);
-        for (String text : ledger.all("select canonical from revision order by key", row -> row.getString(1))) {
+        ledger.each("select canonical from revision order by key", row -> {
+            String text = row.getString(1);
             derived.show(LedgerText.revision(text).orElseThrow(() -> unreadable(text)));
-        }
-        for (String text : ledger.all("select canonical from fact order by key", row -> row.getString(1))) {
+        });
+        ledger.each("select canonical from fact order by key", row -> {
+            String text = row.getString(1);
             derived.show(LedgerText.fact(text).orElseThrow(() -> unreadable(text)));
-        }
+        });
         derived.finish();
     }
 

@@ -16,7 +16,7 @@ import java.util.List;
 record Migrations(List<String> steps) {
 
     /** Those of this program. */
-    static final Migrations OURS = new Migrations(List.of("001-records.sql", "002-changes.sql"));
+    static final Migrations OURS = new Migrations(List.of("001-records.sql", "002-changes.sql", "003-search.sql"));
 
     Migrations {
         steps = List.copyOf(steps);
@@ -32,14 +32,23 @@ record Migrations(List<String> steps) {
         return sql.one("pragma user_version", row -> row.getInt(1)).orElse(0);
     }
 
-    /** Runs every step that the database lacks by now; the caller holds the transaction. */
+    /**
+     * Runs every step that the database lacks by now; the caller holds the transaction.
+     *
+     * <p>A step changes tables and no more. What is derived from the ledger is derived anew after the last of them, as SQL
+     * can neither fold words nor read bodies by the rules of this program.
+     */
     void run(Sql sql) throws SQLException {
-        for (int version = version(sql); version < latest(); version++) {
+        int before = version(sql);
+        for (int version = before; version < latest(); version++) {
             for (String statement : statements(steps.get(version))) {
                 sql.run(statement);
             }
         }
         sql.run("pragma user_version = " + latest());
+        if (before > 0 && before < latest()) {
+            LedgerStore.rebuild(sql);
+        }
     }
 
     /** SQLite runs only the first statement of a text that holds several, so they are cut apart at line ends. */

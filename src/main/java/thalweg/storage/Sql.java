@@ -12,10 +12,10 @@ import org.jspecify.annotations.Nullable;
 /** The little that JDBC lacks: run a statement with its values, read rows. */
 final class Sql {
 
-    private final Connection connection;
+    private final Statements statements;
 
     Sql(Connection connection) {
-        this.connection = connection;
+        this.statements = new Statements(connection);
     }
 
     /** Reads one row. */
@@ -24,11 +24,15 @@ final class Sql {
         T read(ResultSet row) throws SQLException;
     }
 
+    /** Uses one row. */
+    @FunctionalInterface
+    interface RowUser {
+        void use(ResultSet row) throws SQLException;
+    }
+
     /** How many rows it changed. */
     int run(String sql, @Nullable Object... values) throws SQLException {
-        try (PreparedStatement statement = prepared(sql, values)) {
-            return statement.executeUpdate();
-        }
+        return with(sql, PreparedStatement::executeUpdate, values);
     }
 
     /** The integer key of the row that it inserted. */
@@ -39,32 +43,54 @@ final class Sql {
 
     <T> List<T> all(String sql, RowReader<T> reader, @Nullable Object... values) throws SQLException {
         List<T> rows = new ArrayList<>();
-        try (PreparedStatement statement = prepared(sql, values);
-                ResultSet result = statement.executeQuery()) {
-            while (result.next()) {
-                rows.add(reader.read(result));
-            }
-        }
+        each(sql, row -> rows.add(reader.read(row)), values);
         return rows;
     }
 
-    <T> Optional<T> one(String sql, RowReader<T> reader, @Nullable Object... values) throws SQLException {
-        try (PreparedStatement statement = prepared(sql, values);
-                ResultSet result = statement.executeQuery()) {
-            return result.next() ? Optional.of(reader.read(result)) : Optional.empty();
-        }
+    /** Uses the rows one after the other, so that they need not be in memory together. */
+    void each(String sql, RowUser user, @Nullable Object... values) throws SQLException {
+        with(
+                sql,
+                statement -> {
+                    try (ResultSet result = statement.executeQuery()) {
+                        int rows = 0;
+                        for (; result.next(); rows++) {
+                            user.use(result);
+                        }
+                        return rows;
+                    }
+                },
+                values);
     }
 
-    private PreparedStatement prepared(String sql, @Nullable Object... values) throws SQLException {
-        PreparedStatement statement = connection.prepareStatement(sql);
+    <T> Optional<T> one(String sql, RowReader<T> reader, @Nullable Object... values) throws SQLException {
+        return with(
+                sql,
+                statement -> {
+                    try (ResultSet result = statement.executeQuery()) {
+                        return result.next() ? Optional.of(reader.read(result)) : Optional.empty();
+                    }
+                },
+                values);
+    }
+
+    /** Work with a prepared statement. */
+    @FunctionalInterface
+    private interface Use<T> {
+        T of(PreparedStatement statement) throws SQLException;
+    }
+
+    /** A statement that failed is not used again. */
+    private <T> T with(String sql, Use<T> use, @Nullable Object... values) throws SQLException {
+        PreparedStatement statement = statements.take(sql, values);
+        T result;
         try {
-            for (int i = 0; i < values.length; i++) {
-                statement.setObject(i + 1, values[i]);
-            }
-            return statement;
-        } catch (SQLException e) {
+            result = use.of(statement);
+        } catch (SQLException | RuntimeException | Error e) {
             statement.close();
             throw e;
         }
+        statements.giveBack(sql, statement);
+        return result;
     }
 }

@@ -3,12 +3,14 @@ package thalweg.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 import thalweg.body.InspectionBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.ConditionRules;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartState;
+import thalweg.logbook.Work;
 import thalweg.route.PartialDate;
 
 /** Keeps the condition of each part and the summary of each canyon, so that lists need not work them out. */
@@ -31,7 +33,15 @@ final class Summaries {
                 state.seenOn().map(PartialDate::print).orElse(null),
                 state.contradictory() ? 1 : 0,
                 state.notSeenSince().map(PartialDate::print).orElse(null),
-                state.entries());
+                state.entries(),
+                replaced(inspections).map(PartialDate::print).orElse(null));
+    }
+
+    private static Optional<PartialDate> replaced(List<Inspection> inspections) {
+        return inspections.stream()
+                .filter(inspection -> inspection.work().contains(Work.REPLACED))
+                .map(Inspection::on)
+                .max(PartialDate.BY_LAST_DAY);
     }
 
     private static Inspection inspection(ResultSet row) throws SQLException {
@@ -42,6 +52,7 @@ final class Summaries {
     /** Works out one canyon's summary from its parts' states. */
     void keepCanyon(long canyon) throws SQLException {
         sql.run(KEEP_CANYON, canyon);
+        sql.run(KEEP_DROP, canyon);
     }
 
     private static final String INSPECTIONS = """
@@ -53,12 +64,13 @@ final class Summaries {
             """;
 
     private static final String KEEP_PART = """
-            insert into part_state (part, condition, seen_on, contradictory, not_seen_since, entries)
-            values (?, ?, ?, ?, ?, ?)
+            insert into part_state (part, condition, seen_on, contradictory, not_seen_since, entries,
+                   replaced_on)
+            values (?, ?, ?, ?, ?, ?, ?)
                 on conflict (part) do update
                set condition = excluded.condition, seen_on = excluded.seen_on,
                    contradictory = excluded.contradictory, not_seen_since = excluded.not_seen_since,
-                   entries = excluded.entries
+                   entries = excluded.entries, replaced_on = excluded.replaced_on
             """;
 
     /** A month or a year sorts as its last day: '2025' || '-99-99' comes after every day of 2025. */
@@ -91,5 +103,25 @@ final class Summaries {
                 on conflict (canyon) do update
                set stations = excluded.stations, longest_drop_cm = excluded.longest_drop_cm,
                    worst = excluded.worst, never_seen = excluded.never_seen, newest = excluded.newest
+            """;
+
+    /**
+     * The longest drop is no less than the highest that anybody stated or entered. It is no more either where somebody
+     * stated the longest, or where the line has drops and each has its height.
+     */
+    private static final String KEEP_DROP = """
+            update canyon_state
+               set drop_from_cm = max(coalesce(d.stated, 0), coalesce(d.highest, 0)),
+                   drop_to_cm = case
+                       when d.stated is not null or (d.highest is not null and d.unmeasured = 0)
+                       then max(coalesce(d.stated, 0), coalesce(d.highest, 0))
+                   end
+              from (select c.key, c.longest_drop_cm as stated, max(o.drop_cm) as highest,
+                           coalesce(max(o.unmeasured), 0) as unmeasured
+                      from canyon c
+                      left join obstacle o on o.parent = c.key and o.removed = 0
+                     where c.key = ?
+                     group by c.key) d
+             where canyon_state.canyon = d.key
             """;
 }

@@ -69,9 +69,29 @@ public final class Fold {
      * The words of the text, folded, in order: runs of letters and digits. A run of Chinese, Japanese or Korean
      * characters, which are written without spaces, counts as its overlapping pairs, a single one as itself.
      *
-     * @return made the same way for what is searched and for what is asked; may be empty, no word is
+     * @return what is asked for; may be empty, no word is
      */
     public static List<String> tokens(String text) {
+        return tokens(text, false);
+    }
+
+    /**
+     * The words by which the text is found: each word that is asked for begins one of them. They are the words of the
+     * text and, after the pairs of a run, its last character by itself: the other characters begin a pair, and one alone
+     * is to find the end of a run as well.
+     */
+    public static List<String> indexed(String text) {
+        return tokens(text, true);
+    }
+
+    /** The letters and digits of the text, folded, with nothing between them: "EN 959" as "en959". */
+    public static String joined(String text) {
+        StringBuilder out = new StringBuilder();
+        fold(text).codePoints().filter(c -> Kind.of(c) != Kind.GAP).forEach(out::appendCodePoint);
+        return out.toString();
+    }
+
+    private static List<String> tokens(String text, boolean withEnds) {
         List<String> tokens = new ArrayList<>();
         String folded = fold(text);
         int at = 0;
@@ -84,7 +104,7 @@ public final class Fold {
             }
             switch (kind) {
                 case WORD -> tokens.add(folded.substring(at, end));
-                case UNSPACED -> addPairs(folded.substring(at, end), tokens);
+                case UNSPACED -> addPairs(folded.substring(at, end), withEnds, tokens);
                 case GAP -> {}
             }
             at = end;
@@ -111,13 +131,13 @@ public final class Fold {
         return PLAIN.getOrDefault(lower, Character.toString(lower));
     }
 
-    private static void addPairs(String run, List<String> tokens) {
+    private static void addPairs(String run, boolean withEnd, List<String> tokens) {
         int[] characters = run.codePoints().toArray();
-        if (characters.length == 1) {
-            tokens.add(run);
-        }
         for (int i = 0; i + 1 < characters.length; i++) {
             tokens.add(new String(characters, i, 2));
+        }
+        if (withEnd || characters.length == 1) {
+            tokens.add(new String(characters, characters.length - 1, 1));
         }
     }
 
@@ -127,7 +147,10 @@ public final class Fold {
         GAP;
 
         static Kind at(String text, int index) {
-            int codePoint = text.codePointAt(index);
+            return of(text.codePointAt(index));
+        }
+
+        static Kind of(int codePoint) {
             if (codePoint == KANA_LENGTHENER) {
                 return UNSPACED;
             }

@@ -34,6 +34,7 @@ class FloorPlanTest {
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
             exchange.gpx  | pure | units text json place body                                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
+            exchange.csv  |      | fault units text json place rig ledger route logbook body exchange           | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite

@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import thalweg.body.ThingBody;
 import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
@@ -14,6 +18,7 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.Condition;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.StationRow;
 import thalweg.route.AmericanGrade;
 import thalweg.route.Canyon;
 import thalweg.route.FrenchGrade;
@@ -21,10 +26,10 @@ import thalweg.route.PartialDate;
 import thalweg.route.Prose;
 import thalweg.route.Station;
 import thalweg.route.Times;
-import thalweg.storage.CanyonStore.FoundStation;
 import thalweg.testing.MemoryKnown;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
+import thalweg.text.Fold;
 
 class CanyonStoreTest {
 
@@ -144,6 +149,68 @@ class CanyonStoreTest {
         assertThat(found("plain")).hasSize(1);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Łużna, luzna",
+        "Probenstraße, PROBENSTRASSE",
+        "Probenstrasse, straße probenstraße",
+        "Ёлка, елк",
+        "Ñandú, ÑAND",
+        "奥秩父沢登り, 父",
+        "奥秩父沢登り, り",
+        "奥秩父沢登り, 秩父沢",
+        "계곡, 곡",
+        "وَادِي الكبير, وادي",
+        "नदी घाटी, घाटी",
+        "ILICA, ılıca",
+        "Ilıca, ILICA",
+        "İğne, igne",
+        "Ⅳ, iv",
+        "Val d’Enfer, d'enf",
+        "ที่น้ำตก, ที่"
+    })
+    void namesAreFoundHoweverTheyAreTyped(String name, String typed) {
+        canyon("Other", List.of(), "", "");
+        canyon("Named", List.of(name + " straße"), "", "");
+        Locale before = Locale.getDefault();
+        try {
+            for (String language : List.of("en", "tr", "lt")) {
+                Locale.setDefault(Locale.forLanguageTag(language));
+
+                assertThat(found(typed)).as(language).containsExactly("Named");
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /** The index cuts no word and changes none that folding left whole: one in 101 of all letters and digits. */
+    @Test
+    void everyLetterFindsItself() {
+        List<String> letters = IntStream.rangeClosed(0, Character.MAX_CODE_POINT)
+                .filter(Character::isLetterOrDigit)
+                .filter(c -> !Fold.tokens(Character.toString(c)).isEmpty())
+                .mapToObj(Character::toString)
+                .toList();
+        List<String> some = IntStream.range(0, letters.size() / 101)
+                .mapToObj(i -> letters.get(i * 101))
+                .toList();
+        assertThat(some).hasSizeGreaterThan(1000);
+        for (int i = 0; i < some.size(); i += 20) {
+            List<String> names = some.subList(i, Math.min(some.size(), i + 20));
+            String first = "z" + (10_000 + i);
+            Uid uid = canyon(first + " " + String.join(" ", names), List.of(), "", "");
+
+            for (String letter : names) {
+                assertThat(canyons.search(first + " " + letter))
+                        .as(letter)
+                        .map(CanyonRow::uid)
+                        .containsExactly(uid);
+            }
+        }
+        assertThat(new CheckStore(database).findings()).isEmpty();
+    }
+
     @Test
     void stationsAreFoundByTheirNameAndTheirCanyons() {
         Uid canyon = canyon("Example", List.of(), "", "Utopia");
@@ -151,12 +218,12 @@ class CanyonStoreTest {
         Uid first = station(canyon, "Big tree");
         Uid second = station(other, "Big boulder");
 
-        assertThat(canyons.stations("big").stream().map(FoundStation::station)).containsExactly(second, first);
-        assertThat(canyons.stations("exa big")).containsExactly(new FoundStation(first, canyon, "Example", "Big tree"));
+        assertThat(canyons.stations("big").stream().map(StationRow::station)).containsExactly(second, first);
+        assertThat(canyons.stations("exa big")).containsExactly(new StationRow(first, canyon, "Example", "Big tree"));
         assertThat(canyons.stations("utopia tree")).hasSize(1);
         assertThat(canyons.stations("small")).isEmpty();
-        assertThat(canyons.station(second)).map(FoundStation::stationName).contains("Big boulder");
-        assertThat(canyons.station(first)).map(FoundStation::canyon).contains(canyon);
+        assertThat(canyons.station(second)).map(StationRow::stationName).contains("Big boulder");
+        assertThat(canyons.station(first)).map(StationRow::canyon).contains(canyon);
         assertThat(canyons.station(canyon)).isEmpty();
     }
 

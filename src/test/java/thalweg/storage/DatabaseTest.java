@@ -68,11 +68,13 @@ class DatabaseTest {
         }
     }
 
+    /** But for the index of words, whose tables SQLite makes by itself. */
     @Test
     void everyTableIsStrict() {
         try (Database database = Database.inMemory()) {
             assertThat(database.<List<String>>read(sql -> sql.all(
-                            "select name, strict from pragma_table_list where schema = 'main' and name not like 'sqlite_%'",
+                            "select name, strict from pragma_table_list where schema = 'main' and name not like 'sqlite_%'"
+                                    + " and name not glob '*_words*'",
                             row -> row.getString(1) + row.getInt(2))))
                     .hasSize(21)
                     .allMatch(table -> table.endsWith("1"));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -16,6 +17,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thalweg.fault.StoreException;
+import thalweg.logbook.CanyonFilter;
+import thalweg.logbook.CanyonMeasure;
+import thalweg.logbook.CanyonRow;
+import thalweg.logbook.Finding;
+import thalweg.logbook.FoundCanyon;
+import thalweg.logbook.PartFinding;
+import thalweg.logbook.Span;
+import thalweg.logbook.StationRow;
+import thalweg.route.PartialDate;
 import thalweg.testing.MemoryKnown;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
@@ -24,6 +34,8 @@ class MigrationsTest {
 
     private static final Database.Setup LATER = new Database.Setup(oursAnd("test-more.sql"), 5_000);
     private static final Database.Setup BROKEN = new Database.Setup(oursAnd("test-broken.sql"), 5_000);
+
+    private static final Database.Setup FIRST = new Database.Setup(new Migrations(List.of("001-records.sql")), 5_000);
 
     private static final int OURS = Migrations.OURS.latest();
     private static final int NEXT = OURS + 1;
@@ -68,6 +80,63 @@ class MigrationsTest {
             assertThat(new CheckStore(copy).findings()).isEmpty();
         }
         Database.open(file, Access.WRITE, LATER).close();
+    }
+
+    /** The rows were written by version 1 of the program itself. */
+    private Path ofVersion1() throws IOException {
+        Path file = folder.resolve("old.db");
+        String rows = Files.readString(Path.of("src/test/resources/thalweg/storage/version-1-rows.sql"));
+        try (Database database = Database.open(file, Access.CREATE, FIRST)) {
+            database.write(sql -> {
+                for (String row : rows.split(";\\R")) {
+                    sql.run(row);
+                }
+                return sql;
+            });
+        }
+        return file;
+    }
+
+    @Test
+    void whatVersion1HeldIsFoundByItsWordsAndMeasuresAfterwards() throws IOException {
+        Path file = ofVersion1();
+
+        try (Database database = Database.open(file, Access.WRITE)) {
+            assertThat(database.read(Migrations::version)).isEqualTo(OURS);
+            assertThat(new CheckStore(database).findings()).isEmpty();
+            CanyonStore canyons = new CanyonStore(database);
+            assertThat(canyons.search("luzna")).map(CanyonRow::name).containsExactly("Łużna Próba");
+            assertThat(canyons.search("PROBENSTRASSE utop")).hasSize(1);
+            assertThat(canyons.search("沢")).map(CanyonRow::name).containsExactly("奥試験沢");
+            assertThat(canyons.stations("елка")).map(StationRow::stationName).containsExactly("Ёлка");
+            assertThat(new PartStore(database).parts(PartFinding.of("pw2231"), 10))
+                    .singleElement()
+                    .satisfies(row -> assertThat(row.replacedSince()).contains(PartialDate.parse("2023-05-01")));
+            CanyonFilter atMost18 =
+                    new CanyonFilter("", "", Map.of(CanyonMeasure.LONGEST_DROP, Span.to(1800)), false, false);
+            assertThat(canyons.canyons(new Finding("", atMost18)))
+                    .as("of one nothing is known, one has a drop of unknown height, of one it is stated")
+                    .map(FoundCanyon::fits)
+                    .containsExactly(false, false, true);
+        }
+        assertThat(folder.resolve("old.db.before-version-" + OURS)).isRegularFile();
+    }
+
+    @Test
+    void aLedgerThatCannotBeReadLeavesAnOldDatabaseAsItWas() throws IOException {
+        Path file = ofVersion1();
+        try (Database database = Database.open(file, Access.WRITE, FIRST)) {
+            database.write(sql -> sql.run("update revision set canonical = '{}' where key = 2"));
+        }
+
+        assertThatThrownBy(() -> Database.open(file, Access.WRITE))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("its ledger breaks a rule")
+                .hasMessageContaining("Nothing was changed");
+
+        try (Database database = Database.open(file, Access.READ, FIRST)) {
+            assertThat(database.read(Migrations::version)).isEqualTo(1);
+        }
     }
 
     @Test

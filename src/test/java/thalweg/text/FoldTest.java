@@ -142,6 +142,37 @@ final class FoldTest {
         assertThat(Fold.tokens("奥秩父沢登り")).containsAll(Fold.tokens("秩父沢"));
     }
 
+    /** As the first and the inner characters of a run begin a pair, and its last stands by itself. */
+    @ParameterizedTest
+    @CsvSource({
+        "奥秩父, 奥",
+        "奥秩父, 秩",
+        "奥秩父, 父",
+        "K2沢登り3, り",
+        "沢, 沢",
+        "コーヒー, ー",
+        "계곡, 곡",
+        "Val d'Enfer, enf",
+        "वादी घाटी, घा",
+        "Ёлка, ёл",
+        "وَادِي, وا",
+        "ILICA, ılı"
+    })
+    void everyWordThatIsAskedForBeginsAWordByWhichTheTextIsFound(String text, String words) {
+        assertThat(Fold.tokens(words))
+                .isNotEmpty()
+                .allSatisfy(asked -> assertThat(Fold.indexed(text)).anyMatch(word -> word.startsWith(asked)));
+    }
+
+    @Test
+    void aTextIsFoundByWhateverIsAskedOfItself() {
+        HostileText.all()
+                .forEach(text -> assertThat(Fold.indexed(text))
+                        .as(HostileText.spelled(text))
+                        .containsAll(Fold.tokens(text)));
+        assertThat(Fold.indexed("奥秩父 x 沢")).containsExactly("奥秩", "秩父", "父", "x", "沢");
+    }
+
     @Test
     void wordsHoldNothingThatAQueryCouldTakeForASign() {
         HostileText.all()

@@ -1,6 +1,5 @@
 package thalweg.tui.screen;
 
-import java.util.Locale;
 import thalweg.body.Limits;
 import thalweg.fault.InputException;
 import thalweg.route.Times;
@@ -61,19 +60,6 @@ final class Quantities {
 
     /** Minutes, as "90", "90 min", "1:30" or "1 h 30". */
     static int minutes(String text) {
-        String plain = text.strip().toLowerCase(Locale.ROOT);
-        int minutes = -1;
-        if (plain.matches("\\d{1,5}( ?min)?")) {
-            minutes = Integer.parseInt(plain.replaceAll("\\D", ""));
-        } else if (plain.matches("\\d{1,3}(:[0-5]\\d| ?h( ?[0-5]?\\d)?( ?min)?)")) {
-            String[] parts = plain.replace("min", "").strip().split("\\D+", -1);
-            int rest = parts.length > 1 && !parts[1].isEmpty() ? Integer.parseInt(parts[1]) : 0;
-            minutes = Integer.parseInt(parts[0]) * 60 + rest;
-        }
-        if (minutes < 1 || minutes > Times.MOST_MINUTES) {
-            throw new InputException("The time \"" + text.strip()
-                    + "\" cannot be read; write minutes as 90, or hours and minutes as 1:30, up to a week.");
-        }
-        return minutes;
+        return Times.minutes(text);
     }
 }

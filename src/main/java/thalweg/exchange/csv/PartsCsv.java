@@ -1,0 +1,93 @@
+package thalweg.exchange.csv;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import thalweg.logbook.PartRow;
+import thalweg.logbook.PartState;
+import thalweg.route.Part;
+import thalweg.route.PartialDate;
+
+/**
+ * Parts as CSV: commas, line ends of two characters, quotes where they are needed, a first line with the names of the
+ * columns.
+ *
+ * @see "RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files"
+ */
+public final class PartsCsv {
+
+    private static final List<String> COLUMNS = List.of(
+            "canyon",
+            "station",
+            "part",
+            "kind",
+            "material",
+            "size",
+            "standard",
+            "maker",
+            "batch",
+            "placed",
+            "replaced_since",
+            "condition",
+            "seen_on",
+            "entries_disagree",
+            "not_seen_since",
+            "invented",
+            "part_uid",
+            "station_uid",
+            "canyon_uid");
+
+    private PartsCsv() {}
+
+    /** The parts in their order, a line each; what is unknown is an empty cell. */
+    public static String write(List<PartRow> rows) {
+        StringWriter out = new StringWriter();
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
+            csv.writeRecord(COLUMNS);
+            rows.forEach(row ->
+                    csv.writeRecord(cells(row).stream().map(Cell::guarded).toList()));
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory cannot be written", e);
+        }
+        return out.toString();
+    }
+
+    private static List<String> cells(PartRow row) {
+        Part part = row.part();
+        PartState state = row.state();
+        return List.of(
+                row.canyonName(),
+                row.stationName(),
+                part.label(),
+                word(part.kind()),
+                part.hardware().material(),
+                part.hardware().size(),
+                part.hardware().standard(),
+                part.hardware().maker(),
+                part.hardware().batch(),
+                date(part.placed()),
+                date(row.replacedSince()),
+                state.condition().map(PartsCsv::word).orElse(""),
+                date(state.seenOn()),
+                state.contradictory() ? "yes" : "",
+                date(state.notSeenSince()),
+                row.invented() ? "yes" : "",
+                part.uid().text(),
+                row.station().text(),
+                row.canyon().text());
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String date(Optional<PartialDate> date) {
+        return date.map(PartialDate::print).orElse("");
+    }
+}
