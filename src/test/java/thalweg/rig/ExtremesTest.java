@@ -67,6 +67,8 @@ class ExtremesTest {
                     OptionalDouble.of(Math.pow(10, random.nextDouble(-1, 5))),
                     OptionalLong.of(1 + random.nextInt(24)),
                     random.nextBoolean() ? Map.of() : Map.of(points.get(0).name(), size * random.nextDouble()),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     Set.of());

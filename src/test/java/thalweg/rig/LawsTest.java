@@ -222,7 +222,14 @@ class LawsTest {
 
     private static RigSetup withStiffness(RigSetup rig, Force stiffness, Vector3 focus) {
         return new RigSetup(
-                rig.kind(), focus, stiffness, rig.strands(), rig.slack(), rig.strandStrength(), rig.knotEfficiency());
+                rig.kind(),
+                focus,
+                stiffness,
+                rig.strands(),
+                rig.slack(),
+                rig.sliding(),
+                rig.strandStrength(),
+                rig.knotEfficiency());
     }
 
     private static RigInput changed(RigInput input, UnaryOperator<Vector3> move, Angle toward, Force stiffness) {

@@ -54,6 +54,8 @@ final class RandomRigs {
                 OptionalDouble.of(between(10, 300)),
                 OptionalLong.of(1 + random.nextInt(3)),
                 slack,
+                Optional.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Set.of());
