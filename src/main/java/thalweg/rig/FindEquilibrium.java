@@ -241,7 +241,7 @@ final class FindEquilibrium {
         for (int i = 0; i < network.strands().size(); i++) {
             lengths.add(energy.length(i, places));
         }
-        return new Equilibrium(network.startingAt(free), lengths, residual, steps);
+        return new Equilibrium(network.startingAt(free), lengths, ROUNDING * width, residual, steps);
     }
 
     /** The longest of anything in it [m]. */
