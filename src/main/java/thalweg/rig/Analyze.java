@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -58,8 +59,9 @@ public final class Analyze {
         RigState widest = highest(Analyze::degrees);
         RigSector sector =
                 new RigSector(reported, worst, widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
-        return new RigAnswer(
-                input, steady, sector, List.of(CheckEqualised.of(steady, sector), CheckAngle.of(steady, sector)));
+        Optional<FrictionRange> friction = input.rig().sliding().map(sliding -> FindFriction.of(input));
+        List<LetterCheck> checks = List.of(CheckEqualised.of(steady, sector, friction), CheckAngle.of(steady, sector));
+        return new RigAnswer(input, steady, sector, friction, checks);
     }
 
     private static double degrees(RigState state) {
