@@ -60,8 +60,15 @@ public final class Analyze {
         RigSector sector =
                 new RigSector(reported, worst, widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
         Optional<FrictionRange> friction = input.rig().sliding().map(sliding -> FindFriction.of(input));
-        List<LetterCheck> checks = List.of(CheckEqualised.of(steady, sector, friction), CheckAngle.of(steady, sector));
-        return new RigAnswer(input, steady, sector, friction, checks);
+        List<PointLoss> losses = FindLosses.of(input, steady);
+        List<StrandCut> cuts = FindLosses.cuts(input, losses);
+        List<LetterCheck> checks = List.of(
+                CheckEqualised.of(steady, sector, friction),
+                CheckAngle.of(steady, sector),
+                CheckRedundant.of(losses, cuts),
+                CheckExtension.of(losses),
+                CheckSolid.of(input, sector));
+        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks);
     }
 
     private static double degrees(RigState state) {

@@ -5,6 +5,8 @@ import java.util.Optional;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.LocalizedCoreFormats;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -34,8 +36,11 @@ final class Motion implements OrdinaryDifferentialEquation {
     /** Error that a step may make, in parts of the way in which the stiffest spring takes up the load. */
     static final double PRECISION = 1e-6;
 
-    /** What takes more evaluations than these is not followed; on a rope each one takes a search. */
-    private static final int MOST_DIRECT = 400_000;
+    /**
+     * A motion in which the mass must be put in more places than these is not followed: some ten times as many as it
+     * takes for stiff slings and a light person. On a rope each place takes a search.
+     */
+    private static final int MOST_DIRECT = 200_000;
 
     private static final int MOST_ON_A_ROPE = 40_000;
 
@@ -58,12 +63,15 @@ final class Motion implements OrdinaryDifferentialEquation {
     private final double precision;
     private final Peak[] points;
     private final Peak[] strands;
+    private final int mostMoves;
+    private int moves;
     private double drift;
 
     private Motion(HangingMass mass, RigLoad load, int points, double precision) {
         this.mass = mass;
         this.tonnes = load.weight().inKilonewtons() / Mass.STANDARD_GRAVITY;
         this.precision = precision;
+        this.mostMoves = load.ropeOut().metres() > 0 ? MOST_ON_A_ROPE : MOST_DIRECT;
         this.points = peaks(points);
         this.strands = peaks(mass.strands());
     }
@@ -99,6 +107,9 @@ final class Motion implements OrdinaryDifferentialEquation {
                 return Optional.of(
                         new Peaks(values(motion.points), values(motion.strands), motion.rising(), motion.drift));
             } catch (MathRuntimeException e) {
+                if (motion.moves > motion.mostMoves) {
+                    return Optional.empty();
+                }
                 mass.moveTo(mass.start().x(), mass.start().y(), mass.start().z());
             }
         }
@@ -128,7 +139,6 @@ final class Motion implements OrdinaryDifferentialEquation {
                 new double[] {way, way, way, speed, speed, speed},
                 new double[] {OF_THE_WAY, OF_THE_WAY, OF_THE_WAY, OF_THE_WAY, OF_THE_WAY, OF_THE_WAY});
         integrator.setInitialStepSize(Math.min(LONGEST_STEP_SECONDS, 0.01 / fastest));
-        integrator.setMaxEvaluations(load.ropeOut().metres() > 0 ? MOST_ON_A_ROPE : MOST_DIRECT);
         for (int i = 0; i < mass.strands() && stopping; i++) {
             integrator.addEventDetector(new Tightening(i));
         }
@@ -165,6 +175,10 @@ final class Motion implements OrdinaryDifferentialEquation {
     }
 
     private void moveTo(double[] state) {
+        moves++;
+        if (moves > mostMoves) {
+            throw new MathIllegalStateException(LocalizedCoreFormats.MAX_COUNT_EXCEEDED, mostMoves);
+        }
         Vector3 start = mass.start();
         mass.moveTo(start.x() + state[0], start.y() + state[1], start.z() + state[2]);
     }

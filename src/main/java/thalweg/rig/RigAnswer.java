@@ -11,12 +11,22 @@ import java.util.Optional;
  * @param steady the rig at rest under a pull at the aim
  * @param sector the same across the directions of the load
  * @param friction between which shares friction may hold a sliding master, at the aim; empty for other kinds
+ * @param losses what happens when each point lets go, in the order of the input
+ * @param cuts what happens when each strand is cut
  * @param checks the letters that were judged, in the order of the checklist
  */
 public record RigAnswer(
-        RigInput input, RigState steady, RigSector sector, Optional<FrictionRange> friction, List<LetterCheck> checks) {
+        RigInput input,
+        RigState steady,
+        RigSector sector,
+        Optional<FrictionRange> friction,
+        List<PointLoss> losses,
+        List<StrandCut> cuts,
+        List<LetterCheck> checks) {
 
     public RigAnswer {
+        losses = List.copyOf(losses);
+        cuts = List.copyOf(cuts);
         checks = List.copyOf(checks);
     }
 

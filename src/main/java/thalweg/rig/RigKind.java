@@ -40,6 +40,11 @@ public enum RigKind {
         return built;
     }
 
+    /** Whether it has a leg for each point, laid in the order of the points. */
+    boolean hasLegs() {
+        return this == SINGLE || this == FOCUSED;
+    }
+
     /** Whether a rig of this kind may state that key of the rig object. */
     public boolean takes(String key) {
         return COMMON.contains(key) || ownKeys().contains(key);

@@ -36,7 +36,7 @@ class AgreementTest {
 
     /** How many points hang slack. */
     private static int assertAgreement(RigInput input) {
-        RigState steady = Analyze.of(input).steady();
+        RigState steady = Rigs.steady(input);
         EnergyByHand energy = energy(input);
         double[] rest = energy.minimum(start(input));
         double load = input.load().weight().inKilonewtons();

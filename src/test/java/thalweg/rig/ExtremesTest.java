@@ -20,7 +20,7 @@ class ExtremesTest {
 
     private static void assertBalanced(RigDraft draft, double part) {
         RigInput input = Rigs.input(draft);
-        RigState steady = Analyze.of(input).steady();
+        RigState steady = Rigs.steady(input);
         double weight = input.load().weight().inKilonewtons();
         Vector3 load = input.load().direction(input.load().toward()).times(weight);
         Vector3 sum = steady.points().stream().map(PointForce::pull).reduce(Vector3.ZERO, Vector3::plus);

@@ -60,8 +60,8 @@ class FrictionTest {
                 .map(input -> Rigs.input(
                         RigDraft.of(input).withRig(RigDraft.of(input).rig().withSliding(true, friction))))
                 .forEach(input -> {
-                    FrictionRange range = Analyze.of(input).friction().orElseThrow();
-                    double share = Analyze.of(input).steady().points().get(0).share();
+                    FrictionRange range = FindFriction.of(input);
+                    double share = Rigs.steady(input).points().get(0).share();
                     ShareRange first = range.shares().get(0);
                     ShareRange second = range.shares().get(1);
 
@@ -79,8 +79,7 @@ class FrictionTest {
         RigInput input = Rigs.input(Rigs.pair(70)
                 .withLoad(LoadDraft.ofForce(1.3, 12, 0))
                 .withRig(SetupDraft.of(RigKind.SLIDING, 0.05, -0.1, 0.02, 55).withSliding(true, 0.3)));
-        double share =
-                Analyze.of(input).friction().orElseThrow().shares().get(0).most();
+        double share = FindFriction.of(input).shares().get(0).most();
 
         double low = 0.2;
         double high = FrictionByHand.unloaded(input) - 0.2;

@@ -37,7 +37,7 @@ class LawsTest {
     @ParameterizedTest
     @MethodSource("rigs")
     void theEnergyHasNoSlopeAtTheAnswer(RigInput input) {
-        RigState steady = Analyze.of(input).steady();
+        RigState steady = Rigs.steady(input);
         double weight = input.load().weight().inKilonewtons();
         Vector3 left = input.load().direction(input.load().toward()).times(weight);
         for (int i = 0; i < input.points().size(); i++) {
@@ -74,9 +74,9 @@ class LawsTest {
         RigInput mirrored = changed(
                 input, LawsTest::mirrored, new Angle(-input.load().toward().degrees()), rig.stiffness());
 
-        assertSameForces(Analyze.of(input).steady(), Analyze.of(mirrored).steady(), 1);
-        assertThat(Analyze.of(mirrored).steady().master().x())
-                .isCloseTo(-Analyze.of(input).steady().master().x(), within(1e-7));
+        assertSameForces(Rigs.steady(input), Rigs.steady(mirrored), 1);
+        assertThat(Rigs.steady(mirrored).master().x())
+                .isCloseTo(-Rigs.steady(input).master().x(), within(1e-7));
     }
 
     /** About the vertical, for a load straight down, all horizontal directions are alike. */
@@ -87,7 +87,7 @@ class LawsTest {
         RigInput turned =
                 changed(down, LawsTest::turned, new Angle(0), down.rig().stiffness());
 
-        assertSameForces(Analyze.of(down).steady(), Analyze.of(turned).steady(), 1);
+        assertSameForces(Rigs.steady(down), Rigs.steady(turned), 1);
     }
 
     @ParameterizedTest
@@ -112,7 +112,7 @@ class LawsTest {
                         input.rig().focus()),
                 input.assumed());
 
-        assertSameForces(Analyze.of(input).steady(), Analyze.of(tripled).steady(), 3);
+        assertSameForces(Rigs.steady(input), Rigs.steady(tripled), 3);
     }
 
     /** EA/L of each leg decides where legs lie in one line: 1 m against 2 m. */

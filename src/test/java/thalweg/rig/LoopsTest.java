@@ -75,7 +75,7 @@ class LoopsTest {
         RandomRigs.some(RigKind.SLIDING, 9, 300)
                 .filter(input -> input.points().size() == 2)
                 .forEach(input -> {
-                    RigState steady = Analyze.of(input).steady();
+                    RigState steady = Rigs.steady(input);
                     Vector3 up = input.load().direction(input.load().toward()).times(-1);
                     Vector3 toOne = input.points().get(0).at().minus(steady.master());
                     Vector3 toOther = input.points().get(1).at().minus(steady.master());
