@@ -46,7 +46,7 @@ final class CheckSolid {
         } else if (!unknown.isEmpty()) {
             verdict = RigVerdict.UNKNOWN;
             line = "Not known: the strength of "
-                    + unknown.stream().map(RigPoint::name).collect(Collectors.joining(", ")) + ".";
+                    + Figures.listed(unknown.stream().map(RigPoint::name).toList()) + ".";
         } else {
             verdict = least >= GOOD && doubted.isEmpty() ? RigVerdict.GOOD : RigVerdict.WATCH;
             line = "Our own line for good is " + Figures.fixed(GOOD, 0)

@@ -52,7 +52,7 @@ final class CheckStrength {
                 .toList();
         String known = nearest.isEmpty() ? "" : " Of what is known, nearest to its strength is " + nearest + ".";
         if (!unknown.isEmpty()) {
-            String why = "Not known: the strength of " + String.join(", ", unknown) + ".";
+            String why = "Not known: the strength of " + Figures.listed(unknown) + ".";
             return new WithinStrength(Optional.empty(), ratio, why + known);
         }
         if (peaks.get().rising()) {

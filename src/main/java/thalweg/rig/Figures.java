@@ -2,9 +2,12 @@ package thalweg.rig;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 
 /** Numbers inside sentences, whatever the machine's language. */
 final class Figures {
+
+    private static final int MOST_NAMES = 3;
 
     private Figures() {}
 
@@ -22,6 +25,14 @@ final class Figures {
     /** An angle as "52°". */
     static String degrees(double degrees) {
         return fixed(degrees, 0) + "°";
+    }
+
+    /** Names as "A, B, C and 4 more": a sentence that names everything is not read. */
+    static String listed(List<String> names) {
+        int more = names.size() - MOST_NAMES;
+        return more <= 1
+                ? String.join(", ", names)
+                : String.join(", ", names.subList(0, MOST_NAMES)) + " and " + more + " more";
     }
 
     /** As somebody would type it: "0.25", "1000". */
