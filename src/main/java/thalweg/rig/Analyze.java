@@ -64,7 +64,7 @@ public final class Analyze {
         List<StrandCut> cuts = FindLosses.cuts(input, losses);
         List<LetterCheck> checks = List.of(
                 CheckEqualised.of(steady, sector, friction),
-                CheckAngle.of(steady, sector),
+                CheckAngle.of(input.rig().kind(), steady, sector),
                 CheckRedundant.of(losses, cuts),
                 CheckExtension.of(losses),
                 CheckSolid.of(input, sector));

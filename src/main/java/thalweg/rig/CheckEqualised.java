@@ -20,6 +20,9 @@ final class CheckEqualised {
     /** Beyond this distance of an equal part, in equal parts, it is poor [-]; our choice. */
     static final double POOR = 0.5;
 
+    /** Up to this distance of an equal part, in equal parts, nobody sees a difference [-]. */
+    private static final double EVEN = 0.005;
+
     private CheckEqualised() {}
 
     static LetterCheck of(RigState steady, RigSector sector, Optional<FrictionRange> friction) {
@@ -38,16 +41,18 @@ final class CheckEqualised {
                 .orElseThrow();
         double unevenness = unevenness(worst);
         String why = "At the aim " + mostAndLeast(steady) + "; most uneven with the load at "
-                + Figures.fixed(worst.direction().degrees(), 1) + "°, where " + mostAndLeast(worst) + ". "
-                + line(count);
+                + Figures.fixed(worst.direction().degrees(), 1) + "°, where " + mostAndLeast(worst) + ".";
         if (friction.isEmpty()) {
             return new LetterCheck(
                     CheckLetter.E,
                     verdict(unevenness),
                     OptionalDouble.of(most(worst).share()),
-                    why);
+                    why + " " + line(count));
         }
-        return withFriction(friction.get(), worst, "Without friction: " + why);
+        return withFriction(
+                friction.get(),
+                worst,
+                unevenness < EVEN ? "Without friction all points carry alike." : "Without friction: " + why);
     }
 
     /** Shares that only slide to be equal are judged by what friction may leave of that. */
@@ -71,7 +76,8 @@ final class CheckEqualised {
                 CheckLetter.E,
                 verdict(unevenness),
                 OptionalDouble.of(share),
-                why + " Friction at the master may hold it at other shares, at the aim: " + ranges + ".");
+                why + " Friction at the master may hold it at other shares, at the aim: " + ranges + ". "
+                        + line(count));
     }
 
     private static RigVerdict verdict(double unevenness) {

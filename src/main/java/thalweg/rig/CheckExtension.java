@@ -49,17 +49,17 @@ final class CheckExtension {
 
     private static String says(PointLoss loss) {
         Aftermath after = loss.aftermath().orElseThrow();
-        String drop = Figures.fixed(Math.max(0, after.drop().metres()), 2);
+        String drop = Figures.metres(Math.max(0, after.drop().metres()));
         String free = after.freeTravel().metres() > FALL_METRES
-                ? ", " + Figures.fixed(after.freeTravel().metres(), 2) + " m of it in free fall"
+                ? ", " + Figures.metres(after.freeTravel().metres()) + " of it in free fall"
                 : "";
-        return "The master drops farthest when " + loss.point() + " goes: by " + drop + " m" + free
-                + ", with a swing of " + Figures.fixed(after.swing().metres(), 2) + " m.";
+        return "The master drops farthest when " + loss.point() + " goes: by " + drop + free + ", with a swing of "
+                + Figures.metres(after.swing().metres()) + ".";
     }
 
     private static String line(RigVerdict verdict, boolean falls) {
-        String limit = Figures.fixed(100 * DESIGN_LIMIT_METRES, 0) + " cm";
-        String good = Figures.fixed(100 * GOOD_METRES, 0) + " cm";
+        String limit = Figures.metres(DESIGN_LIMIT_METRES);
+        String good = Figures.metres(GOOD_METRES);
         if (verdict == RigVerdict.POOR) {
             return "That is past the " + limit + " to which one study of load-sharing anchors kept its designs.";
         }

@@ -48,7 +48,7 @@ final class CheckRedundant {
                 .mapToDouble(loss -> within(loss).ratio().orElseThrow())
                 .min()
                 .orElseThrow();
-        String margin = "What is left is " + Figures.fixed(least, 1)
+        String margin = "What is left is " + Figures.times(least)
                 + " times as strong as the model peak, or more; uneven tying, slip or a bounce can give two to three"
                 + " times that peak, so our own line asks for " + Figures.fixed(GOOD, 0) + " times.";
         return check(least >= GOOD ? RigVerdict.GOOD : RigVerdict.WATCH, 1, all + margin);

@@ -27,7 +27,7 @@ final class CheckSolid {
         double least = weakest.map(point -> ratio(input, sector, point)).orElse(Double.POSITIVE_INFINITY);
         OptionalDouble figure = weakest.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty();
         String known = weakest.map(point -> point.name() + " is stated to hold "
-                        + Figures.fixed(least, 1) + " times the larger of the load and its own largest steady force"
+                        + Figures.times(least) + " times the larger of the load and its own largest steady force"
                         + (input.points().size() > 1 ? ", the least of those stated. " : ". "))
                 .orElse("");
         List<RigPoint> unknown = input.points().stream()

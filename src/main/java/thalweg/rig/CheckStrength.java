@@ -25,9 +25,9 @@ final class CheckStrength {
             return strength.orElse(Double.POSITIVE_INFINITY) / peak;
         }
 
+        /** With a ratio and no force, so that it reads the same in every system of units. */
         String says() {
-            return name + ", " + Figures.fixed(peak, 2) + " kN of "
-                    + strength.map(known -> Figures.fixed(known, 1)).orElse("unknown") + " kN";
+            return name + " is stated to hold " + Figures.times(ratio()) + " times its peak";
         }
     }
 
@@ -44,13 +44,13 @@ final class CheckStrength {
                 weakest.map(part -> OptionalDouble.of(part.ratio())).orElse(OptionalDouble.empty());
         String nearest = weakest.map(Borne::says).orElse("");
         if (weakest.isPresent() && weakest.get().ratio() < 1) {
-            return new WithinStrength(Optional.of(false), ratio, "Over its strength: " + nearest + ".");
+            return new WithinStrength(Optional.of(false), ratio, "Too weak: " + nearest + ".");
         }
         List<String> unknown = parts.stream()
                 .filter(part -> part.strength().isEmpty())
                 .map(Borne::name)
                 .toList();
-        String known = nearest.isEmpty() ? "" : " Of what is known, nearest to its strength is " + nearest + ".";
+        String known = nearest.isEmpty() ? "" : " The weakest that is known: " + nearest + ".";
         if (!unknown.isEmpty()) {
             String why = "Not known: the strength of " + Figures.listed(unknown) + ".";
             return new WithinStrength(Optional.empty(), ratio, why + known);
@@ -58,7 +58,7 @@ final class CheckStrength {
         if (peaks.get().rising()) {
             return new WithinStrength(Optional.empty(), ratio, STILL_RISING + known);
         }
-        return new WithinStrength(Optional.of(true), ratio, "Nearest to its strength: " + nearest + ".");
+        return new WithinStrength(Optional.of(true), ratio, "The weakest part: " + nearest + ".");
     }
 
     /** The points that bear something; one that stays unloaded needs no strength. */

@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import thalweg.units.Length;
 
 /** Numbers inside sentences, whatever the machine's language. */
 final class Figures {
@@ -15,6 +16,18 @@ final class Figures {
     static String fixed(double number, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /** A ratio of strength to force, never rounded up: "0.99", "1.80", "12.3". */
+    static String times(double ratio) {
+        int decimals = ratio < 10 ? 2 : 1;
+        double scale = Math.pow(10, decimals);
+        return fixed(Math.floor(ratio * scale) / scale, decimals);
+    }
+
+    /** A length in both systems of units, as "0.12 m (0.4 ft)". */
+    static String metres(double metres) {
+        return fixed(metres, 2) + " m (" + fixed(metres / Length.METRES_PER_FOOT, 1) + " ft)";
     }
 
     /** A share as "52 %". */

@@ -17,4 +17,9 @@ public record WithinStrength(Optional<Boolean> verdict, OptionalDouble ratio, St
             throw new IllegalArgumentException("a verdict says why");
         }
     }
+
+    /** The ratio in digits, never rounded up: "0.99", "12.3"; empty text where there is none. */
+    public String times() {
+        return ratio.isPresent() ? Figures.times(ratio.getAsDouble()) : "";
+    }
 }
