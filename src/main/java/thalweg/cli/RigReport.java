@@ -10,6 +10,8 @@ import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPoint;
+import thalweg.rig.RigSetup;
+import thalweg.rig.Sliding;
 import thalweg.rig.WorstForce;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
@@ -43,12 +45,7 @@ final class RigReport {
                         input.load().sway().print(),
                         input.load().leanOut().print()))
                 .append('\n');
-        out.append(phrases.say(
-                        "rig.laid",
-                        phrases.say("rig.kind." + input.rig().kind().word()),
-                        input.rig().strands(),
-                        input.rig().stiffness().print(units)))
-                .append("\n\n");
+        out.append(laid(input.rig())).append("\n\n");
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()
                         .angle()
@@ -62,6 +59,11 @@ final class RigReport {
                                 widest.angle().printFine(),
                                 widest.direction().print()))
                         .append('\n'));
+        out.append('\n');
+        LossReport losses = new LossReport(phrases, units);
+        indented(out, "", phrases.say("rig.losses"));
+        out.append(Columns.of(losses.table(answer)));
+        losses.remarks(answer).forEach(line -> indented(out, "- ", line));
         out.append('\n');
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())
@@ -78,6 +80,20 @@ final class RigReport {
         out.append(phrases.say("rig.cautions")).append('\n');
         RigCaution.of(answer).forEach(one -> indented(out, "- ", phrases.say(one.key())));
         return out.toString();
+    }
+
+    private String laid(RigSetup rig) {
+        String kind = phrases.say("rig.kind." + rig.kind().word());
+        String stiffness = rig.stiffness().print(units);
+        return switch (rig.kind()) {
+            case SINGLE, FOCUSED, LIMITED -> phrases.say("rig.laid", kind, rig.strands(), stiffness);
+            case LOOP -> phrases.say("rig.laid.loop", kind, stiffness);
+            case SLIDING -> {
+                Sliding sliding = rig.sliding().orElseThrow();
+                String captured = phrases.say(sliding.captured() ? "rig.captured.yes" : "rig.captured.no");
+                yield phrases.say("rig.laid.sliding", kind, captured, stiffness, sliding.friction());
+            }
+        };
     }
 
     private List<List<String>> points(RigAnswer answer) {

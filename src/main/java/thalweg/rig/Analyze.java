@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -58,8 +59,16 @@ public final class Analyze {
         RigState widest = highest(Analyze::degrees);
         RigSector sector =
                 new RigSector(reported, worst, widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
-        return new RigAnswer(
-                input, steady, sector, List.of(CheckEqualised.of(steady, sector), CheckAngle.of(steady, sector)));
+        Optional<FrictionRange> friction = input.rig().sliding().map(sliding -> FindFriction.of(input));
+        List<PointLoss> losses = FindLosses.of(input, steady);
+        List<StrandCut> cuts = FindLosses.cuts(input, losses);
+        List<LetterCheck> checks = List.of(
+                CheckEqualised.of(steady, sector, friction),
+                CheckAngle.of(input.rig().kind(), steady, sector),
+                CheckRedundant.of(losses, cuts),
+                CheckExtension.of(losses),
+                CheckSolid.of(input, sector));
+        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks);
     }
 
     private static double degrees(RigState state) {

@@ -21,7 +21,7 @@ final class CheckAngle {
 
     private CheckAngle() {}
 
-    static LetterCheck of(RigState steady, RigSector sector) {
+    static LetterCheck of(RigKind kind, RigState steady, RigSector sector) {
         if (sector.widest().isEmpty()) {
             return new LetterCheck(
                     CheckLetter.A,
@@ -30,7 +30,7 @@ final class CheckAngle {
                     "No direction of the load pulls on two strands at once, so there is no angle to judge.");
         }
         WidestAngle widest = sector.widest().get();
-        double degrees = widest.angle().degrees();
+        double degrees = asTwoLegs(kind, widest.angle().degrees());
         RigVerdict verdict;
         String line;
         if (degrees <= IDEAL_DEGREES) {
@@ -52,7 +52,26 @@ final class CheckAngle {
                         + ", with the load at " + one(widest.direction()))
                 .orElse("At the aim only one strand is loaded; elsewhere they meet at most at " + one(widest.angle())
                         + ", with the load at " + one(widest.direction()));
-        return new LetterCheck(CheckLetter.A, verdict, OptionalDouble.of(degrees), where + ": " + line + ".");
+        return new LetterCheck(
+                CheckLetter.A,
+                verdict,
+                OptionalDouble.of(widest.angle().degrees()),
+                where + like(kind, degrees) + ": " + line + ".");
+    }
+
+    /**
+     * The angle of two legs that pull their points as hard [°]. A triangle draws its points together as well: with the
+     * angle a it pulls them as two legs of the angle 90 + a/2 would.
+     */
+    private static double asTwoLegs(RigKind kind, double degrees) {
+        return kind == RigKind.LOOP ? 90 + degrees / 2 : degrees;
+    }
+
+    private static String like(RigKind kind, double degrees) {
+        return kind == RigKind.LOOP
+                ? ". A triangle of that angle pulls its points as hard as two legs at " + Figures.fixed(degrees, 1)
+                        + "° would"
+                : "";
     }
 
     private static String one(Angle angle) {

@@ -125,9 +125,11 @@ final class CheckDraft {
         if (strands < 1 || strands > MOST_STRANDS) {
             refuse("rig.strands", "is " + strands + "; it must be at least 1 and at most " + MOST_STRANDS);
         }
-        if (rig.strands().isEmpty()) {
+        boolean hasLegs = rig.kind().map(kind -> kind.takes("strands")).orElse(false);
+        if (hasLegs && rig.strands().isEmpty()) {
             assumed.add("strands");
         }
+        Optional<Sliding> sliding = sliding(rig);
         rig.slackMetres().forEach(this::checkSlack);
         OptionalDouble strandStrength = known("rig.strand_kN", rig.strandKilonewtons(), Range.STRENGTH);
         OptionalDouble efficiency = known("rig.knot_efficiency", rig.knotEfficiency(), Range.EFFICIENCY);
@@ -141,10 +143,29 @@ final class CheckDraft {
                 rig.kind().orElseThrow(),
                 focus.orElseThrow(),
                 Force.kilonewtons(stiffness),
-                (int) strands,
+                hasLegs ? (int) strands : 1,
                 slack,
+                sliding,
                 force(strandStrength),
                 efficiency));
+    }
+
+    /** How the master slides; empty for a rig on which it is tied. */
+    private Optional<Sliding> sliding(SetupDraft rig) {
+        OptionalDouble stated = known("rig.friction", rig.friction(), Range.FRICTION);
+        if (!rig.kind().equals(Optional.of(RigKind.SLIDING))) {
+            return Optional.empty();
+        }
+        if (rig.captured().isEmpty()) {
+            assumed.add("captured");
+        }
+        if (stated.isEmpty()) {
+            assumed.add("friction");
+        }
+        double friction = stated.orElse(RigDefaults.FRICTION);
+        return Range.FRICTION.objection(friction).isPresent()
+                ? Optional.empty()
+                : Optional.of(new Sliding(rig.captured().orElse(RigDefaults.CAPTURED), friction));
     }
 
     private void checkKind(RigKind kind) {
@@ -161,6 +182,12 @@ final class CheckDraft {
         }
         if (draft.rig().strands().isPresent()) {
             stated.add("strands");
+        }
+        if (draft.rig().captured().isPresent()) {
+            stated.add("captured");
+        }
+        if (draft.rig().friction().isPresent()) {
+            stated.add("friction");
         }
         for (String key : stated) {
             if (!kind.takes(key)) {

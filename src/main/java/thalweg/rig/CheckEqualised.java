@@ -2,7 +2,9 @@ package thalweg.rig;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * Judges the letter E of the checklist: how near the points come to equal shares, at the aim and over the sector.
@@ -18,9 +20,12 @@ final class CheckEqualised {
     /** Beyond this distance of an equal part, in equal parts, it is poor [-]; our choice. */
     static final double POOR = 0.5;
 
+    /** Up to this distance of an equal part, in equal parts, nobody sees a difference [-]. */
+    private static final double EVEN = 0.005;
+
     private CheckEqualised() {}
 
-    static LetterCheck of(RigState steady, RigSector sector) {
+    static LetterCheck of(RigState steady, RigSector sector, Optional<FrictionRange> friction) {
         int count = steady.points().size();
         if (count == 1) {
             String only = steady.points().get(0).point();
@@ -35,13 +40,48 @@ final class CheckEqualised {
                         .thenComparingDouble(state -> -fromAim(state, steady)))
                 .orElseThrow();
         double unevenness = unevenness(worst);
-        RigVerdict verdict =
-                unevenness <= GOOD ? RigVerdict.GOOD : unevenness <= POOR ? RigVerdict.WATCH : RigVerdict.POOR;
         String why = "At the aim " + mostAndLeast(steady) + "; most uneven with the load at "
-                + Figures.fixed(worst.direction().degrees(), 1) + "°, where " + mostAndLeast(worst) + ". "
-                + line(count);
+                + Figures.fixed(worst.direction().degrees(), 1) + "°, where " + mostAndLeast(worst) + ".";
+        if (friction.isEmpty()) {
+            return new LetterCheck(
+                    CheckLetter.E,
+                    verdict(unevenness),
+                    OptionalDouble.of(most(worst).share()),
+                    why + " " + line(count));
+        }
+        return withFriction(
+                friction.get(),
+                worst,
+                unevenness < EVEN ? "Without friction all points carry alike." : "Without friction: " + why);
+    }
+
+    /** Shares that only slide to be equal are judged by what friction may leave of that. */
+    private static LetterCheck withFriction(FrictionRange friction, RigState worst, String why) {
+        double unevenness = unevenness(worst);
+        double share = most(worst).share();
+        if (!friction.known()) {
+            RigVerdict verdict = unevenness > POOR ? RigVerdict.POOR : RigVerdict.UNKNOWN;
+            return new LetterCheck(CheckLetter.E, verdict, OptionalDouble.of(share), why + " " + friction.why());
+        }
+        int count = friction.shares().size();
+        for (ShareRange range : friction.shares()) {
+            unevenness = Math.max(unevenness, Math.max(range.most() * count - 1, 1 - range.least() * count));
+            share = Math.max(share, range.most());
+        }
+        String ranges = friction.shares().stream()
+                .map(range ->
+                        range.point() + " " + Figures.percent(range.least()) + " to " + Figures.percent(range.most()))
+                .collect(Collectors.joining(", "));
         return new LetterCheck(
-                CheckLetter.E, verdict, OptionalDouble.of(most(worst).share()), why);
+                CheckLetter.E,
+                verdict(unevenness),
+                OptionalDouble.of(share),
+                why + " Friction at the master may hold it at other shares, at the aim: " + ranges + ". "
+                        + line(count));
+    }
+
+    private static RigVerdict verdict(double unevenness) {
+        return unevenness <= GOOD ? RigVerdict.GOOD : unevenness <= POOR ? RigVerdict.WATCH : RigVerdict.POOR;
     }
 
     /** So that of two directions that differ by rounding only, the same one is named everywhere. */

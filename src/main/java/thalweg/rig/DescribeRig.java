@@ -27,6 +27,25 @@ final class DescribeRig {
                 + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".");
     }
 
+    /** Before and after the loss of a point. */
+    static String of(RigAnswer answer, PointLoss loss, UnitSystem units) {
+        String head = "The anchor seen from the front, faint as it hung before " + loss.point() + " let go";
+        if (loss.aftermath().isEmpty()) {
+            return head + ". Nothing holds the load any more.";
+        }
+        Aftermath after = loss.aftermath().get();
+        String points = after.rest().points().stream()
+                .filter(point -> !point.point().equals(loss.point()))
+                .map(point -> point.point() + " bears " + point.force().print(units)
+                        + after.peaks()
+                                .flatMap(peaks -> peaks.on(point.point()))
+                                .map(peak -> " after a model peak of " + peak.print(units))
+                                .orElse(" after an unknown peak"))
+                .collect(Collectors.joining(", "));
+        return head + ", and as it comes to rest " + after.drop().printFine(units) + " lower and "
+                + after.swing().printFine(units) + " to the side: " + points + ".";
+    }
+
     private static String towards(Angle direction) {
         String size = Figures.fixed(Math.abs(direction.degrees()), 1);
         if (size.equals("0.0")) {

@@ -29,10 +29,19 @@ final class Energy {
     private double roundingSquared;
 
     Energy(Network network, Vector3 load) {
-        List<Strand> strands = network.strands();
-        fixedCount = network.fixed().size();
-        size = 3 * network.free().size();
-        fixed = flat(network.fixed());
+        this(network.fixed(), network.free().size(), network.strands(), load);
+    }
+
+    /**
+     * @param places of the fixed nodes, which are numbered first [m]
+     * @param free how many nodes there are besides; 0 or more, the last of them bears the load
+     * @param strands through nodes of both sorts
+     * @param load on the last free node, no pull where there is none [kN]
+     */
+    Energy(List<Vector3> places, int free, List<Strand> strands, Vector3 load) {
+        fixedCount = places.size();
+        size = 3 * free;
+        fixed = flat(places);
         froms = new int[strands.size()][];
         tos = new int[strands.size()][];
         unloaded = new double[strands.size()];
@@ -83,6 +92,13 @@ final class Energy {
         }
     }
 
+    /** Puts a fixed node elsewhere [m]. */
+    void moveFixed(int node, double x, double y, double z) {
+        fixed[3 * node] = x;
+        fixed[3 * node + 1] = y;
+        fixed[3 * node + 2] = z;
+    }
+
     /** How many coordinates the free nodes have. */
     int size() {
         return size;
@@ -97,6 +113,47 @@ final class Energy {
         return length;
     }
 
+    /** By how much a strand is longer than unloaded, below 0 where it is slack [m]. */
+    double excess(int strand, double[] places) {
+        return length(strand, places) - unloaded[strand];
+    }
+
+    /** What all strands store [kJ]. */
+    double stored(double[] places) {
+        double sum = 0;
+        for (int i = 0; i < froms.length; i++) {
+            double excess = Math.max(0, excess(i, places));
+            sum += 0.5 * springs[i] * excess * excess;
+        }
+        return sum;
+    }
+
+    /**
+     * The sum of the tensions that reach each fixed node.
+     *
+     * @param pulls filled, three coordinates a node [kN]
+     */
+    void pullsOnFixed(double[] places, double[] pulls) {
+        Arrays.fill(pulls, 0);
+        for (int i = 0; i < froms.length; i++) {
+            double tension = springs[i] * excess(i, places);
+            for (int j = 0; j < froms[i].length && tension > 0; j++) {
+                int from = froms[i][j];
+                int to = tos[i][j];
+                double part = tension / stretch(from, to, places);
+                for (int axis = 0; axis < 3; axis++) {
+                    double along = part * (at(to, axis, places) - at(from, axis, places));
+                    if (from < fixedCount) {
+                        pulls[3 * from + axis] += along;
+                    }
+                    if (to < fixedCount) {
+                        pulls[3 * to + axis] -= along;
+                    }
+                }
+            }
+        }
+    }
+
     /**
      * Energy, and its slope.
      *
@@ -105,7 +162,7 @@ final class Energy {
     double slopeAt(double[] places, double[] gradient) {
         double energy = beginWithLoad(places, gradient);
         for (int i = 0; i < froms.length; i++) {
-            double excess = length(i, places) - unloaded[i];
+            double excess = excess(i, places);
             if (excess > 0) {
                 energy += 0.5 * springs[i] * excess * excess;
                 lengthSlope(i, places);
@@ -129,7 +186,7 @@ final class Energy {
             Arrays.fill(row, 0);
         }
         for (int i = 0; i < froms.length; i++) {
-            double excess = length(i, places) - unloaded[i];
+            double excess = excess(i, places);
             if (excess >= 0) {
                 lengthSlope(i, places);
                 for (int a = 0; a < size; a++) {

@@ -1,17 +1,22 @@
 package thalweg.rig;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A network at rest under its load.
  *
  * @param network whose free nodes stand where they came to rest
  * @param lengths of the strands' paths, in their order [m]
+ * @param rounding by which a stretch of length 0 was rounded off [m], above 0
  * @param residual the largest force in any coordinate that is not balanced [kN]
  * @param steps that were taken to find it
  */
-record Equilibrium(Network network, List<Double> lengths, double residual, int steps) {
+record Equilibrium(Network network, List<Double> lengths, double rounding, double residual, int steps) {
+
+    /** Nodes nearer than this many times the rounding have run into one another. */
+    private static final double MET = 1000;
 
     Equilibrium {
         lengths = List.copyOf(lengths);
@@ -35,14 +40,27 @@ record Equilibrium(Network network, List<Double> lengths, double residual, int s
                 * Math.max(0, (lengths.get(strand) - one.unloadedMetres()) / one.unloadedMetres());
     }
 
-    /** The sum of the tensions that reach a node [kN]. */
+    /**
+     * The sum of the tensions that reach a node [kN].
+     *
+     * <p>Where another node has run into this one, the stretch between them pulls with less than its tension: as much
+     * as it takes for balance.
+     */
     Vector3 pullOn(int node) {
         Vector3 sum = Vector3.ZERO;
         for (int i = 0; i < network.strands().size(); i++) {
-            double tension = network.strands().get(i).count() * tension(i);
-            if (tension > 0) {
-                for (Vector3 away : directionsFrom(node, network.strands().get(i))) {
-                    sum = sum.plus(away.times(tension));
+            Strand strand = network.strands().get(i);
+            double tension = strand.count() * tension(i);
+            for (int j = 0; j < strand.stretches() && tension > 0; j++) {
+                int from = strand.path().get(j);
+                int to = strand.after(j);
+                Vector3 along = place(to).minus(place(from));
+                double rounded = Math.hypot(along.length(), rounding);
+                if (from == node) {
+                    sum = sum.plus(along.times(tension / rounded));
+                }
+                if (to == node) {
+                    sum = sum.minus(along.times(tension / rounded));
                 }
             }
         }
@@ -50,23 +68,25 @@ record Equilibrium(Network network, List<Double> lengths, double residual, int s
     }
 
     /**
-     * The directions in which a strand leaves a node, as unit vectors; none where it does not pass there. A stretch
-     * whose ends lie in one place has no direction and is left out.
+     * The directions in which a strand leaves a node for others, as unit vectors, one for each of the other nodes; none
+     * where it does not pass there. A node that has run into this one lies in no direction and is left out.
      */
     List<Vector3> directionsFrom(int node, Strand strand) {
-        List<Vector3> directions = new ArrayList<>();
+        Set<Integer> others = new LinkedHashSet<>();
         for (int j = 0; j < strand.stretches(); j++) {
             int from = strand.path().get(j);
             int to = strand.after(j);
-            Vector3 along = place(to).minus(place(from));
-            double length = along.length();
-            if (length > 0 && from == node) {
-                directions.add(along.times(1 / length));
+            if (from == node) {
+                others.add(to);
             }
-            if (length > 0 && to == node) {
-                directions.add(along.times(-1 / length));
+            if (to == node) {
+                others.add(from);
             }
         }
-        return directions;
+        return others.stream()
+                .map(other -> place(other).minus(place(node)))
+                .filter(along -> along.length() > MET * rounding)
+                .map(along -> along.times(1 / along.length()))
+                .toList();
     }
 }

@@ -2,9 +2,13 @@ package thalweg.rig;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import thalweg.units.Length;
 
 /** Numbers inside sentences, whatever the machine's language. */
 final class Figures {
+
+    private static final int MOST_NAMES = 3;
 
     private Figures() {}
 
@@ -12,6 +16,18 @@ final class Figures {
     static String fixed(double number, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /** A ratio of strength to force, never rounded up: "0.99", "1.80", "12.3". */
+    static String times(double ratio) {
+        int decimals = ratio < 10 ? 2 : 1;
+        double scale = Math.pow(10, decimals);
+        return fixed(Math.floor(ratio * scale) / scale, decimals);
+    }
+
+    /** A length in both systems of units, as "0.12 m (0.4 ft)". */
+    static String metres(double metres) {
+        return fixed(metres, 2) + " m (" + fixed(metres / Length.METRES_PER_FOOT, 1) + " ft)";
     }
 
     /** A share as "52 %". */
@@ -22,6 +38,14 @@ final class Figures {
     /** An angle as "52°". */
     static String degrees(double degrees) {
         return fixed(degrees, 0) + "°";
+    }
+
+    /** Names as "A, B, C and 4 more": a sentence that names everything is not read. */
+    static String listed(List<String> names) {
+        int more = names.size() - MOST_NAMES;
+        return more <= 1
+                ? String.join(", ", names)
+                : String.join(", ", names.subList(0, MOST_NAMES)) + " and " + more + " more";
     }
 
     /** As somebody would type it: "0.25", "1000". */

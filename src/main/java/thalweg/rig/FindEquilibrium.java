@@ -20,10 +20,11 @@ final class FindEquilibrium {
     private static final int MOST_TRIALS = 60;
     private static final int IDLE_STEPS = 4;
 
-    /** Residual at which nothing more is to be gained, and that which is still a good answer, in parts of the load. */
+    /** Residual at which nothing more is to be gained, in parts of the load. */
     private static final double FINE = 1e-14;
 
-    private static final double FAIR = 1e-9;
+    /** Residual of a good answer, in parts of the load. */
+    static final double FAIR = 1e-9;
 
     /** Rounding of stretches of length 0 in parts of the width, for the first try, and for the patient ones. */
     private static final double ROUNDING = 1e-9;
@@ -38,6 +39,7 @@ final class FindEquilibrium {
     private final Network network;
     private final Energy energy;
     private final double load;
+    private final double goal;
     private final double width;
     private final double noise;
     private final double[] gradient;
@@ -49,10 +51,18 @@ final class FindEquilibrium {
     private double trialEnergy;
     private int steps;
 
-    private FindEquilibrium(Network network, Vector3 load) {
+    /**
+     * A search that can be repeated.
+     *
+     * @param energy of the network, whose fixed nodes may be moved between one search and the next
+     * @param load the force by whose size residuals are judged, above 0 [kN]
+     * @param goal the residual at which the search ends, in parts of the load
+     */
+    FindEquilibrium(Network network, Energy energy, double load, double goal) {
         this.network = network;
-        this.energy = new Energy(network, load);
-        this.load = load.length();
+        this.energy = energy;
+        this.load = load;
+        this.goal = goal;
         this.width = width(network);
         this.noise = noise(network);
         this.places = Energy.flat(network.free());
@@ -70,12 +80,26 @@ final class FindEquilibrium {
      * @param load on the master, not of length 0 [kN]
      */
     static Equilibrium of(Network network, Vector3 load) {
-        FindEquilibrium search = new FindEquilibrium(network, load);
+        FindEquilibrium search = new FindEquilibrium(network, new Energy(network, load), load.length(), FINE);
         double residual = search.run();
+        if (!search.bearable(residual)) {
+            throw new AssertionError("no state of rest was found for " + network);
+        }
         return search.result(residual);
     }
 
-    private double run() {
+    /** Where the free nodes stand, three coordinates each [m]; where the last search ended, and the next begins. */
+    double[] places() {
+        return places;
+    }
+
+    /** Whether a state with that much force left over is an answer at all. */
+    boolean bearable(double residual) {
+        return residual <= 1e-5 * load + noise;
+    }
+
+    /** Searches from where the free nodes stand; the force that is left over [kN]. */
+    double run() {
         double[] start = places.clone();
         double residual = descend(ROUNDING);
         if (!fair(residual)) {
@@ -87,9 +111,6 @@ final class FindEquilibrium {
             for (double rounding : PATIENT_ROUNDINGS) {
                 residual = rounding == PATIENT_ROUNDINGS[0] ? stiffen(rounding) : descend(rounding);
             }
-        }
-        if (residual > 1e-5 * load + noise) {
-            throw new AssertionError("no state of rest was found for " + network);
         }
         return residual;
     }
@@ -131,7 +152,7 @@ final class FindEquilibrium {
                 best = residual;
                 bestPlaces = places.clone();
             }
-            boolean enough = best <= FINE * load || (fair(best) && idle++ >= IDLE_STEPS);
+            boolean enough = best <= goal * load || (fair(best) && idle++ >= IDLE_STEPS);
             if (enough || !move()) {
                 break;
             }
@@ -142,6 +163,7 @@ final class FindEquilibrium {
     }
 
     private boolean move() {
+
         newtonStep();
         double before = energy.slopeAt(places, gradient);
         double slope = dot(gradient, step);
@@ -241,7 +263,7 @@ final class FindEquilibrium {
         for (int i = 0; i < network.strands().size(); i++) {
             lengths.add(energy.length(i, places));
         }
-        return new Equilibrium(network.startingAt(free), lengths, residual, steps);
+        return new Equilibrium(network.startingAt(free), lengths, ROUNDING * width, residual, steps);
     }
 
     /** The longest of anything in it [m]. */

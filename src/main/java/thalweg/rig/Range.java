@@ -26,6 +26,10 @@ record Range(double least, boolean open, double most, String unit) {
     static final Range MASS = new Range(1e-3, false, 100_000, " kg");
     static final Range SPREAD = new Range(0, false, 3, "");
     static final Range EFFICIENCY = new Range(0, true, 1, "");
+
+    /** From none to more than rubber on dry rock; our choice. */
+    static final Range FRICTION = new Range(0, false, 2, "");
+
     static final Range TOWARD = new Range(-180, false, 180, "°");
     static final Range SWAY = new Range(0, false, 90, "°");
     static final Range LEAN = new Range(-90, false, 90, "°");

@@ -15,8 +15,15 @@ final class RestState {
     private Network network;
 
     RestState(RigInput input) {
+        this(input, LayStrands.of(input));
+    }
+
+    /**
+     * @param network as the rig is laid, or what is left of it
+     */
+    RestState(RigInput input, Network network) {
         this.input = input;
-        this.network = LayStrands.of(input);
+        this.network = network;
     }
 
     /** The rig at rest under a load in that direction. */

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the model says about a rig. It holds under the assumptions of {@link RigAssumption} and the cautions of
@@ -9,11 +10,23 @@ import java.util.List;
  * @param input what was computed
  * @param steady the rig at rest under a pull at the aim
  * @param sector the same across the directions of the load
+ * @param friction between which shares friction may hold a sliding master, at the aim; empty for other kinds
+ * @param losses what happens when each point lets go, in the order of the input
+ * @param cuts what happens when each strand is cut
  * @param checks the letters that were judged, in the order of the checklist
  */
-public record RigAnswer(RigInput input, RigState steady, RigSector sector, List<LetterCheck> checks) {
+public record RigAnswer(
+        RigInput input,
+        RigState steady,
+        RigSector sector,
+        Optional<FrictionRange> friction,
+        List<PointLoss> losses,
+        List<StrandCut> cuts,
+        List<LetterCheck> checks) {
 
     public RigAnswer {
+        losses = List.copyOf(losses);
+        cuts = List.copyOf(cuts);
         checks = List.copyOf(checks);
     }
 

@@ -11,12 +11,19 @@ public enum RigCaution {
     MODEL("rig.caution.model"),
     /** Bounces, falls and the loss of a point are not in these figures. */
     STEADY_ONLY("rig.caution.steady_only"),
+    /** What is given after a loss is the peak of a smooth model. */
+    PEAK("rig.caution.peak"),
+    /** What is left after a loss swings across edges. */
+    SWING("rig.caution.swing"),
     /** The model does not see what is wrong with the rock, the points and the material. */
     UNSEEN("rig.caution.unseen"),
     /** Some strengths are not known. */
     STRENGTH_UNKNOWN("rig.caution.strength_unknown"),
     /** Strands meet at a flat angle, where small errors of length change the forces much. */
     FLAT("rig.caution.flat");
+
+    /** A swing of more than this is told [m]; our choice, what a person would see. */
+    private static final double SWINGS_METRES = 0.01;
 
     private final String key;
 
@@ -39,6 +46,11 @@ public enum RigCaution {
     private boolean concerns(RigAnswer answer) {
         return switch (this) {
             case TRAINING, MODEL, STEADY_ONLY, UNSEEN -> true;
+            case PEAK -> answer.losses().stream().anyMatch(PointLoss::held);
+            case SWING ->
+                answer.losses().stream()
+                        .flatMap(loss -> loss.aftermath().stream())
+                        .anyMatch(after -> after.swing().metres() > SWINGS_METRES);
             case STRENGTH_UNKNOWN ->
                 answer.input().points().stream()
                         .anyMatch(point -> point.strength().isEmpty());

@@ -21,5 +21,15 @@ public final class RigDefaults {
     /** Strands in a leg: a loop of cord or webbing. */
     public static final int STRANDS = 2;
 
+    /** Whether a twist keeps a sliding master inside its loop when a point fails. */
+    public static final boolean CAPTURED = true;
+
+    /**
+     * Of a strand on the master [-]; our choice inside what is published for rope on metal, 0.14 to 0.25.
+     *
+     * @see "Delaney, Physics for Roping Technicians, 2022, p. 88"
+     */
+    public static final double FRICTION = 0.2;
+
     private RigDefaults() {}
 }

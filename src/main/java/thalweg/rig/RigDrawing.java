@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Ink;
 import thalweg.drawing.Shape;
@@ -26,12 +27,17 @@ public final class RigDrawing {
 
     private final RigAnswer answer;
     private final RigState state;
+
+    /** The loss after which the state is; empty where every point holds. */
+    private final Optional<PointLoss> loss;
+
     private final UnitSystem units;
     private final double extent;
 
-    private RigDrawing(RigAnswer answer, RigState state, UnitSystem units) {
+    private RigDrawing(RigAnswer answer, RigState state, Optional<PointLoss> loss, UnitSystem units) {
         this.answer = answer;
         this.state = state;
+        this.loss = loss;
         this.units = units;
         this.extent = extent();
     }
@@ -47,15 +53,28 @@ public final class RigDrawing {
      * @param state one of the answer's, such as a direction of its sector
      */
     public static Drawing of(RigAnswer answer, RigState state, UnitSystem units) {
-        return new RigDrawing(answer, state, units).drawing();
+        return new RigDrawing(answer, state, Optional.empty(), units).drawing();
+    }
+
+    /**
+     * The anchor before and after the loss of a point: faint as it hung, and as it comes to rest. Where everything is
+     * lost, there is only the faint one.
+     *
+     * @param loss one of the answer's
+     */
+    public static Drawing of(RigAnswer answer, PointLoss loss, UnitSystem units) {
+        RigState state = loss.aftermath().map(Aftermath::rest).orElse(answer.steady());
+        return new RigDrawing(answer, state, Optional.of(loss), units).drawing();
     }
 
     private Drawing drawing() {
-        List<Shape.Line> strands = strands();
+        boolean held = loss.isEmpty() || loss.get().held();
+        List<Shape.Line> before = loss.isEmpty() ? List.of() : strands(answer.steady(), true);
+        List<Shape.Line> strands = held ? strands(state, false) : List.of();
         List<Shape.Line> arrows = new ArrayList<>();
         double scale = metresPerKilonewton();
         for (int i = 0; i < state.points().size(); i++) {
-            if (borne(i)) {
+            if (held && borne(i)) {
                 Vector3 at = answer.input().points().get(i).at();
                 Vector3 pull = state.points().get(i).pull().times(scale);
                 arrows.add(new Shape.Line(spot(at), spot(at.plus(pull)), Ink.FORCE, false, true));
@@ -67,18 +86,32 @@ public final class RigDrawing {
         marks.add(spot(state.master()));
 
         List<Shape> shapes = new ArrayList<>(cross(answer.input().rig().focus()));
+        shapes.addAll(before);
         shapes.addAll(strands);
         shapes.addAll(arrows);
-        shapes.add(load);
-        marks.subList(0, marks.size() - 1).forEach(mark -> shapes.add(diamond(mark, Ink.MAIN)));
-        shapes.add(diamond(spot(state.master()), Ink.STRONG));
-        List<Shape.Line> strokes = new ArrayList<>(strands);
-        strokes.add(load);
-        shapes.addAll(labels(strokes, marks, load));
-        return new Drawing(shapes, DescribeRig.of(answer, state, units));
+        for (int i = 0; i < state.points().size(); i++) {
+            shapes.add(diamond(marks.get(i), lost(i) ? Ink.CAUTION : Ink.MAIN, !lost(i)));
+        }
+        List<Shape.Line> strokes = new ArrayList<>(before);
+        strokes.addAll(strands);
+        if (held) {
+            shapes.add(load);
+            shapes.add(diamond(spot(state.master()), Ink.STRONG, true));
+            strokes.add(load);
+        }
+        shapes.addAll(labels(strokes, marks, held ? Optional.of(load) : Optional.empty()));
+        String words = loss.map(lost -> DescribeRig.of(answer, lost, units))
+                .orElseGet(() -> DescribeRig.of(answer, state, units));
+        return new Drawing(shapes, words);
     }
 
-    private List<Shape.Line> strands() {
+    private boolean lost(int point) {
+        return loss.filter(lost ->
+                        lost.point().equals(answer.input().points().get(point).name()))
+                .isPresent();
+    }
+
+    private static List<Shape.Line> strands(RigState state, boolean faint) {
         List<Shape.Line> lines = new ArrayList<>();
         for (StrandPull strand : state.strands()) {
             List<Vector3> path = strand.path();
@@ -86,7 +119,7 @@ public final class RigDrawing {
             for (int j = 0; j < stretches; j++) {
                 Spot from = spot(path.get(j));
                 Spot to = spot(path.get((j + 1) % path.size()));
-                lines.add(new Shape.Line(from, to, Ink.MAIN, !strand.loaded(), false));
+                lines.add(new Shape.Line(from, to, faint ? Ink.FAINT : Ink.MAIN, faint || !strand.loaded(), false));
             }
         }
         return lines;
@@ -100,7 +133,7 @@ public final class RigDrawing {
         return new Shape.Line(spot(state.master()), spot(state.master().plus(pull)), Ink.STRONG, false, true);
     }
 
-    private List<Shape.Label> labels(List<Shape.Line> strokes, List<Spot> marks, Shape.Line load) {
+    private List<Shape.Label> labels(List<Shape.Line> strokes, List<Spot> marks, Optional<Shape.Line> load) {
         LabelRoom room = new LabelRoom(Math.max(extent, span(strokes)), strokes, marks);
         List<Integer> fromTheTop = new ArrayList<>();
         for (int i = 0; i < state.points().size(); i++) {
@@ -108,17 +141,35 @@ public final class RigDrawing {
         }
         fromTheTop.sort(Comparator.comparingDouble(i -> -marks.get(i).y()));
         for (int i : fromTheTop) {
-            PointForce point = state.points().get(i);
-            String force = borne(i) ? point.force().print(units) : "slack";
-            room.beside(marks.get(i), shortened(point.point()) + " " + force, Ink.MAIN, false);
+            String name = shortened(state.points().get(i).point());
+            room.beside(marks.get(i), name + bears(i), lost(i) ? Ink.CAUTION : Ink.MAIN, false);
         }
-        room.past(
-                load.to(),
-                load.to().y() - load.from().y(),
-                "load " + answer.input().load().weight().print(units),
-                Ink.STRONG);
-        state.angle().ifPresent(angle -> room.beside(spot(state.master()), angle.print(), Ink.MAIN, true));
+        load.ifPresent(arrow -> {
+            room.past(
+                    arrow.to(),
+                    arrow.to().y() - arrow.from().y(),
+                    "load " + answer.input().load().weight().print(units),
+                    Ink.STRONG);
+            state.angle().ifPresent(angle -> room.beside(spot(state.master()), angle.print(), Ink.MAIN, true));
+        });
         return room.labels();
+    }
+
+    /** What a point bears, with a space before it; after a loss its peak as well. */
+    private String bears(int point) {
+        if (lost(point)) {
+            return " lost";
+        }
+        if (loss.isPresent() && !loss.get().held()) {
+            return "";
+        }
+        PointForce bears = state.points().get(point);
+        String peak = loss.flatMap(PointLoss::aftermath)
+                .flatMap(Aftermath::peaks)
+                .flatMap(peaks -> peaks.on(bears.point()))
+                .map(force -> ", peak " + force.print(units))
+                .orElse("");
+        return " " + (borne(point) ? bears.force().print(units) : "slack") + peak;
     }
 
     private boolean borne(int point) {
@@ -142,6 +193,7 @@ public final class RigDrawing {
         List<Vector3> places = new ArrayList<>(
                 answer.input().points().stream().map(RigPoint::at).toList());
         places.add(state.master());
+        places.add(answer.steady().master());
         places.add(answer.input().rig().focus());
         double width = spread(places.stream().mapToDouble(Vector3::x).toArray());
         double height = spread(places.stream().mapToDouble(Vector3::y).toArray());
@@ -182,7 +234,7 @@ public final class RigDrawing {
                 new Shape.Line(below, above, Ink.FAINT, false, false));
     }
 
-    private Shape diamond(Spot middle, Ink ink) {
+    private Shape diamond(Spot middle, Ink ink, boolean filled) {
         double arm = MARK * extent;
         return new Shape.Polygon(
                 List.of(
@@ -191,7 +243,7 @@ public final class RigDrawing {
                         new Spot(middle.x() + arm, middle.y()),
                         new Spot(middle.x(), middle.y() - arm)),
                 ink,
-                true);
+                filled);
     }
 
     private static Spot spot(Vector3 place) {

@@ -12,11 +12,11 @@ public enum RigKind {
     /** A leg for each point, tied together in one knot. */
     FOCUSED(1, 6, true),
     /** One closed strand over all points, on which the master slides. */
-    SLIDING(1, 6, false),
+    SLIDING(1, 6, true),
     /** Two legs, and between their knots a strand on which the master slides. */
     LIMITED(2, 2, false),
     /** One closed strand through two points and the master. */
-    LOOP(2, 2, false);
+    LOOP(2, 2, true);
 
     private static final Set<String> COMMON = Set.of("kind", "focus", "EA_kN", "strand_kN", "knot_efficiency");
 
@@ -38,6 +38,11 @@ public enum RigKind {
     /** Whether this version computes it. */
     public boolean built() {
         return built;
+    }
+
+    /** Whether it has a leg for each point, laid in the order of the points. */
+    boolean hasLegs() {
+        return this == SINGLE || this == FOCUSED;
     }
 
     /** Whether a rig of this kind may state that key of the rig object. */

@@ -12,8 +12,9 @@ import thalweg.units.Length;
  * @param kind one that is built
  * @param focus where the master sits, unloaded, with everything just taut [m]
  * @param stiffness force per unit strain of one strand, above 0
- * @param strands identical parallel strands in each leg, 1 or more
+ * @param strands identical parallel strands in each leg, 1 or more; 1 where one loop serves all points
  * @param slack extra length of each leg, in the order of the points, 0 or more
+ * @param sliding how the master slides; known for a sliding rig and for no other
  * @param strandStrength of one strand without knots, above 0; empty where unknown
  * @param knotEfficiency share of the strength that the knots leave [-], above 0 and at most 1; empty where unknown
  */
@@ -23,6 +24,7 @@ public record RigSetup(
         Force stiffness,
         int strands,
         List<Length> slack,
+        Optional<Sliding> sliding,
         Optional<Force> strandStrength,
         OptionalDouble knotEfficiency) {
 
@@ -30,6 +32,9 @@ public record RigSetup(
         slack = List.copyOf(slack);
         if (!kind.built() || stiffness.newtons() <= 0 || strands < 1) {
             throw new IllegalArgumentException("a rig is of a kind that is built, with strands that stretch");
+        }
+        if (sliding.isPresent() != (kind == RigKind.SLIDING)) {
+            throw new IllegalArgumentException("a sliding rig says how it slides, and no other does");
         }
         if (slack.stream().anyMatch(length -> length.metres() < 0)) {
             throw new IllegalArgumentException("slack is 0 or more");

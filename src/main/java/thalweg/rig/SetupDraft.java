@@ -18,9 +18,11 @@ import java.util.TreeSet;
  * @param stiffnessKilonewtons force per unit strain of one strand [kN]
  * @param strands in each leg
  * @param slackMetres extra length of legs by the name of their point [m]
+ * @param captured whether a twist keeps a sliding master inside its loop
+ * @param friction of a sliding master [-]
  * @param strandKilonewtons strength of one strand [kN]
  * @param knotEfficiency share of the strength that the knots leave [-]
- * @param otherKeys further keys of the rig object that were stated, such as "captured"; they belong to other kinds
+ * @param otherKeys further keys of the rig object that were stated, such as "limit_m"; they belong to other kinds
  */
 public record SetupDraft(
         Optional<RigKind> kind,
@@ -28,6 +30,8 @@ public record SetupDraft(
         OptionalDouble stiffnessKilonewtons,
         OptionalLong strands,
         Map<String, Double> slackMetres,
+        Optional<Boolean> captured,
+        OptionalDouble friction,
         OptionalDouble strandKilonewtons,
         OptionalDouble knotEfficiency,
         Set<String> otherKeys) {
@@ -47,6 +51,8 @@ public record SetupDraft(
                 OptionalDouble.of(stiffnessKilonewtons),
                 OptionalLong.empty(),
                 Map.of(),
+                Optional.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Set.of());
@@ -65,8 +71,17 @@ public record SetupDraft(
                 Optional.of(rig.kind()),
                 List.of(rig.focus().x(), rig.focus().y(), rig.focus().z()),
                 OptionalDouble.of(rig.stiffness().inKilonewtons()),
-                input.assumed().contains("strands") ? OptionalLong.empty() : OptionalLong.of(rig.strands()),
+                rig.kind().takes("strands") && !input.assumed().contains("strands")
+                        ? OptionalLong.of(rig.strands())
+                        : OptionalLong.empty(),
                 slack,
+                rig.sliding()
+                        .filter(slides -> !input.assumed().contains("captured"))
+                        .map(Sliding::captured),
+                rig.sliding()
+                        .filter(slides -> !input.assumed().contains("friction"))
+                        .map(slides -> OptionalDouble.of(slides.friction()))
+                        .orElse(OptionalDouble.empty()),
                 rig.strandStrength()
                         .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
                         .orElse(OptionalDouble.empty()),
@@ -82,6 +97,8 @@ public record SetupDraft(
                 stiffnessKilonewtons,
                 strands,
                 slackMetres,
+                captured,
+                friction,
                 strandKilonewtons,
                 knotEfficiency,
                 otherKeys);
@@ -95,6 +112,8 @@ public record SetupDraft(
                 stiffnessKilonewtons,
                 OptionalLong.of(count),
                 slackMetres,
+                captured,
+                friction,
                 strandKilonewtons,
                 knotEfficiency,
                 otherKeys);
@@ -103,6 +122,45 @@ public record SetupDraft(
     /** The same rig with that much extra length in the legs [m], by the name of their point. */
     public SetupDraft withSlack(Map<String, Double> metres) {
         return new SetupDraft(
-                kind, focus, stiffnessKilonewtons, strands, metres, strandKilonewtons, knotEfficiency, otherKeys);
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                metres,
+                captured,
+                friction,
+                strandKilonewtons,
+                knotEfficiency,
+                otherKeys);
+    }
+
+    /** The same rig, stating whether a twist captures the master, and its friction [-]. */
+    public SetupDraft withSliding(boolean isCaptured, double coefficient) {
+        return new SetupDraft(
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                slackMetres,
+                Optional.of(isCaptured),
+                OptionalDouble.of(coefficient),
+                strandKilonewtons,
+                knotEfficiency,
+                otherKeys);
+    }
+
+    /** The same rig with strands of known strength [kN], and the share of it that knots leave [-]. */
+    public SetupDraft withStrength(double kilonewtons, double efficiency) {
+        return new SetupDraft(
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                slackMetres,
+                captured,
+                friction,
+                OptionalDouble.of(kilonewtons),
+                OptionalDouble.of(efficiency),
+                otherKeys);
     }
 }

@@ -48,7 +48,7 @@ final class AnalysisView {
                     .orElse(change.part().tail());
             changes.add(phrases.say("rig.change." + change.kind().name().toLowerCase(Locale.ROOT), part));
         }
-        if (!RigAnswerText.line(answer).strip().equals(kept.result().strip())) {
+        if (!RigAnswerText.agrees(answer, kept.result())) {
             changes.add(phrases.say("rig.change.program", kept.program()));
         }
         return Optional.of(figures(entry, answer, changes));

@@ -27,10 +27,10 @@ class ChecksTest {
     }
 
     @Test
-    void theLettersOfThisVersionAreEAndA() {
+    void theLettersOfThisVersionAreAllButTimely() {
         assertThat(Rigs.answer(Rigs.pair(60)).checks())
                 .extracting(LetterCheck::letter)
-                .containsExactly(CheckLetter.E, CheckLetter.A);
+                .containsExactly(CheckLetter.E, CheckLetter.A, CheckLetter.R, CheckLetter.NE, CheckLetter.S);
     }
 
     @ParameterizedTest
@@ -50,6 +50,18 @@ class ChecksTest {
         assertThat(check.verdict()).isEqualTo(verdict);
         assertThat(check.figure().orElseThrow()).isCloseTo(degrees, within(0.01));
         assertThat(check.why()).contains(degrees + "°").contains(line);
+    }
+
+    /** A triangle of 60 degrees pulls each point with the whole load, as two legs do at 120 (see LoopsTest). */
+    @ParameterizedTest
+    @CsvSource({"10, WATCH, 95.0°", "59, WATCH, 119.5°", "61, POOR, 120.5°"})
+    void theAngleOfATriangleCountsAsThatOfTheLegsThatPullAsHard(double degrees, RigVerdict verdict, String legs) {
+        RigDraft triangle = stiff(degrees, 0).withRig(SetupDraft.of(RigKind.LOOP, 0, 0, 0, 100_000));
+        LetterCheck check = check(triangle, CheckLetter.A);
+
+        assertThat(check.verdict()).isEqualTo(verdict);
+        assertThat(check.figure().orElseThrow()).isCloseTo(degrees, within(0.01));
+        assertThat(check.why()).contains("as hard as two legs at " + legs);
     }
 
     @Test
@@ -99,7 +111,14 @@ class ChecksTest {
         assertThat(answer.sector().worstOf("beech").force().newtons()).isCloseTo(90 * 9.80665, within(1e-9));
         assertThat(answer.sector().worstOf("beech").direction().degrees()).isZero();
         assertThat(answer.sector().widest()).isEmpty();
-        assertThat(answer.checks()).extracting(LetterCheck::verdict).containsOnly(RigVerdict.UNKNOWN);
+        assertThat(answer.checks())
+                .extracting(LetterCheck::verdict)
+                .containsExactly(
+                        RigVerdict.UNKNOWN,
+                        RigVerdict.UNKNOWN,
+                        RigVerdict.POOR,
+                        RigVerdict.UNKNOWN,
+                        RigVerdict.UNKNOWN);
         assertThat(check(single, CheckLetter.E).why()).contains("beech is the only point");
         assertThat(check(single, CheckLetter.A).figure()).isEmpty();
     }
@@ -113,9 +132,13 @@ class ChecksTest {
                         RigCaution.TRAINING,
                         RigCaution.MODEL,
                         RigCaution.STEADY_ONLY,
+                        RigCaution.PEAK,
+                        RigCaution.SWING,
                         RigCaution.UNSEEN,
                         RigCaution.STRENGTH_UNKNOWN);
         assertThat(RigCaution.of(Rigs.answer(stiff(150, 0)))).contains(RigCaution.FLAT);
+        RigDraft alone = Rigs.focused(List.of(PointDraft.of("A", 0, 1, 0)), Vector3.ZERO, 1, 0, 0);
+        assertThat(RigCaution.of(Rigs.answer(alone))).doesNotContain(RigCaution.PEAK, RigCaution.SWING);
         assertThat(RigAssumption.of(answer)).containsExactly(RigAssumption.values());
         assertThat(answer.assumed()).contains("strands");
     }

@@ -83,6 +83,43 @@ record EnergyByHand(List<Cord> cords, int nodes, List<Double> load) {
         return one.rate() * Math.max(0, length(one, variables(places)).getValue() - one.rest());
     }
 
+    /** How hard all cords together pull on a place where they stop [kN]. */
+    double pull(double[] stop, double[] places) {
+        double[] sum = new double[3];
+        for (int i = 0; i < cords.size(); i++) {
+            List<double[]> stops = cords.get(i).stops();
+            int last = cords.get(i).ring() ? stops.size() : stops.size() - 1;
+            double tension = tension(i, places);
+            for (int j = 0; j < last; j++) {
+                double[] from = stops.get(j);
+                double[] to = stops.get((j + 1) % stops.size());
+                if (Arrays.equals(from, stop)) {
+                    add(sum, tension, from, to, places);
+                }
+                if (Arrays.equals(to, stop)) {
+                    add(sum, tension, to, from, places);
+                }
+            }
+        }
+        return Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]);
+    }
+
+    private static void add(double[] sum, double tension, double[] from, double[] to, double[] places) {
+        double[] away = new double[3];
+        double square = 0;
+        for (int axis = 0; axis < 3; axis++) {
+            away[axis] = coordinate(to, axis, places) - coordinate(from, axis, places);
+            square += away[axis] * away[axis];
+        }
+        for (int axis = 0; axis < 3; axis++) {
+            sum[axis] += tension * away[axis] / Math.sqrt(square);
+        }
+    }
+
+    private static double coordinate(double[] stop, int axis, double[] places) {
+        return stop.length == 1 ? places[3 * (int) stop[0] + axis] : stop[axis];
+    }
+
     private static Array2DRowRealMatrix curvature(MultivariateVectorFunction slope, double[] places) {
         int n = places.length;
         double[][] rows = new double[n][n];

@@ -20,7 +20,7 @@ class ExtremesTest {
 
     private static void assertBalanced(RigDraft draft, double part) {
         RigInput input = Rigs.input(draft);
-        RigState steady = Analyze.of(input).steady();
+        RigState steady = Rigs.steady(input);
         double weight = input.load().weight().inKilonewtons();
         Vector3 load = input.load().direction(input.load().toward()).times(weight);
         Vector3 sum = steady.points().stream().map(PointForce::pull).reduce(Vector3.ZERO, Vector3::plus);
@@ -36,37 +36,48 @@ class ExtremesTest {
         "1, 70, 1e-9",
     })
     void loadsAndStiffnessFromTheLeastToTheMost(double kilonewtons, double stiffness, double part) {
-        for (double degrees : new double[] {1, 60, 120, 170, 179.9, 180, 181, 240, 359}) {
-            assertBalanced(
-                    Rigs.pair(degrees)
-                            .withLoad(LoadDraft.ofForce(kilonewtons, 0, 0))
-                            .withRig(SetupDraft.of(RigKind.FOCUSED, 0, 0, 0, stiffness)),
-                    part);
+        for (RigKind kind : List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LOOP)) {
+            for (double degrees : new double[] {1, 60, 120, 170, 179.9, 180, 181, 240, 359}) {
+                assertBalanced(
+                        Rigs.pair(degrees)
+                                .withLoad(LoadDraft.ofForce(kilonewtons, 0, 0))
+                                .withRig(SetupDraft.of(kind, 0, 0, 0, stiffness)),
+                        part);
+            }
         }
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-180, -179.9, -90, 90, 135, 180})
     void loadsThatPullSidewaysAndUp(double toward) {
-        assertBalanced(Rigs.pair(60).withLoad(LoadDraft.ofForce(1, toward, 90)), 1e-9);
-        assertBalanced(Rigs.pair(60).withLoad(LoadDraft.ofForce(1, toward, 90).withLeanOut(90)), 1e-9);
+        for (RigKind kind : List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LOOP)) {
+            RigDraft pair = Rigs.pair(60).withRig(SetupDraft.of(kind, 0, 0, 0, 70));
+            assertBalanced(pair.withLoad(LoadDraft.ofForce(1, toward, 90)), 1e-9);
+            assertBalanced(pair.withLoad(LoadDraft.ofForce(1, toward, 90).withLeanOut(90)), 1e-9);
+        }
     }
 
     @Test
     void anythingByChanceFromTinyToHuge() {
         SplittableRandom random = new SplittableRandom(9);
         int rigs = 0;
-        for (int i = 0; i < 1_500; i++) {
+        for (int i = 0; i < 3_000; i++) {
+            RigKind kind =
+                    List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LOOP).get(random.nextInt(3));
             double size = Math.pow(10, random.nextDouble(-2, 1.9));
-            List<PointDraft> points = random.ints(1 + random.nextInt(6), 0, 1 << 20)
+            List<PointDraft> points = random.ints(kind == RigKind.LOOP ? 2 : 1 + random.nextInt(6), 0, 1 << 20)
                     .mapToObj(seed -> point(new SplittableRandom(seed), size))
                     .toList();
             SetupDraft setup = new SetupDraft(
-                    Optional.of(RigKind.FOCUSED),
+                    Optional.of(kind),
                     List.of(random.nextDouble(-size, size), random.nextDouble(-size, size), 0.0),
                     OptionalDouble.of(Math.pow(10, random.nextDouble(-1, 5))),
-                    OptionalLong.of(1 + random.nextInt(24)),
-                    random.nextBoolean() ? Map.of() : Map.of(points.get(0).name(), size * random.nextDouble()),
+                    kind.takes("strands") ? OptionalLong.of(1 + random.nextInt(24)) : OptionalLong.empty(),
+                    random.nextBoolean() || kind != RigKind.FOCUSED
+                            ? Map.of()
+                            : Map.of(points.get(0).name(), size * random.nextDouble()),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     Set.of());
@@ -77,7 +88,7 @@ class ExtremesTest {
                 assertBalanced(draft, 1e-6);
             }
         }
-        assertThat(rigs).isGreaterThan(1_000);
+        assertThat(rigs).isGreaterThan(2_000);
     }
 
     private static PointDraft point(SplittableRandom random, double size) {

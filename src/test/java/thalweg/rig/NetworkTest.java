@@ -90,6 +90,26 @@ class NetworkTest {
         assertLeast(network, load, rest);
     }
 
+    /** The lowest of three points stops the master that slides down to it, and bears what the others leave. */
+    @Test
+    void aPointIntoWhichTheMasterSlidesBearsWhatTheOthersLeave() {
+        List<Vector3> points = List.of(LEFT, RIGHT, new Vector3(0, -0.3, 0));
+        double fits = 2 * (points.get(2).distance(LEFT) + points.get(2).distance(RIGHT));
+        Strand loop = Strand.closed("loop", List.of(0, 3, 1, 3, 2, 3), fits * 0.99, 60, 1);
+        Network network = new Network(points, List.of(new Vector3(0.05, -0.1, 0)), List.of(loop));
+
+        Equilibrium rest = FindEquilibrium.of(network, down(0.9));
+
+        assertThat(rest.master().distance(points.get(2))).isLessThan(1e-6);
+        double tension = rest.tension(0);
+        assertThat(rest.pullOn(0).length()).isCloseTo(2 * tension, within(1e-9));
+        assertThat(rest.pullOn(2).length()).isLessThan(2 * tension);
+        Vector3 sum = rest.pullOn(0).plus(rest.pullOn(1)).plus(rest.pullOn(2));
+        assertThat(sum.minus(down(0.9)).length()).isLessThan(1e-6);
+        assertThat(rest.directionsFrom(3, loop)).hasSize(2);
+        assertLeast(network, down(0.9), rest);
+    }
+
     @Test
     void networksByChanceAgreeWithAnotherOptimiser() {
         SplittableRandom random = new SplittableRandom(77);

@@ -14,16 +14,28 @@ import java.util.stream.Stream;
 /** Rigs by chance, the same ones for the same seed: up to six points, some with slack legs, in three dimensions. */
 final class RandomRigs {
 
+    private final RigKind kind;
     private final SplittableRandom random;
 
-    RandomRigs(long seed) {
-        random = new SplittableRandom(seed);
+    RandomRigs(RigKind kind, long seed) {
+        this.kind = kind;
+        this.random = new SplittableRandom(seed);
     }
 
-    /** That many different rigs. */
+    /** That many different focused rigs. */
     static Stream<RigInput> some(long seed, int count) {
-        RandomRigs rigs = new RandomRigs(seed);
+        return some(RigKind.FOCUSED, seed, count);
+    }
+
+    /** That many different rigs of a kind. */
+    static Stream<RigInput> some(RigKind kind, long seed, int count) {
+        RandomRigs rigs = new RandomRigs(kind, seed);
         return Stream.generate(rigs::next).limit(count);
+    }
+
+    /** That many different rigs of each kind that is built. */
+    static Stream<RigInput> ofEachKind(long seed, int count) {
+        return Stream.of(RigKind.values()).filter(RigKind::built).flatMap(kind -> some(kind, seed, count));
     }
 
     RigInput next() {
@@ -36,24 +48,26 @@ final class RandomRigs {
     }
 
     private RigDraft draft() {
-        int count = 1 + random.nextInt(6);
+        int count = kind.fewestPoints() + random.nextInt(kind.mostPoints() - kind.fewestPoints() + 1);
         List<PointDraft> points = new ArrayList<>();
         Map<String, Double> slack = new HashMap<>();
         for (int i = 0; i < count; i++) {
             String name = "P" + (i + 1);
             points.add(PointDraft.of(name, between(-1, 1), between(-0.4, 1), between(-0.3, 0.3)));
-            if (random.nextInt(4) == 0) {
+            if (random.nextInt(4) == 0 && kind.takes("slack_m")) {
                 slack.put(name, between(0, 0.2));
             }
         }
         LoadDraft load = LoadDraft.ofForce(between(0.1, 5), between(-60, 60), between(0, 30))
                 .withLeanOut(random.nextInt(3) == 0 ? between(-30, 30) : 0);
         SetupDraft rig = new SetupDraft(
-                Optional.of(RigKind.FOCUSED),
+                Optional.of(kind),
                 List.of(between(-0.5, 0.5), between(-1.2, 0), between(-0.1, 0.1)),
                 OptionalDouble.of(between(10, 300)),
-                OptionalLong.of(1 + random.nextInt(3)),
+                kind.takes("strands") ? OptionalLong.of(1 + random.nextInt(3)) : OptionalLong.empty(),
                 slack,
+                kind.takes("captured") ? Optional.of(random.nextInt(4) > 0) : Optional.empty(),
+                kind.takes("friction") ? OptionalDouble.of(between(0, 0.5)) : OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Set.of());

@@ -40,6 +40,8 @@ class RigDrawingTest {
                         PointDraft.of("left bolt, old", -0.06, 0, 0),
                         PointDraft.of("new bolt", 0, 0.01, 0),
                         PointDraft.of("right bolt, old", 0.06, 0, 0))),
+                PAIR.withRig(SetupDraft.of(RigKind.SLIDING, 0, -0.6, 0, 70)),
+                PAIR.withRig(SetupDraft.of(RigKind.LOOP, 0, -0.6, 0, 70)),
                 Rigs.pair(150),
                 Rigs.pair(60).withLoad(LoadDraft.ofForce(1, 160, 0)));
     }
@@ -65,7 +67,10 @@ class RigDrawingTest {
     @ParameterizedTest
     @MethodSource("ordinary")
     void labelsDoNotOverlap(RigDraft draft) {
-        Drawing drawing = RigDrawing.of(Rigs.answer(draft), UnitSystem.METRIC);
+        assertNoLabelOverAnother(RigDrawing.of(Rigs.answer(draft), UnitSystem.METRIC));
+    }
+
+    private static void assertNoLabelOverAnother(Drawing drawing) {
         double extent = Math.max(drawing.right() - drawing.left(), drawing.top() - drawing.bottom());
         LabelRoom room = new LabelRoom(extent * 0.9, List.of(), List.of());
         List<Shape.Label> labels = shapes(drawing, Shape.Label.class);
@@ -132,5 +137,48 @@ class RigDrawingTest {
         RigState last = answer.sector().directions().get(20);
         assertThat(RigDrawing.of(answer, last, UnitSystem.METRIC).description())
                 .contains("10.0° from straight down to the right");
+    }
+
+    @Test
+    void aLossIsDrawnBeforeAndAfter() {
+        RigAnswer answer = Rigs.answer(PAIR);
+        PointLoss loss = answer.losses().get(0);
+        Drawing drawing = RigDrawing.of(answer, loss, UnitSystem.METRIC);
+
+        List<Shape.Line> lines = shapes(drawing, Shape.Line.class);
+        assertThat(lines.stream().filter(line -> line.dashed() && line.ink() == Ink.FAINT))
+                .hasSize(2);
+        assertThat(lines.stream().filter(line -> !line.dashed() && line.ink() == Ink.MAIN))
+                .hasSize(1);
+        assertThat(shapes(drawing, Shape.Label.class).stream().map(Shape.Label::text))
+                .anyMatch("A lost"::equals)
+                .anyMatch(text -> text.matches("B 0\\.90 kN, peak 1\\.\\d\\d kN"));
+        assertThat(drawing.description())
+                .contains("before A let go", "B bears 0.90 kN after a model peak of 1.", " m lower and ");
+    }
+
+    @Test
+    void whereEverythingIsLostNothingIsDrawnButWhatWas() {
+        RigDraft sliding =
+                PAIR.withRig(SetupDraft.of(RigKind.SLIDING, 0, -0.6, 0, 70).withSliding(false, 0.2));
+        RigAnswer answer = Rigs.answer(sliding);
+        Drawing drawing = RigDrawing.of(answer, answer.losses().get(1), UnitSystem.METRIC);
+
+        assertThat(shapes(drawing, Shape.Line.class))
+                .noneMatch(Shape.Line::arrow)
+                .allMatch(line -> line.ink() == Ink.FAINT);
+        assertThat(shapes(drawing, Shape.Label.class))
+                .extracting(Shape.Label::text)
+                .containsExactlyInAnyOrder("A", "B lost");
+        assertThat(drawing.description()).contains("Nothing holds the load any more.");
+    }
+
+    @ParameterizedTest
+    @MethodSource("ordinary")
+    void labelsOfALossDoNotOverlapEither(RigDraft draft) {
+        RigAnswer answer = Rigs.answer(draft);
+        for (PointLoss loss : answer.losses()) {
+            assertNoLabelOverAnother(RigDrawing.of(answer, loss, UnitSystem.METRIC));
+        }
     }
 }

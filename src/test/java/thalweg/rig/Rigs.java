@@ -36,6 +36,11 @@ final class Rigs {
         return Analyze.of(input(draft));
     }
 
+    /** A rig at rest at the aim, without what happens when a point lets go. */
+    static RigState steady(RigInput input) {
+        return new RestState(input).under(input.load().toward());
+    }
+
     /** The rig of a draft that is one. */
     static RigInput input(RigDraft draft) {
         CheckedRig checked = draft.check();

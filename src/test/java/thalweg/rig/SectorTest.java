@@ -69,6 +69,8 @@ class SectorTest {
     @Test
     void theWorstOfRigsByChanceIsTheWorstOfEveryTenthOfADegree() {
         RandomRigs.some(31, 60).forEach(SectorTest::assertWorstOfEveryTenth);
+        RandomRigs.some(RigKind.SLIDING, 32, 40).forEach(SectorTest::assertWorstOfEveryTenth);
+        RandomRigs.some(RigKind.LOOP, 33, 40).forEach(SectorTest::assertWorstOfEveryTenth);
     }
 
     private static void assertWorstOfEveryTenth(RigInput input) {

@@ -2,8 +2,10 @@ package thalweg.exchange.json;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.InputException;
 import thalweg.json.FieldWriter;
 import thalweg.json.Json;
+import thalweg.json.JsonDocument;
 import thalweg.json.JsonText;
 import thalweg.rig.LetterCheck;
 import thalweg.rig.PointForce;
@@ -29,12 +31,27 @@ public final class RigAnswerText {
         return JsonText.line(json(answer)) + "\n";
     }
 
+    /**
+     * Whether a text that was kept says nothing else than the answer. Keys that it has not are no difference: a version
+     * that computed less has not computed otherwise. Nor are digits that nobody is shown.
+     *
+     * @param kept as {@link #line} of some version wrote it
+     */
+    public static boolean agrees(RigAnswer answer, String kept) {
+        try {
+            return SameFigures.within(JsonDocument.read("the analysis", kept).root(), json(answer));
+        } catch (InputException e) {
+            return false;
+        }
+    }
+
     private static Json json(RigAnswer answer) {
-        return Json.fields()
+        FieldWriter fields = Json.fields()
                 .put("name", answer.input().name())
                 .put("steady", steady(answer.steady()))
-                .put("sector", sector(answer))
-                .put("checks", checks(answer.checks()))
+                .put("sector", sector(answer));
+        RigLossText.write(answer, fields);
+        return fields.put("checks", checks(answer.checks()))
                 .put("assumed", Json.texts(answer.assumed()))
                 .done();
     }

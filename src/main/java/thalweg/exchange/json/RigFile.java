@@ -130,6 +130,8 @@ public final class RigFile {
                 inner.real(point).ifPresent(metres -> slack.put(point, metres));
             }
         });
+        Optional<Boolean> captured = in.flag("captured");
+        OptionalDouble friction = in.real("friction");
         OptionalDouble strand = in.real("strand_kN");
         OptionalDouble knot = in.real("knot_efficiency");
         Set<String> others = new LinkedHashSet<>();
@@ -144,7 +146,7 @@ public final class RigFile {
             }
         }
         in.refuseUnasked();
-        return new SetupDraft(kind, focus, stiffness, strands, slack, strand, knot, others);
+        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, strand, knot, others);
     }
 
     /** The rig as the text of a file: what was assumed is left out, so that it reads back as assumed. */
@@ -195,6 +197,8 @@ public final class RigFile {
                                 ? Optional.of(Json.of(rig.strands().getAsLong()))
                                 : Optional.empty())
                 .putKnown("slack_m", rig.slackMetres().isEmpty() ? Optional.empty() : Optional.of(slack.done()))
+                .putKnown("captured", rig.captured().map(Json::of))
+                .putKnown("friction", number(rig.friction()))
                 .putKnown("strand_kN", number(rig.strandKilonewtons()))
                 .putKnown("knot_efficiency", number(rig.knotEfficiency()))
                 .done();

@@ -95,6 +95,8 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
                 OptionalDouble.of(StrandMaterial.NYLON_WEBBING.nominal().inKilonewtons()),
                 OptionalLong.empty(),
                 Map.of(),
+                Optional.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Set.of());

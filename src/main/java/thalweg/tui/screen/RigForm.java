@@ -112,6 +112,8 @@ final class RigForm {
                 OptionalDouble.of(stiffness),
                 OptionalLong.of(strands(filled.text("strands"))),
                 Map.copyOf(rig.slackMetres()),
+                Optional.empty(),
+                OptionalDouble.empty(),
                 rig.strandKilonewtons(),
                 rig.knotEfficiency(),
                 Set.of());

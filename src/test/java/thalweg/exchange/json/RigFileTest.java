@@ -125,7 +125,7 @@ final class RigFileTest {
     @Test
     void whatIsNotBuiltYetIsAbsentAndNotNull() {
         assertThat(answer(TWO_POINTS).values())
-                .doesNotContainKeys("losses", "cuts", "cascade", "best_focus", "share_range", "safety", "limits");
+                .doesNotContainKeys("cascade", "best_focus", "share_range", "safety", "limits", "material");
     }
 
     @Test

@@ -16,6 +16,7 @@ import thalweg.json.FieldReader;
 import thalweg.json.Finding;
 import thalweg.json.Findings;
 import thalweg.json.JsonDocument;
+import thalweg.rig.Analyze;
 
 class SampleRigsTest {
 
@@ -36,7 +37,12 @@ class SampleRigsTest {
         assertThat(files())
                 .extracting(file -> file.getFileName().toString())
                 .contains(
-                        "single-tree.json", "slack-back-up.json", "three-points-in-depth.json", "two-bolts-level.json");
+                        "single-tree.json",
+                        "slack-back-up.json",
+                        "sliding-loop.json",
+                        "three-points-in-depth.json",
+                        "triangle.json",
+                        "two-bolts-level.json");
     }
 
     @ParameterizedTest
@@ -57,8 +63,16 @@ class SampleRigsTest {
         assertThat(findings.all()).extracting(Finding::print).isEmpty();
         assertThat(name).startsWith("Invented: ");
         assertThat(names).hasSameSizeAs(points);
-        assertThat(kind.equals("single") ? points.size() == 1 : kind.equals("focused") && points.size() > 1)
-                .isTrue();
+        assertThat(kind).isIn("single", "focused", "sliding", "loop");
+        assertThat(points.size() == 1).isEqualTo(kind.equals("single"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void everySampleIsComputed(Path file) throws IOException {
+        assertThat(Analyze.of(RigFile.read(file.toString(), Files.readAllBytes(file)))
+                        .losses())
+                .isNotEmpty();
     }
 
     private static Set<String> points(List<FieldReader> points) {
@@ -88,6 +102,8 @@ class SampleRigsTest {
         assertThat(rig.reals("focus").orElseThrow()).hasSizeBetween(2, 3);
         assertThat(rig.real("EA_kN").orElseThrow()).isPositive();
         rig.whole("strands", 1, 4);
+        rig.flag("captured");
+        rig.real("friction");
         rig.real("strand_kN");
         rig.real("knot_efficiency");
         rig.object("slack_m").ifPresent(slack -> {

@@ -1,0 +1,79 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Judges the letter R of the checklist: whether the master stays held when any one point lets go or any one strand is
+ * cut, and whether what is left is strong enough for that.
+ *
+ * <p>The figure is how many of these single failures are held, as part of all. One that loses everything decides; and
+ * since uneven tying, a slipping knot or a bounce can give up to three times the model peak, only a strength of three
+ * times the peak is called good. That line is our choice.
+ */
+final class CheckRedundant {
+
+    /** Strength over model peak from which on it is called good [-]; our choice. */
+    static final double GOOD = 3;
+
+    private CheckRedundant() {}
+
+    static LetterCheck of(List<PointLoss> losses, List<StrandCut> cuts) {
+        List<String> fatal = new ArrayList<>();
+        losses.stream().filter(loss -> !loss.held()).forEach(loss -> fatal.add("the loss of " + loss.point()));
+        cuts.stream().filter(cut -> !cut.held()).forEach(cut -> fatal.add("a cut of the " + cut.strand()));
+        int all = losses.size() + cuts.size();
+        int held = all - fatal.size();
+        double part = (double) held / all;
+        if (fatal.isEmpty()) {
+            return judged(losses);
+        }
+        String rest = held == 0 ? "" : " Held: " + held + " of " + all + " single failures.";
+        return check(RigVerdict.POOR, part, "One failure loses everything: " + listed(fatal) + "." + rest);
+    }
+
+    private static LetterCheck judged(List<PointLoss> losses) {
+        String all = "The loss of any one point and the cut of any one leg is held. ";
+        Optional<PointLoss> over = first(losses, Optional.of(false));
+        if (over.isPresent()) {
+            return check(RigVerdict.POOR, 1, all + when(over.get()));
+        }
+        Optional<PointLoss> unknown = first(losses, Optional.empty());
+        if (unknown.isPresent()) {
+            return check(RigVerdict.UNKNOWN, 1, all + "Strong enough? " + when(unknown.get()));
+        }
+        double least = losses.stream()
+                .mapToDouble(loss -> within(loss).ratio().orElseThrow())
+                .min()
+                .orElseThrow();
+        String margin = "What is left is " + Figures.times(least)
+                + " times as strong as the model peak, or more; uneven tying, slip or a bounce can give two to three"
+                + " times that peak, so our own line asks for " + Figures.fixed(GOOD, 0) + " times.";
+        return check(least >= GOOD ? RigVerdict.GOOD : RigVerdict.WATCH, 1, all + margin);
+    }
+
+    private static Optional<PointLoss> first(List<PointLoss> losses, Optional<Boolean> verdict) {
+        return losses.stream()
+                .filter(loss -> within(loss).verdict().equals(verdict))
+                .findFirst();
+    }
+
+    private static WithinStrength within(PointLoss loss) {
+        return loss.aftermath().orElseThrow().within();
+    }
+
+    private static String when(PointLoss loss) {
+        return "When " + loss.point() + " goes: " + within(loss).why();
+    }
+
+    private static String listed(List<String> items) {
+        int last = items.size() - 1;
+        return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " or " + items.get(last);
+    }
+
+    private static LetterCheck check(RigVerdict verdict, double part, String why) {
+        return new LetterCheck(CheckLetter.R, verdict, OptionalDouble.of(part), why);
+    }
+}

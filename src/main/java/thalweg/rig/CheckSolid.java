@@ -1,0 +1,64 @@
+package thalweg.rig;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/**
+ * Judges the letter S of the checklist, as far as stated strengths go: how many times each point would hold the whole
+ * load alone, or the largest steady force on it over the sector where that is more. It is no look at the rock.
+ */
+final class CheckSolid {
+
+    /** So many times is called good [-]; our choice, near a ratio of 10 that rescue practice names (from memory). */
+    static final double GOOD = 10;
+
+    /** Below so many times it is poor [-]; our choice, as a bounce or uneven tying can take that up. */
+    static final double POOR = 3;
+
+    private CheckSolid() {}
+
+    static LetterCheck of(RigInput input, RigSector sector) {
+        Optional<RigPoint> weakest = input.points().stream()
+                .filter(point -> point.strength().isPresent())
+                .min(Comparator.comparingDouble(point -> ratio(input, sector, point)));
+        double least = weakest.map(point -> ratio(input, sector, point)).orElse(Double.POSITIVE_INFINITY);
+        OptionalDouble figure = weakest.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty();
+        String known = weakest.map(point -> point.name() + " is stated to hold "
+                        + Figures.times(least) + " times the larger of the load and its own largest steady force"
+                        + (input.points().size() > 1 ? ", the least of those stated. " : ". "))
+                .orElse("");
+        List<RigPoint> unknown = input.points().stream()
+                .filter(point -> point.strength().isEmpty())
+                .toList();
+        String doubted = input.points().stream()
+                .filter(point -> point.holdsAlone().equals(Optional.of(false)))
+                .map(RigPoint::name)
+                .collect(Collectors.joining(", "));
+        String doubts = doubted.isEmpty() ? "" : "Not believed to hold the load alone: " + doubted + ". ";
+        RigVerdict verdict;
+        String line;
+        if (least < POOR) {
+            verdict = RigVerdict.POOR;
+            line = "Our own line for poor is below " + Figures.fixed(POOR, 0) + " times.";
+        } else if (!unknown.isEmpty()) {
+            verdict = RigVerdict.UNKNOWN;
+            line = "Not known: the strength of "
+                    + Figures.listed(unknown.stream().map(RigPoint::name).toList()) + ".";
+        } else {
+            verdict = least >= GOOD && doubted.isEmpty() ? RigVerdict.GOOD : RigVerdict.WATCH;
+            line = "Our own line for good is " + Figures.fixed(GOOD, 0)
+                    + " times. A stated strength is no look at the rock.";
+        }
+        return new LetterCheck(CheckLetter.S, verdict, figure, known + doubts + line);
+    }
+
+    private static double ratio(RigInput input, RigSector sector, RigPoint point) {
+        double largest = Math.max(
+                input.load().weight().newtons(),
+                sector.worstOf(point.name()).force().newtons());
+        return point.strength().orElseThrow().newtons() / largest;
+    }
+}

@@ -1,0 +1,99 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thalweg.units.Force;
+
+/** Holds the peaks after a loss against the strength of what is left: every point that bears, and every strand. */
+final class CheckStrength {
+
+    private static final String TOO_FAST =
+            "The strands are so stiff for this load that its motion could not be followed: the peak is unknown.";
+
+    private static final String STILL_RISING =
+            "A force still rises at the end of the 2 s that are followed, so that its peak is unknown.";
+
+    private CheckStrength() {}
+
+    /** A part with its largest force, and the strength that is known of it. */
+    private record Borne(String name, double peak, Optional<Double> strength) {
+
+        double ratio() {
+            return strength.orElse(Double.POSITIVE_INFINITY) / peak;
+        }
+
+        /** With a ratio and no force, so that it reads the same in every system of units. */
+        String says() {
+            return name + " is stated to hold " + Figures.times(ratio()) + " times its peak";
+        }
+    }
+
+    static WithinStrength of(RigInput input, Optional<PeakForces> peaks) {
+        if (peaks.isEmpty()) {
+            return new WithinStrength(Optional.empty(), OptionalDouble.empty(), TOO_FAST);
+        }
+        List<Borne> parts = new ArrayList<>(points(input, peaks.get()));
+        parts.addAll(strands(input, peaks.get()));
+        Optional<Borne> weakest = parts.stream()
+                .filter(part -> part.strength().isPresent())
+                .min(Comparator.comparingDouble(Borne::ratio));
+        OptionalDouble ratio =
+                weakest.map(part -> OptionalDouble.of(part.ratio())).orElse(OptionalDouble.empty());
+        String nearest = weakest.map(Borne::says).orElse("");
+        if (weakest.isPresent() && weakest.get().ratio() < 1) {
+            return new WithinStrength(Optional.of(false), ratio, "Too weak: " + nearest + ".");
+        }
+        List<String> unknown = parts.stream()
+                .filter(part -> part.strength().isEmpty())
+                .map(Borne::name)
+                .toList();
+        String known = nearest.isEmpty() ? "" : " The weakest that is known: " + nearest + ".";
+        if (!unknown.isEmpty()) {
+            String why = "Not known: the strength of " + Figures.listed(unknown) + ".";
+            return new WithinStrength(Optional.empty(), ratio, why + known);
+        }
+        if (peaks.get().rising()) {
+            return new WithinStrength(Optional.empty(), ratio, STILL_RISING + known);
+        }
+        return new WithinStrength(Optional.of(true), ratio, "The weakest part: " + nearest + ".");
+    }
+
+    /** The points that bear something; one that stays unloaded needs no strength. */
+    private static List<Borne> points(RigInput input, PeakForces peaks) {
+        double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
+        List<Borne> parts = new ArrayList<>();
+        for (RigPoint point : input.points()) {
+            peaks.on(point.name())
+                    .map(Force::inKilonewtons)
+                    .filter(peak -> peak >= bears)
+                    .ifPresent(peak -> parts.add(
+                            new Borne(point.name(), peak, point.strength().map(Force::inKilonewtons))));
+        }
+        return parts;
+    }
+
+    /**
+     * The strands that bear something. Where the knots are unknown, the strand by itself decides whether it is over its
+     * strength, and nothing says that it is within.
+     */
+    private static List<Borne> strands(RigInput input, PeakForces peaks) {
+        double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
+        RigSetup rig = input.rig();
+        List<Borne> parts = new ArrayList<>();
+        for (PeakForces.InStrand strand : peaks.strands()) {
+            double peak = strand.tension().inKilonewtons();
+            if (peak < bears) {
+                continue;
+            }
+            Optional<Double> alone = rig.strandStrength().map(Force::inKilonewtons);
+            Optional<Double> knotted = rig.knotEfficiency().isPresent()
+                    ? alone.map(strength -> strength * rig.knotEfficiency().getAsDouble())
+                    : alone.filter(strength -> strength < peak);
+            parts.add(new Borne("the " + strand.label(), peak, knotted));
+        }
+        return parts;
+    }
+}

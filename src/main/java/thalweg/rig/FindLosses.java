@@ -1,0 +1,116 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import thalweg.units.Force;
+import thalweg.units.Length;
+
+/** Lets each point go in turn, and cuts each strand, from rest at the aim. */
+final class FindLosses {
+
+    private static final int HALVINGS = 60;
+    private static final double FIRST_TRAVEL_METRES = 1e-3;
+
+    private final RigInput input;
+    private final RigState steady;
+    private final Vector3 down;
+
+    private FindLosses(RigInput input, RigState steady) {
+        this.input = input;
+        this.steady = steady;
+        this.down = input.load().direction(input.load().toward());
+    }
+
+    /** The loss of each point, in the order of the input. */
+    static List<PointLoss> of(RigInput input, RigState steady) {
+        FindLosses find = new FindLosses(input, steady);
+        return IntStream.range(0, input.points().size())
+                .mapToObj(i -> new PointLoss(
+                        input.points().get(i).name(),
+                        LayStrands.without(input, i).map(find::aftermath)))
+                .toList();
+    }
+
+    /** The cut of each strand, in the order in which they are laid. */
+    static List<StrandCut> cuts(RigInput input, List<PointLoss> losses) {
+        List<StrandCut> cuts = new ArrayList<>();
+        List<Strand> strands = LayStrands.of(input).strands();
+        for (int i = 0; i < strands.size(); i++) {
+            String label = strands.get(i).label();
+            cuts.add(
+                    input.rig().kind().hasLegs()
+                            ? new StrandCut(
+                                    label,
+                                    losses.get(i).held(),
+                                    Optional.of(losses.get(i).point()))
+                            : new StrandCut(label, false, Optional.empty()));
+        }
+        return cuts;
+    }
+
+    private Aftermath aftermath(List<Strand> strands) {
+        List<Vector3> points = input.points().stream().map(RigPoint::at).toList();
+        Network left = new Network(points, List.of(steady.master()), strands);
+        RigState rest = new RestState(input, left).under(input.load().toward());
+        Vector3 way = rest.master().minus(steady.master());
+        double drop = way.dot(down);
+        Optional<PeakForces> peaks = peaks(left);
+        return new Aftermath(
+                rest,
+                new Length(freeTravel(left)),
+                new Length(drop),
+                new Length(way.minus(down.times(drop)).length()),
+                peaks,
+                CheckStrength.of(input, peaks));
+    }
+
+    private Optional<PeakForces> peaks(Network left) {
+        HangingMass mass = new HangingMass(left, input.load(), down);
+        return Motion.of(mass, input.load(), left.fixed().size(), Motion.PRECISION)
+                .map(peaks -> forces(left, peaks));
+    }
+
+    private PeakForces forces(Network left, Motion.Peaks peaks) {
+        List<PeakForces.OnPoint> onPoints = IntStream.range(0, left.fixed().size())
+                .filter(point ->
+                        left.strands().stream().anyMatch(strand -> strand.path().contains(point)))
+                .mapToObj(point -> new PeakForces.OnPoint(
+                        input.points().get(point).name(), Force.kilonewtons(peaks.points()[point])))
+                .toList();
+        List<PeakForces.InStrand> inStrands = IntStream.range(0, left.strands().size())
+                .mapToObj(i ->
+                        new PeakForces.InStrand(left.strands().get(i).label(), Force.kilonewtons(peaks.strands()[i])))
+                .toList();
+        return new PeakForces(onPoints, inStrands, peaks.rising());
+    }
+
+    /** How far the master moves along the load before a strand is taut [m]. */
+    private double freeTravel(Network left) {
+        Energy energy = new Energy(left, Vector3.ZERO);
+        double slack = 0;
+        double taut = FIRST_TRAVEL_METRES;
+        if (isTaut(energy, left, 0)) {
+            return 0;
+        }
+        while (!isTaut(energy, left, taut)) {
+            slack = taut;
+            taut *= 2;
+        }
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (slack + taut) / 2;
+            if (isTaut(energy, left, middle)) {
+                taut = middle;
+            } else {
+                slack = middle;
+            }
+        }
+        return taut;
+    }
+
+    private boolean isTaut(Energy energy, Network left, double metres) {
+        double[] there = Energy.flat(List.of(steady.master().plus(down.times(metres))));
+        return IntStream.range(0, left.strands().size()).anyMatch(strand -> energy.excess(strand, there) >= 0);
+    }
+}

@@ -1,0 +1,12 @@
+package thalweg.rig;
+
+import java.util.Optional;
+
+/**
+ * What happens when one strand is cut at one place.
+ *
+ * @param strand such as "A leg"
+ * @param held whether another strand still connects the master
+ * @param asLossOf the point whose loss it is like; empty where everything is lost otherwise
+ */
+public record StrandCut(String strand, boolean held, Optional<String> asLossOf) {}
