@@ -1,7 +1,6 @@
 package thalweg.body;
 
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Function;
 import thalweg.fault.InputException;
 import thalweg.json.FieldReader;
@@ -29,22 +28,13 @@ public final class CanyonBody {
                 .putIfTrue("invented", canyon.invented())
                 .putKnown("french_grade", canyon.french().map(grade -> Json.of(grade.print())))
                 .putKnown("american_grade", canyon.american().map(grade -> Json.of(grade.print())))
-                .putKnown("position", canyon.position().map(CanyonBody::position))
+                .putKnown(PositionBody.KEY, PositionBody.written(canyon.position()))
                 .putKnown("approach_min", Fields.whole(canyon.times().approachMinutes()))
                 .putKnown("descent_min", Fields.whole(canyon.times().descentMinutes()))
                 .putKnown("exit_min", Fields.whole(canyon.times().exitMinutes()))
                 .putKnown("longest_drop_cm", Fields.centimetres(canyon.longestDrop()))
                 .done();
         return Fields.withProse(fields, canyon.prose());
-    }
-
-    private static Json position(Position position) {
-        return Json.fields()
-                .put("lat_e7", position.latE7())
-                .put("lon_e7", position.lonE7())
-                .put("datum", "WGS 84")
-                .putKnown("accuracy_m", Fields.whole(position.accuracyMetres()))
-                .done();
     }
 
     /** The canyon; empty where a rule was broken, which is then among the findings. */
@@ -56,7 +46,7 @@ public final class CanyonBody {
         boolean invented = in.flag("invented").orElse(false);
         Optional<FrenchGrade> french = grade(in, "french_grade", FrenchGrade::parse);
         Optional<AmericanGrade> american = grade(in, "american_grade", AmericanGrade::parse);
-        Optional<Position> position = in.object("position").flatMap(inner -> readPosition(in, inner));
+        Optional<Position> position = PositionBody.read(in);
         Times times = new Times(minutes(in, "approach_min"), minutes(in, "descent_min"), minutes(in, "exit_min"));
         var longestDrop = Fields.centimetres(in, "longest_drop_cm", 0, Limits.HEIGHT_CM);
         var prose = Fields.prose(in, CanyonText.class);
@@ -90,23 +80,5 @@ public final class CanyonBody {
                 return Optional.empty();
             }
         });
-    }
-
-    private static Optional<Position> readPosition(FieldReader outer, FieldReader in) {
-        OptionalLong lat = in.whole("lat_e7", -90 * Position.PER_DEGREE, 90 * Position.PER_DEGREE);
-        OptionalLong lon = in.whole("lon_e7", -180 * Position.PER_DEGREE, 180 * Position.PER_DEGREE - 1);
-        Optional<String> datum = in.optionalText("datum", 20);
-        Optional<Integer> accuracy = Fields.whole(in, "accuracy_m", 1, 100_000);
-        in.refuseUnasked();
-        if (datum.filter(name -> !name.equals("WGS 84")).isPresent()) {
-            in.refuse("datum", "is \"" + datum.get() + "\"; only WGS 84 is known.");
-        }
-        if (in.sound() && lat.isPresent() && lon.isPresent()) {
-            return Optional.of(new Position(lat.getAsLong(), lon.getAsLong(), accuracy));
-        }
-        if (in.sound()) {
-            outer.refuse("position", "should have lat_e7 and lon_e7, in ten-millionths of a degree.");
-        }
-        return Optional.empty();
     }
 }

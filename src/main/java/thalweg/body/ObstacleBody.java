@@ -24,6 +24,7 @@ public final class ObstacleBody {
                 .put("name", obstacle.name())
                 .putKnown("distance_cm", Fields.centimetres(obstacle.distance()))
                 .putKnown("height_cm", Fields.centimetres(obstacle.height()))
+                .putKnown(PositionBody.KEY, PositionBody.written(obstacle.position()))
                 .put("note", obstacle.note())
                 .done();
     }
@@ -39,9 +40,10 @@ public final class ObstacleBody {
         String name = in.textOrEmpty("name", Limits.NAME);
         var distance = Fields.centimetres(in, "distance_cm", 0, Limits.DISTANCE_CM);
         var height = Fields.centimetres(in, "height_cm", 0, Limits.HEIGHT_CM);
+        var position = PositionBody.read(in);
         String note = in.linesOrEmpty("note", Limits.PROSE);
         return in.sound()
-                ? Optional.of(new Obstacle(uid, canyon, place, kind, name, distance, height, note))
+                ? Optional.of(new Obstacle(uid, canyon, place, kind, name, distance, height, position, note))
                 : Optional.empty();
     }
 }

@@ -24,6 +24,7 @@ public final class StationBody {
                 .put("name", station.name())
                 .putWord("side", station.side())
                 .putKnown("rope_needed_cm", Fields.centimetres(station.ropeNeeded()))
+                .putKnown(PositionBody.KEY, PositionBody.written(station.position()))
                 .done();
         return Fields.withProse(fields, station.prose());
     }
@@ -38,7 +39,10 @@ public final class StationBody {
         String name = in.text("name", Limits.NAME);
         var side = in.word("side", Side.class);
         var rope = Fields.centimetres(in, "rope_needed_cm", 0, Limits.ROPE_CM);
+        var position = PositionBody.read(in);
         var prose = Fields.prose(in, StationText.class);
-        return in.sound() ? Optional.of(new Station(uid, obstacle, place, name, side, rope, prose)) : Optional.empty();
+        return in.sound()
+                ? Optional.of(new Station(uid, obstacle, place, name, side, rope, position, prose))
+                : Optional.empty();
     }
 }

@@ -10,22 +10,25 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.exchange.ImportPlan;
 import thalweg.service.ImportRecords;
+import thalweg.service.ReadFile;
+import thalweg.service.ReadWaypoints;
 import thalweg.service.Session;
 import thalweg.text.Clean;
 
-/** Takes in a file of records. */
+/** Takes in a file of records, or says what is in a file of waypoints. */
 @Command(
         name = "import",
         description = {
             "Shows what a file of records would change, and takes it in when that is accepted.",
-            "All of it is taken in or nothing. Nothing is written without --accept or a yes."
+            "All of it is taken in or nothing. Nothing is written without --accept or a yes.",
+            "Of a file of waypoints (GPX) it says what is in it; they are placed in the screen."
         })
 final class ImportAction extends Action {
 
     private static final int MOST_FINDINGS = 40;
     private static final int LONGEST_VALUE = 60;
 
-    @Parameters(paramLabel = "FILE", description = "a JSON file of records")
+    @Parameters(paramLabel = "FILE", description = "a JSON file of records, or a GPX file of waypoints")
     private Path file = Path.of("");
 
     @Option(names = "--dry-run", description = "only show what would change")
@@ -40,9 +43,13 @@ final class ImportAction extends Action {
 
     @Override
     public Integer call() {
+        byte[] bytes = ReadFile.bytes(file);
+        if (ReadWaypoints.looksLikeOne(bytes)) {
+            return waypoints(ReadWaypoints.of(file.toString(), bytes));
+        }
         try (Session session = shared().exists() ? shared().writing() : shared().trial()) {
             ImportRecords records = new ImportRecords(session);
-            ImportRecords.Preview preview = records.preview(file);
+            ImportRecords.Preview preview = records.preview(file.toString(), bytes);
             if (!preview.findings().isEmpty()) {
                 refuse(preview.findings());
                 return ExitCodes.WRONG_INPUT;
@@ -79,6 +86,20 @@ final class ImportAction extends Action {
         if (findings.size() > MOST_FINDINGS) {
             tell("  and " + (findings.size() - MOST_FINDINGS) + " more.");
         }
+    }
+
+    /** Where an anchor is, nothing decides for a person: a file of waypoints is only looked into here. */
+    private int waypoints(ReadWaypoints.Answer answer) {
+        if (!answer.findings().isEmpty()) {
+            refuse(answer.findings());
+            return ExitCodes.WRONG_INPUT;
+        }
+        if (accept) {
+            tell(file + " holds waypoints, and --accept cannot say what each of them is. " + WaypointReport.HOW);
+            return ExitCodes.WRONG_INPUT;
+        }
+        print(WaypointReport.of(answer.file(), shared().units()));
+        return ExitCodes.DONE;
     }
 
     private boolean accepted() {

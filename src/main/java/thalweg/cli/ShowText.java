@@ -13,6 +13,7 @@ import thalweg.logbook.PartRecord;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
+import thalweg.place.Position;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
 import thalweg.route.PartPlace;
@@ -45,13 +46,14 @@ final class ShowText {
         line("Longest drop: "
                 + record.longestDrop().map(drop -> drop.print(units)).orElse(phrases.say("unknown")));
         times(canyon.times());
-        canyon.position().ifPresent(place -> line(place.print() + "   " + place.printMinutes()));
+        canyon.position().ifPresent(this::position);
         prose("canyon_text", canyon.prose());
         line("");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("NO", "WHAT", "HEIGHT", "STATION", "ROPE", "WORST", "LAST SEEN", "ID"));
         record.line().forEach(place -> rows.addAll(rows(place)));
         out.append(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
+        positions(record);
         record.line().forEach(this::details);
         closing();
         return out.toString();
@@ -66,10 +68,37 @@ final class ShowText {
         line(canyon.whereabouts());
     }
 
+    private void position(Position position) {
+        line(position.printDecimal() + "   " + position.printMinutes());
+    }
+
     private void grades(Canyon canyon) {
         String french = canyon.french().map(grade -> grade.print()).orElse(phrases.say("unknown"));
         String american = canyon.american().map(grade -> grade.print()).orElse(phrases.say("unknown"));
         line("Grades: French " + french + ", American " + american);
+    }
+
+    /** Where places and stations are, for those of which that is known. */
+    private void positions(CanyonRecord record) {
+        List<List<String>> rows = new ArrayList<>();
+        for (LineRecord place : record.line()) {
+            String number = Integer.toString(place.number());
+            place.obstacle().position().ifPresent(at -> rows.add(List.of(number, what(place), at.printDecimal())));
+            for (StationRecord station : place.stations()) {
+                String name = "station " + station.station().name();
+                station.station().position().ifPresent(at -> rows.add(List.of(number, name, at.printDecimal())));
+            }
+        }
+        if (!rows.isEmpty()) {
+            rows.add(0, List.of("NO", "WHAT", "COORDINATES"));
+            line("");
+            out.append(Columns.of(rows));
+        }
+    }
+
+    private String what(LineRecord place) {
+        String name = place.obstacle().name();
+        return Words.word(phrases, "obstacle", place.obstacle().kind()) + (name.isEmpty() ? "" : " " + name);
     }
 
     private void times(Times times) {
@@ -99,10 +128,7 @@ final class ShowText {
     }
 
     private List<List<String>> rows(LineRecord place) {
-        String what = Words.word(phrases, "obstacle", place.obstacle().kind())
-                + (place.obstacle().name().isEmpty()
-                        ? ""
-                        : " " + place.obstacle().name());
+        String what = what(place);
         String height =
                 place.obstacle().height().map(known -> known.print(units)).orElse("");
         String number = Integer.toString(place.number());
@@ -149,6 +175,7 @@ final class ShowText {
         record.station().side().ifPresent(side -> line("Side: " + Words.word(phrases, "side", side)));
         line("Rope needed: "
                 + record.station().ropeNeeded().map(rope -> rope.print(units)).orElse(phrases.say("unknown")));
+        record.station().position().ifPresent(this::position);
         prose("station_text", record.station().prose());
         record.anchors().forEach(this::anchor);
         if (record.anchors().isEmpty()) {

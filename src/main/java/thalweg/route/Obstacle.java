@@ -2,6 +2,7 @@ package thalweg.route;
 
 import java.util.Optional;
 import thalweg.ledger.Uid;
+import thalweg.place.Position;
 import thalweg.units.Length;
 
 /**
@@ -14,6 +15,7 @@ import thalweg.units.Length;
  * @param name empty text where it has none
  * @param distance along the line from the start, 0 or more
  * @param height of it, 0 or more
+ * @param position where it is on the globe; empty where nobody said
  * @param note empty text where there is none
  */
 public record Obstacle(
@@ -24,6 +26,7 @@ public record Obstacle(
         String name,
         Optional<Length> distance,
         Optional<Length> height,
+        Optional<Position> position,
         String note) {
 
     public Obstacle {

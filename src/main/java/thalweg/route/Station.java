@@ -2,6 +2,7 @@ package thalweg.route;
 
 import java.util.Optional;
 import thalweg.ledger.Uid;
+import thalweg.place.Position;
 import thalweg.units.Length;
 
 /**
@@ -13,6 +14,7 @@ import thalweg.units.Length;
  * @param name not blank
  * @param side on which it is, looking downstream; empty where unknown
  * @param ropeNeeded from the anchor to the landing, 0 or more; empty where unknown
+ * @param position where it is on the globe; empty where nobody said
  * @param prose how to find it, rub points, landing
  */
 public record Station(
@@ -22,6 +24,7 @@ public record Station(
         String name,
         Optional<Side> side,
         Optional<Length> ropeNeeded,
+        Optional<Position> position,
         Prose<StationText> prose) {
 
     public Station {

@@ -1,8 +1,5 @@
 package thalweg.service;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +16,6 @@ import thalweg.storage.Batch;
 
 /** Takes in a file of records: first as a plan that a person sees, then, when accepted, in one transaction. */
 public final class ImportRecords {
-
-    /** Larger files are no records of canyons [bytes]. */
-    private static final long LARGEST = 64L * 1024 * 1024;
 
     private final Session session;
 
@@ -47,7 +41,7 @@ public final class ImportRecords {
      * @throws InputException when the file cannot be read or is no JSON
      */
     public Preview preview(Path file) {
-        return preview(file.toString(), bytes(file));
+        return preview(file.toString(), ReadFile.bytes(file));
     }
 
     /** The same for bytes that are at hand. */
@@ -63,22 +57,6 @@ public final class ImportRecords {
     /** Writes what the plan says, all of it or nothing. */
     public void accept(ImportPlan plan) {
         session.ledger().append(new Batch(plan.revisions(), plan.facts(), session.keeper(), session.now()));
-    }
-
-    private static byte[] bytes(Path file) {
-        try {
-            if (Files.isDirectory(file)) {
-                throw new InputException(file + " is a folder; name a file of records.");
-            }
-            if (Files.size(file) > LARGEST) {
-                throw new InputException(file + " is larger than 64 MB; export fewer canyons into a file.");
-            }
-            return Files.readAllBytes(file);
-        } catch (NoSuchFileException e) {
-            throw new InputException("There is no file " + file + "; check the path.", e);
-        } catch (IOException e) {
-            throw new InputException("The file " + file + " cannot be read; check its permissions.", e);
-        }
     }
 
     private record InDatabase(Session session) implements Known {

@@ -14,8 +14,8 @@ import thalweg.text.Phrases;
 /** Reads the words of the program from its resources. */
 public final class LoadPhrases {
 
-    /** The files of a language: words of the domain, and what sheets, calculator and screens say, and what stays here. */
-    static final List<String> FILES = List.of("words", "sheet", "rig", "screen", "local");
+    /** The files of a language: words of the domain, what profiles, sheets, calculator and screens say, what stays here. */
+    static final List<String> FILES = List.of("words", "profile", "sheet", "rig", "screen", "local");
 
     private LoadPhrases() {}
 

@@ -25,9 +25,13 @@ public final class SaveThing {
      * @throws thalweg.fault.StoreException when the database cannot be written
      */
     public void anew(ThingBody entered) {
+        append(List.of(first(entered)));
+    }
+
+    /** The revision with which that thing begins. */
+    Revision first(ThingBody entered) {
         ThingBody thing = Entered.of(entered);
-        append(List.of(
-                Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now())));
+        return Revision.first(thing.uid(), thing.type().word(), thing.body(), session.keeper(), session.now());
     }
 
     /**
@@ -56,15 +60,19 @@ public final class SaveThing {
      */
     public void changed(List<Changed> changes) {
         List<Revision> revisions = new ArrayList<>();
-        for (Changed change : changes) {
-            ThingBody after = Entered.of(change.after());
-            if (!change.before().body().equals(after.body())) {
-                Revision head = head(change.before());
-                Json.Fields kept = withUnknown(head.body(), change.before().body(), after.body());
-                revisions.add(head.next(kept, false, session.keeper(), session.now()));
-            }
-        }
+        changes.forEach(change -> next(change.before(), change.after()).ifPresent(revisions::add));
         append(revisions);
+    }
+
+    /** The revision that says what has changed; empty where nothing has. */
+    Optional<Revision> next(ThingBody before, ThingBody entered) {
+        ThingBody after = Entered.of(entered);
+        if (before.body().equals(after.body())) {
+            return Optional.empty();
+        }
+        Revision head = head(before);
+        Json.Fields kept = withUnknown(head.body(), before.body(), after.body());
+        return Optional.of(head.next(kept, false, session.keeper(), session.now()));
     }
 
     /**
@@ -83,7 +91,7 @@ public final class SaveThing {
     private Revision head(ThingBody before) {
         return session.ledger()
                 .head(before.uid())
-                .filter(head -> !head.deleted() && says(head.body(), before.body()))
+                .filter(head -> !head.deleted() && says(head, before))
                 .orElseThrow(() ->
                         new ChangedMeanwhileException("The " + before.type().inWords() + " \""
                                 + before.label() + "\" was changed from elsewhere in the meantime; nothing was saved."
@@ -94,10 +102,10 @@ public final class SaveThing {
         session.ledger().append(new Batch(revisions, List.of(), session.keeper(), session.now()));
     }
 
-    /** Whether the stored body holds every field that is known to this version, and nothing else under those names. */
-    private static boolean says(Json.Fields stored, Json.Fields known) {
-        return known.values().entrySet().stream()
-                .allMatch(field -> stored.field(field.getKey()).equals(Optional.of(field.getValue())));
+    /** Whether the stored state is that one, as far as this version knows its fields. */
+    private static boolean says(Revision stored, ThingBody before) {
+        ThingBody now = new ThingBody(before.type(), before.uid(), before.label(), stored.body());
+        return Entered.of(now).body().equals(before.body());
     }
 
     /** Fields that a newer version wrote are kept as they are. */

@@ -1,6 +1,7 @@
 package thalweg.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import thalweg.drawing.Drawing;
 
@@ -126,16 +127,25 @@ public sealed interface Block {
      *
      * @param id a name that no other picture or section of the sheet has, of letters, digits and hyphens
      * @param caption what it shows, one line, not blank
-     * @param drawing the picture, with a description in words
+     * @param drawing the picture, with a description in words; narrow enough for a phone
+     * @param wide the same for paper and wide screens; empty where it is that one
+     * @param plain the same in lines of text, for outputs without pictures; empty where the description says all
      */
-    record Picture(String id, String caption, Drawing drawing) implements Block {
+    record Picture(String id, String caption, Drawing drawing, Optional<Drawing> wide, List<String> plain)
+            implements Block {
 
         public Picture {
             Section.requireId(id);
             caption = Inert.line(caption);
+            plain = plain.stream().map(Inert::line).toList();
             if (caption.isBlank()) {
                 throw new IllegalArgumentException("a picture has a caption");
             }
+        }
+
+        /** One picture for every output. */
+        public Picture(String id, String caption, Drawing drawing) {
+            this(id, caption, drawing, Optional.empty(), List.of());
         }
 
         @Override

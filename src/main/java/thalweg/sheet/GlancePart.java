@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRecord;
-import thalweg.place.Position;
 import thalweg.route.AnchorRole;
 import thalweg.route.Canyon;
 import thalweg.route.CanyonText;
@@ -43,7 +42,7 @@ final class GlancePart {
         facts.add(wording.fact("sheet.high_water", highWater(record)));
         facts.add(wording.fact(
                 "canyon_text.catchment", wording.orUnknown(canyon.prose().under(CanyonText.CATCHMENT))));
-        facts.add(wording.fact("sheet.start", start(canyon.position())));
+        facts.add(wording.fact("sheet.start", new PositionWords(wording).orUnknown(canyon.position())));
         return Section.of("glance", wording.say("sheet.glance"), List.of(new Block.Facts(facts)));
     }
 
@@ -123,16 +122,5 @@ final class GlancePart {
     private List<Words> orNone(Stream<Words> lines) {
         List<Words> found = lines.toList();
         return found.isEmpty() ? List.of(wording.noneEntered()) : found;
-    }
-
-    private List<Words> start(Optional<Position> position) {
-        if (position.isEmpty()) {
-            return List.of(wording.unknown());
-        }
-        Position known = position.get();
-        Words accuracy = known.accuracyMetres()
-                .map(metres -> wording.words("sheet.accuracy", wording.length(new Length(metres))))
-                .orElseGet(() -> wording.toned(Tone.UNKNOWN, "sheet.accuracy.unknown"));
-        return List.of(Words.of(known.printDecimal()).to(known.printGeo()), Words.of(known.printMinutes()), accuracy);
     }
 }

@@ -49,6 +49,7 @@ final class LinePart {
     private List<Cell> withoutStation(LineRecord place) {
         List<Words> name = new ArrayList<>();
         name.add(Words.of(places.shortName(place)));
+        place.obstacle().position().ifPresent(at -> name.add(PositionWords.link(at)));
         if (!place.obstacle().note().isBlank()) {
             name.add(Words.of(place.obstacle().note()));
         }

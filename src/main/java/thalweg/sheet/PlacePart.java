@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import thalweg.ledger.Uid;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.place.Position;
 import thalweg.route.Station;
 import thalweg.route.StationText;
 
@@ -35,6 +36,7 @@ final class PlacePart {
                 "sheet.line.distance", wording.length(place.obstacle().distance())));
         facts.add(wording.fact(
                 "sheet.line.height", wording.length(place.obstacle().height())));
+        place.obstacle().position().ifPresent(at -> facts.add(position(at)));
         if (!place.obstacle().note().isBlank()) {
             facts.add(wording.fact("sheet.place.note", Words.of(place.obstacle().note())));
         }
@@ -63,6 +65,7 @@ final class PlacePart {
         facts.add(wording.fact(
                 "sheet.station.side", wording.orUnknown(station.side().map(side -> wording.of("side", side)))));
         facts.add(wording.fact("sheet.line.rope", wording.length(station.ropeNeeded())));
+        station.position().ifPresent(at -> facts.add(position(at)));
         for (StationText heading : List.of(StationText.FINDING, StationText.RUB_POINTS, StationText.LANDING)) {
             facts.add(fact(station, heading));
         }
@@ -77,6 +80,10 @@ final class PlacePart {
         addIfNone(facts, "sheet.station.notes", record.countingNotes().isEmpty());
         addIfNone(facts, "sheet.station.analyses", record.countingAnalyses().isEmpty());
         return facts;
+    }
+
+    private Fact position(Position at) {
+        return wording.fact("sheet.position", new PositionWords(wording).of(at));
     }
 
     private Fact fact(Station station, StationText heading) {

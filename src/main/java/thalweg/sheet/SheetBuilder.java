@@ -34,6 +34,7 @@ public final class SheetBuilder {
         sections.add(new GlancePart(wording).of(record));
         sections.add(about.about(record.canyon()));
         sections.add(new LinePart(wording).of(record));
+        new ProfilePart(wording).of(record).ifPresent(sections::add);
         record.line().stream()
                 .filter(place -> !place.stations().isEmpty())
                 .forEach(place -> sections.add(places.of(place)));

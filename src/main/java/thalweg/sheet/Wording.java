@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
+import thalweg.profile.ProfileWords;
 import thalweg.route.PartialDate;
 import thalweg.text.Phrases;
 import thalweg.units.Force;
@@ -32,6 +33,10 @@ final class Wording {
 
     Ages ages() {
         return ages;
+    }
+
+    ProfileWords profile() {
+        return new ProfileWords(phrases, options.units());
     }
 
     String say(String key, Object... arguments) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class DrawingTest {
@@ -40,6 +41,15 @@ class DrawingTest {
                 .isThrownBy(() -> new Shape.Polygon(List.of(new Spot(0, 0), new Spot(1, 1)), Ink.MAIN, false));
         assertThatIllegalArgumentException().isThrownBy(() -> new Spot(Double.NaN, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Spot(0, Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void onlySomeDrawingsAreLaidOutForLetters() {
+        assertThat(new Drawing(List.of(LINE), "a line").letter()).isEmpty();
+        assertThat(new Drawing(List.of(LINE), "a line", OptionalDouble.of(0.5)).letter())
+                .hasValue(0.5);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Drawing(List.of(LINE), "a line", OptionalDouble.of(0)));
     }
 
     @Test

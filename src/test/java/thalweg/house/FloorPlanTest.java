@@ -16,33 +16,36 @@ class FloorPlanTest {
      * so it lies below them.
      */
     private static final String TABLE = """
-            fault         | pure |                                                                              |
-            units         | pure | fault                                                                        |
-            text          | pure | fault                                                                        |
-            json          | pure | fault text                                                                   | com.fasterxml.jackson
-            place         | pure | fault units text                                                             |
-            drawing       | pure | units                                                                        |
-            rig           | pure | fault units drawing                                                          | org.hipparchus
-            ledger        | pure | fault text json                                                              |
-            route         | pure | fault units text place ledger                                                |
-            logbook       | pure | fault units text place rig ledger route                                      |
-            body          | pure | fault units text json place rig ledger route logbook                         |
-            sheet         | pure | fault units text place drawing rig ledger route logbook                      |
-            exchange      | pure | fault units text json place rig ledger route logbook body                    |
-            exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
-            sheet.html    |      | fault units text drawing sheet                                               | gg.jte
-            sheet.text    |      | fault units text drawing sheet                                               |
-            storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
-            service       |      | above                                                                        |
-            tui.core      | pure | units text                                                                   |
-            tui.widget    | pure | units text drawing tui.core                                                  |
-            tui.screen    | pure | below-screen tui.core tui.widget                                             |
-            tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
-            tui.runtime   |      | fault units text ledger logbook service tui.core tui.screen tui.shell         |
-            tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
-            cli           |      | below-screen service                                                         | picocli
-            .             |      | above                                                                        |
-            """;
+        fault         | pure |                                                                              |
+        units         | pure | fault                                                                        |
+        text          | pure | fault                                                                        |
+        json          | pure | fault text                                                                   | com.fasterxml.jackson
+        place         | pure | fault units text                                                             |
+        drawing       | pure | units                                                                        |
+        rig           | pure | fault units drawing                                                          | org.hipparchus
+        ledger        | pure | fault text json                                                              |
+        route         | pure | fault units text place ledger                                                |
+        logbook       | pure | fault units text place rig ledger route                                      |
+        body          | pure | fault units text json place rig ledger route logbook                         |
+        profile       | pure | units text drawing route logbook                                             |
+        sheet         | pure | fault units text place drawing rig ledger route logbook profile              |
+        exchange      | pure | fault units text json place rig ledger route logbook body                    |
+        exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
+        exchange.gpx  | pure | units text json place body                                                   |
+        placing       | pure | place ledger route logbook exchange.gpx                                      |
+        sheet.html    |      | fault units text drawing sheet                                               | gg.jte
+        sheet.text    |      | fault units text drawing sheet                                               |
+        storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
+        service       |      | above                                                                        |
+        tui.core      | pure | units text                                                                   |
+        tui.widget    | pure | units text drawing tui.core                                                  |
+        tui.screen    | pure | below-screen tui.core tui.widget                                             |
+        tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
+        tui.runtime   |      | fault units text ledger logbook exchange.gpx placing service tui.core tui.screen tui.shell |
+        tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
+        cli           |      | below-screen service                                                         | picocli
+        .             |      | above                                                                        |
+        """;
 
     private static final FloorPlan PLAN = FloorPlan.of("thalweg", TABLE);
 

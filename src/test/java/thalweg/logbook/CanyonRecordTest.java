@@ -71,7 +71,7 @@ class CanyonRecordTest {
         Uid uid = uid();
         Anchor anchor = new Anchor(uid(), uid, "V", AnchorRole.MAIN, "", "");
         return new StationRecord(
-                new Station(uid, uid, "V", "S", Optional.empty(), Optional.empty(), Prose.none()),
+                new Station(uid, uid, "V", "S", Optional.empty(), Optional.empty(), Optional.empty(), Prose.none()),
                 List.of(new AnchorRecord(anchor, List.of(parts))),
                 List.of(),
                 List.of());
@@ -87,6 +87,7 @@ class CanyonRecordTest {
                 "",
                 Optional.empty(),
                 height > 0 ? Optional.of(new Length(height)) : Optional.empty(),
+                Optional.empty(),
                 "");
         return new LineRecord(number, obstacle, List.of(stations));
     }

@@ -35,7 +35,16 @@ class RecordsTest {
     }
 
     private static Obstacle obstacle(String order, Length distance, Length height) {
-        return new Obstacle(UID, UID, order, ObstacleKind.DROP, "", Optional.of(distance), Optional.of(height), "");
+        return new Obstacle(
+                UID,
+                UID,
+                order,
+                ObstacleKind.DROP,
+                "",
+                Optional.of(distance),
+                Optional.of(height),
+                Optional.empty(),
+                "");
     }
 
     private static Part part(String order, String label, Optional<Force> strength, Optional<Force> axial) {
@@ -77,9 +86,11 @@ class RecordsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> obstacle("V", one, minus));
         assertThatIllegalArgumentException().isThrownBy(() -> new Anchor(UID, UID, " ", AnchorRole.MAIN, "", ""));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Station(UID, UID, "V", " ", Optional.empty(), Optional.empty(), Prose.none()));
+                .isThrownBy(() -> new Station(
+                        UID, UID, "V", " ", Optional.empty(), Optional.empty(), Optional.empty(), Prose.none()));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Station(UID, UID, "V", "S1", Optional.empty(), Optional.of(minus), Prose.none()));
+                .isThrownBy(() -> new Station(
+                        UID, UID, "V", "S1", Optional.empty(), Optional.of(minus), Optional.empty(), Prose.none()));
     }
 
     @Test

@@ -114,6 +114,7 @@ final class GiveSheetTest {
                     "second",
                     before.side(),
                     before.ropeNeeded(),
+                    before.position(),
                     before.prose());
             new SaveThing(session).changed(ThingBody.of(before), ThingBody.of(after));
             assertThat(given(session)).extracting(GivenSheet::changedSince).containsExactly(true);

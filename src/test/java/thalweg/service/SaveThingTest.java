@@ -12,6 +12,7 @@ import thalweg.fault.ChangedMeanwhileException;
 import thalweg.json.Json;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Revision;
+import thalweg.place.Position;
 import thalweg.route.Obstacle;
 import thalweg.route.ObstacleKind;
 import thalweg.route.Station;
@@ -36,6 +37,19 @@ final class SaveThingTest {
                 name,
                 station.side(),
                 station.ropeNeeded(),
+                station.position(),
+                station.prose());
+    }
+
+    private static Station at(Station station, Position position) {
+        return new Station(
+                station.uid(),
+                station.obstacle(),
+                station.order(),
+                station.name(),
+                station.side(),
+                station.ropeNeeded(),
+                Optional.of(position),
                 station.prose());
     }
 
@@ -73,6 +87,18 @@ final class SaveThingTest {
     }
 
     @Test
+    void whatSomebodyFilledInMeanwhileIsNotWrittenOver() {
+        Station before = desk.station().station();
+        Station theirs = at(before, new Position(1, 1, Optional.empty()));
+        save.changed(ThingBody.of(before), ThingBody.of(theirs));
+
+        Station mine = at(before, new Position(2, 2, Optional.empty()));
+        assertThatThrownBy(() -> save.changed(ThingBody.of(before), ThingBody.of(mine)))
+                .isInstanceOf(ChangedMeanwhileException.class);
+        assertThat(desk.station().station()).isEqualTo(theirs);
+    }
+
+    @Test
     void fieldsOfANewerVersionAreKept() {
         Station before = desk.station().station();
         Revision head = desk.session().ledger().head(before.uid()).orElseThrow();
@@ -104,6 +130,7 @@ final class SaveThingTest {
                 "",
                 Optional.empty(),
                 Optional.of(new Length(12)),
+                Optional.empty(),
                 "");
 
         save.anew(ThingBody.of(before));

@@ -61,6 +61,7 @@ class TakeBackTest {
                 name,
                 before.side(),
                 before.ropeNeeded(),
+                before.position(),
                 before.prose());
         new SaveThing(session).changed(ThingBody.of(before), ThingBody.of(after));
     }
@@ -146,6 +147,7 @@ class TakeBackTest {
                         desk.station().station().obstacle(),
                         "zz",
                         "S2",
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Prose.none())));

@@ -32,7 +32,9 @@ final class FullCanyon {
     private final CanyonRecord record;
 
     FullCanyon() {
-        LineRecord upper = things.place(2, ObstacleKind.DROP, "Black Pot", "120 m", "18 m", "Cold all year.", upper());
+        LineRecord upper = Things.at(
+                things.place(2, ObstacleKind.DROP, "Black Pot", "120 m", "18 m", "Cold all year.", upper()),
+                "geo:42.124001,-0.055002;u=15");
         StationRecord lower = lower();
         this.analysis = lower.analyses().get(0);
         this.record = new CanyonRecord(
@@ -41,7 +43,10 @@ final class FullCanyon {
                         things.place(1, ObstacleKind.WALK, "", "0 m", "", "Gravel bed, 10 min."),
                         upper,
                         things.place(3, ObstacleKind.HAZARD, "Siphon", "240 m", "", "Keep to the left wall."),
-                        things.place(4, ObstacleKind.ESCAPE, "Goat Ledge", "300 m", "", "Climb out on the right."),
+                        Things.at(
+                                things.place(
+                                        4, ObstacleKind.ESCAPE, "Goat Ledge", "300 m", "", "Climb out on the right."),
+                                "42.125003, -0.056004"),
                         things.place(5, ObstacleKind.DROP, "", "410 m", "38.5 m", lower, unknown()),
                         things.place(6, ObstacleKind.HANDLINE, "", "", "")));
     }
@@ -97,7 +102,9 @@ final class FullCanyon {
 
     private StationRecord lower() {
         StationRecord plain = new StationRecord(
-                things.station("Hanging stance", Optional.of(Side.CENTRE), "40 m", Map.of()),
+                Things.at(
+                        things.station("Hanging stance", Optional.of(Side.CENTRE), "40 m", Map.of()),
+                        "42.126005, -0.057006"),
                 List.of(anchors.tree()),
                 List.of(
                         things.note(

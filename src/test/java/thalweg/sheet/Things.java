@@ -17,6 +17,7 @@ import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.WaterLevel;
 import thalweg.logbook.Work;
+import thalweg.place.PositionText;
 import thalweg.route.Anchor;
 import thalweg.route.AnchorRole;
 import thalweg.route.HoldsAlone;
@@ -60,13 +61,42 @@ final class Things {
             String height,
             String note,
             StationRecord... stations) {
-        Obstacle obstacle =
-                new Obstacle(uid(), uid(), "V" + number, kind, name, length(distance), length(height), note);
+        Obstacle obstacle = new Obstacle(
+                uid(), uid(), "V" + number, kind, name, length(distance), length(height), Optional.empty(), note);
         return new LineRecord(number, obstacle, Arrays.asList(stations));
     }
 
     Station station(String name, Optional<Side> side, String rope, Map<StationText, String> prose) {
-        return new Station(uid(), uid(), "V", name, side, length(rope), new Prose<>(prose));
+        return new Station(uid(), uid(), "V", name, side, length(rope), Optional.empty(), new Prose<>(prose));
+    }
+
+    /** The same place, of which the coordinates are known. */
+    static LineRecord at(LineRecord place, String coordinates) {
+        Obstacle known = place.obstacle();
+        Obstacle obstacle = new Obstacle(
+                known.uid(),
+                known.canyon(),
+                known.order(),
+                known.kind(),
+                known.name(),
+                known.distance(),
+                known.height(),
+                Optional.of(PositionText.parse(coordinates)),
+                known.note());
+        return new LineRecord(place.number(), obstacle, place.stations());
+    }
+
+    /** The same station, of which the coordinates are known. */
+    static Station at(Station known, String coordinates) {
+        return new Station(
+                known.uid(),
+                known.obstacle(),
+                known.order(),
+                known.name(),
+                known.side(),
+                known.ropeNeeded(),
+                Optional.of(PositionText.parse(coordinates)),
+                known.prose());
     }
 
     AnchorRecord anchor(AnchorRole role, String name, String note, PartRecord... parts) {

@@ -71,8 +71,15 @@ class CanyonStoreTest {
         Uid station = random.uid();
         add(
                 ThingBody.of(random.things().obstacle(obstacle, canyon, "V")),
-                ThingBody.of(
-                        new Station(station, obstacle, "V", name, Optional.empty(), Optional.empty(), Prose.none())));
+                ThingBody.of(new Station(
+                        station,
+                        obstacle,
+                        "V",
+                        name,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Prose.none())));
         return station;
     }
 

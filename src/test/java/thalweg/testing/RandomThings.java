@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
@@ -157,33 +158,38 @@ public final class RandomThings {
                 known());
     }
 
+    /** Drawn apart, from the record's own name, so that the canyons that tests know by their seeds stay as they are. */
+    private Optional<Position> positionOf(Uid uid, Object drawn) {
+        Random own = new Random(Objects.hash(uid, drawn));
+        boolean known = fill == Fill.EVERYTHING || (fill == Fill.SOMETHING && own.nextBoolean());
+        Optional<Integer> accuracy = own.nextBoolean() ? Optional.of(1 + own.nextInt(100_000)) : Optional.empty();
+        return known
+                ? Optional.of(new Position(
+                        own.nextLong(-900_000_000, 900_000_001), own.nextLong(-1_800_000_000, 1_800_000_000), accuracy))
+                : Optional.empty();
+    }
+
     private int minutes() {
         return 1 + random.nextInt(Times.MOST_MINUTES);
     }
 
     /** A place on the line. */
     public Obstacle obstacle(Uid uid, Uid canyon, String order) {
-        return new Obstacle(
-                uid,
-                canyon,
-                order,
-                oneOf(ObstacleKind.values()),
-                nameOrEmpty(),
-                perhaps(() -> centimetres(0, 10_000_000)),
-                perhaps(() -> centimetres(0, 100_000)),
-                proseOrEmpty());
+        ObstacleKind kind = oneOf(ObstacleKind.values());
+        String name = nameOrEmpty();
+        Optional<Length> distance = perhaps(() -> centimetres(0, 10_000_000));
+        Optional<Length> height = perhaps(() -> centimetres(0, 100_000));
+        String note = proseOrEmpty();
+        return new Obstacle(uid, canyon, order, kind, name, distance, height, positionOf(uid, name + note), note);
     }
 
     /** A station. */
     public Station station(Uid uid, Uid obstacle, String order) {
-        return new Station(
-                uid,
-                obstacle,
-                order,
-                name(),
-                perhaps(() -> oneOf(Side.values())),
-                perhaps(() -> centimetres(0, 100_000)),
-                prose(StationText.class));
+        String name = name();
+        Optional<Side> side = perhaps(() -> oneOf(Side.values()));
+        Optional<Length> rope = perhaps(() -> centimetres(0, 100_000));
+        Prose<StationText> prose = prose(StationText.class);
+        return new Station(uid, obstacle, order, name, side, rope, positionOf(uid, name), prose);
     }
 
     /** An anchor. */

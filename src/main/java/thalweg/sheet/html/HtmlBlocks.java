@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import thalweg.drawing.Drawing;
 import thalweg.sheet.Block;
 import thalweg.sheet.Inert;
 import thalweg.sheet.Words;
@@ -33,7 +34,17 @@ final class HtmlBlocks {
     }
 
     private static Content picture(Block.Picture picture) {
-        String svg = SvgDrawing.write(picture.drawing(), picture.id(), picture.caption());
+        if (picture.wide().isEmpty()) {
+            return picture(picture, picture.drawing(), picture.id(), "");
+        }
+        return Templates.together(List.of(
+                picture(picture, picture.drawing(), picture.id(), "narrow"),
+                picture(picture, picture.wide().get(), picture.id() + "-wide", "wide")));
+    }
+
+    /** One of its drawings, with what is said about that one: the page shows either the narrow or the wide. */
+    private static Content picture(Block.Picture picture, Drawing drawing, String id, String width) {
+        String svg = SvgDrawing.write(drawing, id, picture.caption());
         return Templates.of(
                 "picture.jte",
                 Map.of(
@@ -41,7 +52,9 @@ final class HtmlBlocks {
                         picture,
                         "drawing",
                         Templates.asIs(svg),
+                        "width",
+                        width,
                         "description",
-                        Inert.of(picture.drawing().description())));
+                        Inert.of(drawing.description())));
     }
 }

@@ -98,7 +98,7 @@ public final class SvgDrawing {
                 "<polygon class=\"%s\" points=\"%s\" stroke=\"currentColor\"%s%s/>\n",
                 inkClass(polygon.ink()),
                 points.toString().strip(),
-                stroke(polygon.ink(), false),
+                polygon.filled() ? stroke(width(polygon.ink()), "") : stroke(polygon.ink(), false),
                 polygon.filled() ? " fill=\"currentColor\"" : "");
     }
 
@@ -120,15 +120,22 @@ public final class SvgDrawing {
     }
 
     private static String stroke(Ink ink, boolean dashed) {
-        String width = switch (ink) {
+        String dashes = dashed ? "7 5" : ink == Ink.CAUTION ? "10 3 2 3" : ink == Ink.FAINT ? "1.5 3" : "";
+        return stroke(width(ink), dashes);
+    }
+
+    private static String stroke(String width, String dashes) {
+        return " stroke-width=\"" + width + "\"" + (dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"");
+    }
+
+    private static String width(Ink ink) {
+        return switch (ink) {
             case MAIN -> "1.6";
             case STRONG -> "3";
             case FAINT -> "0.8";
             case FORCE -> "2.4";
             case CAUTION -> "2";
         };
-        String dashes = dashed ? "7 5" : ink == Ink.CAUTION ? "10 3 2 3" : ink == Ink.FAINT ? "1.5 3" : "";
-        return " stroke-width=\"" + width + "\"" + (dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"");
     }
 
     private static String escape(String text) {

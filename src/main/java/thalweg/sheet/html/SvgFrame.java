@@ -34,8 +34,14 @@ record SvgFrame(double scale, double left, double top, double width, double heig
 
     private static final int HALVINGS = 40;
 
-    /** The largest frame that keeps the drawing with its labels on a small phone. */
+    /**
+     * The largest frame that keeps the drawing with its labels on a small phone; one that was laid out in letters is as
+     * large as they are.
+     */
     static SvgFrame around(Drawing drawing) {
+        if (drawing.letter().isPresent()) {
+            return at(drawing, LETTER_WIDTH / drawing.letter().getAsDouble());
+        }
         double extent = Math.max(drawing.right() - drawing.left(), drawing.top() - drawing.bottom());
         double tooLarge = extent > 0 ? HIGHEST / extent : 1;
         double small = tooLarge * LEAST_PART;

@@ -66,7 +66,12 @@ final class TextBlocks {
     private void write(Block.Picture picture) {
         lines.gap();
         Drawing drawing = picture.drawing();
-        lines.add(picture.caption() + ": " + Inert.of(drawing.description()));
+        if (picture.plain().isEmpty()) {
+            lines.add(picture.caption() + ": " + Inert.of(drawing.description()));
+        } else {
+            lines.add(picture.caption() + ":");
+            picture.plain().forEach(lines::add);
+        }
     }
 
     private static String joined(List<Words> words) {

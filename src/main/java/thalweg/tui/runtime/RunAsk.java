@@ -15,6 +15,8 @@ import thalweg.service.ListCanyons;
 import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
 import thalweg.service.MakeSheet;
+import thalweg.service.PlaceWaypoints;
+import thalweg.service.ReadWaypoints;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
 import thalweg.text.Phrases;
@@ -61,6 +63,10 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.WriteSheet sheet) {
             return written(sheet);
         }
+        if (effect instanceof Ask.ReadWaypoints read) {
+            ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
+            return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());
+        }
         saved(effect);
         return new Told.Saved();
     }
@@ -76,6 +82,8 @@ public final class RunAsk implements EffectRunner {
             new AddEntries(session).note(add.note());
         } else if (effect instanceof Ask.AttachAnalysis attach) {
             AnalyzeRig.attach(session, attach.station(), attach.input(), program);
+        } else if (effect instanceof Ask.PlaceWaypoints place) {
+            new PlaceWaypoints(session).write(place.placing());
         } else if (effect instanceof Ask.SaveTrip save) {
             new KeepLocal(session).trip(save.before(), save.after());
         } else if (effect instanceof Ask.TakeOutTrip out) {

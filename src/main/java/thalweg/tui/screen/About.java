@@ -13,6 +13,7 @@ import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
+import thalweg.place.Position;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
 import thalweg.route.Prose;
@@ -53,7 +54,7 @@ final class About {
             text.add(Paragraph.of(around.say("about.never_seen", record.neverSeen()), Style.MIND));
         }
         text.add(Paragraph.of(times(canyon.times(), around)));
-        canyon.position().ifPresent(place -> text.add(Paragraph.of(place.print(), Style.FAINT)));
+        canyon.position().ifPresent(at -> text.add(position(at)));
         text.addAll(prose(around, "canyon_text", canyon.prose()));
         return text;
     }
@@ -78,6 +79,7 @@ final class About {
                 .distance()
                 .ifPresent(distance ->
                         text.add(Paragraph.of(around.say("about.distance", distance.print(around.units())))));
+        record.obstacle().position().ifPresent(at -> text.add(position(at)));
         if (!record.obstacle().note().isEmpty()) {
             text.add(Paragraph.of(record.obstacle().note()));
         }
@@ -109,6 +111,7 @@ final class About {
         text.add(Paragraph.of(around.say("about.station", record.station().name()), Style.STRONG));
         text.add(fact(around, "about.side", record.station().side().map(side -> Looks.word(around, "side", side))));
         text.add(fact(around, "about.rope", record.station().ropeNeeded().map(rope -> rope.print(around.units()))));
+        record.station().position().ifPresent(at -> text.add(position(at)));
         text.addAll(prose(around, "station_text", record.station().prose()));
         for (AnchorRecord anchor : record.anchors()) {
             text.add(Paragraph.of(anchorName(anchor, around), Style.STRONG));
@@ -240,6 +243,10 @@ final class About {
         prose.texts()
                 .forEach((heading, words) -> text.add(Paragraph.of(Looks.word(around, list, heading) + ": " + words)));
         return text;
+    }
+
+    private static Paragraph position(Position at) {
+        return Paragraph.of(at.printDecimal(), Style.FAINT);
     }
 
     private static Paragraph fact(Surroundings around, String key, Optional<String> value) {

@@ -9,6 +9,7 @@ import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
+import thalweg.placing.Placing;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
@@ -49,6 +50,12 @@ public sealed interface Ask extends Effect {
     record WriteSheet(
             Uid canyon, SheetFormat format, String target, boolean overwrite, UnitSystem units, String givenTo)
             implements Ask {}
+
+    /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */
+    record ReadWaypoints(String path) implements Ask {}
+
+    /** What was decided about waypoints; answered by {@link Told.Saved}. */
+    record PlaceWaypoints(Placing placing) implements Ask {}
 
     /** Trips to one canyon, or to all; answered by {@link Told.TripsLoaded}. */
     record LoadTrips(Optional<Uid> canyon) implements Ask {}

@@ -75,6 +75,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                 .unless(none, around.say("canyon.nothing_to_open")));
         bindings.add(Binding.of(Key.of('w'), around.say("key.sheet"), this::writeSheet)
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('p'), around.say("key.profile"), this::profile)
+                .unless(none, around.say("profile.none.empty"))
+                .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_place"), this::newPlace)
                 .unless(around.readOnly(), readOnly)
@@ -89,6 +92,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.of('d'), around.say("key.canyon_text"), () -> read(around))
+                .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
+                .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
                 .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
@@ -165,6 +171,15 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
                         Step.open(this, new Go.Read(About.placeName(row.place(), around), about(row, around))));
     }
 
+    /** The profile opens where the list is. */
+    private Step profile() {
+        Row row = chosen().orElseThrow();
+        Uid at = row.station()
+                .map(station -> station.station().uid())
+                .orElseGet(() -> row.place().obstacle().uid());
+        return Step.open(this, new Go.CanyonProfile(uid, Optional.of(at)));
+    }
+
     private Step read(Surroundings around) {
         return Step.open(this, new Go.Read(title(around), AboutLocal.canyon(record(), local(), around)));
     }
@@ -181,6 +196,11 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
 
     private Step writeSheet() {
         return Step.open(this, new Go.WriteSheet(uid, record().canyon().name()));
+    }
+
+    private Step readWaypoints() {
+        Told.CanyonLoaded told = loaded.orElseThrow();
+        return Step.open(this, new Go.ReadWaypoints(Optional.of(told.record()), told.spare()));
     }
 
     private Step editCanyon() {
@@ -280,6 +300,12 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list)
             Canvas right = canvas.part(HEAD_ROWS, width + 1, canvas.rows() - HEAD_ROWS, canvas.columns() - width - 2);
             List<Paragraph> text = chosen().map(row -> about(row, around))
                     .orElseGet(() -> AboutLocal.canyon(record(), local(), around));
+            chosen().ifPresent(row -> ProfilePane.below(
+                    right,
+                    Paragraph.height(text, right.columns()),
+                    record(),
+                    row.place().number() - 1,
+                    around));
             Paragraph.draw(right, text, 0, around);
         }
     }

@@ -78,6 +78,9 @@ record CanyonsScreen(
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_canyon"), this::enterNew)
                 .unless(around.readOnly(), around.say("read_only.refused"))
                 .unless(found.isEmpty(), around.say("loading")));
+        bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
+                .unless(around.readOnly(), around.say("read_only.refused"))
+                .unless(found.isEmpty(), around.say("loading")));
         bindings.add(Binding.of(
                 Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(Optional.empty()))));
         bindings.add(Binding.of(
@@ -107,6 +110,11 @@ record CanyonsScreen(
     private Step enterNew() {
         Uid spare = found.orElseThrow().spare();
         return Step.open(this, new Go.EditCanyon(spare, Optional.empty()));
+    }
+
+    private Step readWaypoints() {
+        return Step.open(
+                this, new Go.ReadWaypoints(Optional.empty(), found.orElseThrow().spare()));
     }
 
     private Step cleared() {

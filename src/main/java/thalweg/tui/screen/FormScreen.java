@@ -54,7 +54,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     public List<Binding> bindings(Surroundings around) {
         List<Binding> bindings = new ArrayList<>();
         boolean busy = state == State.SENDING || form.isEmpty();
-        bindings.add(Binding.of(Key.ctrl('s'), around.say("key.save"), () -> send(around))
+        bindings.add(Binding.of(Key.ctrl('s'), task.send(around), () -> send(around))
                 .or(Key.of(Key.Named.F2))
                 .unless(busy, around.say("form.sending")));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
@@ -98,6 +98,12 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             Form opened = task.form(around);
             return Step.stay(new FormScreen(task, Optional.of(opened), Optional.of(opened), State.EDITING));
         }
+        Optional<FormTask.Onward> onward = onward(message, around);
+        if (onward.isPresent()) {
+            return onward.get().done()
+                    ? Step.replace(in(State.DONE), onward.get().go())
+                    : Step.open(in(State.EDITING), onward.get().go());
+        }
         if (message instanceof Told.Saved) {
             return Step.back(in(State.DONE)).saying(around.say("form.saved"));
         }
@@ -123,6 +129,12 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return moved(wheel.rows() > 0 ? 1 : -1);
         }
         return Step.stay(this);
+    }
+
+    private Optional<FormTask.Onward> onward(Message message, Surroundings around) {
+        return message instanceof Told answer && first.isPresent() && form.isPresent()
+                ? task.onward(answer, new Filled(first.get(), form.get()), around)
+                : Optional.empty();
     }
 
     @Override

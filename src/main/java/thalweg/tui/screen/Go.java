@@ -5,10 +5,12 @@ import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
+import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
+import thalweg.placing.Placing;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
@@ -25,6 +27,9 @@ public sealed interface Go extends Destination {
 
     /** One canyon and its line. */
     record OneCanyon(Uid canyon) implements Go {}
+
+    /** The profile of a canyon, at one of its places or stations, if one is named. */
+    record CanyonProfile(Uid canyon, Optional<Uid> at) implements Go {}
 
     /** One station. */
     record OneStation(Uid canyon, Uid station) implements Go {}
@@ -55,6 +60,30 @@ public sealed interface Go extends Destination {
 
     /** A sheet to write. */
     record WriteSheet(Uid canyon, String canyonName) implements Go {}
+
+    /**
+     * A file of waypoints to name.
+     *
+     * @param canyon on whose line they go; empty for a new one
+     * @param spare the id of the new one
+     */
+    record ReadWaypoints(Optional<CanyonRecord> canyon, Uid spare) implements Go {}
+
+    /**
+     * Waypoints to place on a line, at least one.
+     *
+     * @param start with nothing decided yet
+     * @param file its name
+     * @param remarks what a person should know about the file
+     */
+    record PlaceWaypoints(Placing start, String file, List<String> remarks) implements Go {
+        public PlaceWaypoints {
+            remarks = List.copyOf(remarks);
+            if (start.waypoints().isEmpty()) {
+                throw new IllegalArgumentException("there is a waypoint to place");
+            }
+        }
+    }
 
     /** The trips to one canyon, or to all. */
     record Trips(Optional<CanyonName> canyon) implements Go {}

@@ -2,6 +2,8 @@ package thalweg.tui.screen;
 
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.place.Position;
+import thalweg.place.PositionText;
 import thalweg.route.Obstacle;
 import thalweg.route.ObstacleKind;
 import thalweg.tui.core.Surroundings;
@@ -44,6 +46,13 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
                                 .orElse(""),
                         Quantities::distance)
                 .text("name", "form.place.name", before.map(Obstacle::name).orElse(""))
+                .value(
+                        "position",
+                        "form.place.position",
+                        before.flatMap(Obstacle::position)
+                                .map(Position::printDecimal)
+                                .orElse(""),
+                        PositionText::parse)
                 .lines("note", "form.place.note", before.map(Obstacle::note).orElse(""))
                 .done());
     }
@@ -58,6 +67,7 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
                 filled.text("name"),
                 filled.value("distance", go.obstacle().flatMap(Obstacle::distance), Quantities::distance),
                 filled.value("height", go.obstacle().flatMap(Obstacle::height), Quantities::height),
+                filled.value("position", go.obstacle().flatMap(Obstacle::position), PositionText::parse),
                 filled.text("note"));
         return Save.of(go.obstacle().map(ThingBody::of), ThingBody.of(after));
     }

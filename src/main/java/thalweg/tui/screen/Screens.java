@@ -16,6 +16,9 @@ public final class Screens {
         if (destination instanceof Go.OneCanyon go) {
             return CanyonScreen.opened(go.canyon());
         }
+        if (destination instanceof Go.CanyonProfile go) {
+            return ProfileScreen.opened(go);
+        }
         if (destination instanceof Go.OneStation go) {
             return StationScreen.opened(go);
         }
@@ -30,6 +33,9 @@ public final class Screens {
         }
         if (destination instanceof Go.Read go) {
             return ReadScreen.of(go);
+        }
+        if (destination instanceof Go.PlaceWaypoints go) {
+            return PlacingScreen.of(go);
         }
         return FormScreen.of(form(destination));
     }
@@ -58,6 +64,9 @@ public final class Screens {
         }
         if (destination instanceof Go.WriteSheet go) {
             return new SheetForm(go);
+        }
+        if (destination instanceof Go.ReadWaypoints go) {
+            return new WaypointsForm(go);
         }
         if (destination instanceof Go.EditTrip go) {
             return new TripForm(go);

@@ -2,6 +2,8 @@ package thalweg.tui.screen;
 
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.place.Position;
+import thalweg.place.PositionText;
 import thalweg.route.Prose;
 import thalweg.route.Side;
 import thalweg.route.Station;
@@ -36,6 +38,13 @@ record StationForm(Go.EditStation go) implements FormTask {
                                 .map(one -> one.print(around.units()))
                                 .orElse(""),
                         Quantities::rope)
+                .value(
+                        "position",
+                        "form.station.position",
+                        before.flatMap(Station::position)
+                                .map(Position::printDecimal)
+                                .orElse(""),
+                        PositionText::parse)
                 .prose(
                         "station_text",
                         StationText.class,
@@ -52,6 +61,7 @@ record StationForm(Go.EditStation go) implements FormTask {
                 filled.text("name"),
                 filled.word("side", Side.class),
                 filled.value("rope", go.station().flatMap(Station::ropeNeeded), Quantities::rope),
+                filled.value("position", go.station().flatMap(Station::position), PositionText::parse),
                 filled.prose(StationText.class));
         return Save.of(go.station().map(ThingBody::of), ThingBody.of(after));
     }

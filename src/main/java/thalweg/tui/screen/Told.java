@@ -3,6 +3,7 @@ package thalweg.tui.screen;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
@@ -45,6 +46,19 @@ public sealed interface Told extends Message {
 
     /** What was entered is in the database. */
     record Saved() implements Told {}
+
+    /**
+     * A file of waypoints was looked into.
+     *
+     * @param name of the file
+     * @param findings what is wrong with it, one line each; then nothing is taken from it
+     * @param file what it holds
+     */
+    record WaypointsRead(String name, List<String> findings, GpxFile file) implements Told {
+        public WaypointsRead {
+            findings = List.copyOf(findings);
+        }
+    }
 
     /**
      * A sheet was written.

@@ -15,6 +15,9 @@ final class Dots {
 
     private static final char CROSSING = '+';
 
+    /** The ASCII sign of what is only there for orientation. */
+    private static final char DOTTED = ':';
+
     /** The bit of each dot in a braille cell, by row and column. Source: Unicode, block Braille Patterns. */
     private static final int[][] BRAILLE = {{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}};
 
@@ -43,18 +46,43 @@ final class Dots {
 
     /** Draws a straight stroke between two places in cells. */
     void stroke(double fromColumn, double fromRow, double toColumn, double toRow, boolean dashed, Style style) {
+        char sign = sign(toColumn - fromColumn, toRow - fromRow);
+        stroke(fromColumn, fromRow, toColumn, toRow, (step, x, y) -> !dashed || step / DASH % 2 == 0, sign, style);
+    }
+
+    /** An upright or level stroke of every second dot, so that it is told from others without colour. */
+    void dotted(double fromColumn, double fromRow, double toColumn, double toRow, Style style) {
+        boolean every = across * down == 1;
+        stroke(fromColumn, fromRow, toColumn, toRow, (step, x, y) -> every || (x + y) % 2 == 0, DOTTED, style);
+    }
+
+    private interface Inked {
+        boolean at(int step, int x, int y);
+    }
+
+    private void stroke(
+            double fromColumn, double fromRow, double toColumn, double toRow, Inked inked, char sign, Style style) {
         double width = (toColumn - fromColumn) * across;
         double height = (toRow - fromRow) * down;
         int steps = (int) Math.ceil(Math.max(Math.abs(width), Math.abs(height)));
-        char sign = sign(toColumn - fromColumn, toRow - fromRow);
         for (int step = 0; step <= Math.max(1, steps); step++) {
-            if (dashed && step / DASH % 2 == 1) {
-                continue;
-            }
             double part = (double) step / Math.max(1, steps);
             int x = (int) Math.floor(fromColumn * across + width * part);
             int y = (int) Math.floor(fromRow * down + height * part);
-            dot(x, y, sign, style);
+            if (inked.at(step, x, y)) {
+                dot(x, y, sign, style);
+            }
+        }
+    }
+
+    /** Puts signs in the place of whatever stands there, for a shape too small for its outline to be seen. */
+    void put(double fromColumn, double toColumn, double atRow, char sign, Style style) {
+        int row = (int) Math.floor(atRow);
+        for (int column = (int) Math.floor(fromColumn); column <= Math.floor(toColumn); column++) {
+            if (row >= 0 && row < rows && column >= 0 && column < columns) {
+                signs[row][column] = 0;
+                dot(column * across, row * down, sign, style);
+            }
         }
     }
 
@@ -106,10 +134,10 @@ final class Dots {
 
     /** What stands in a cell that two strokes meet in; the outline of what is filled stays to be seen. */
     private static char together(char before, char sign) {
-        if (before == 0 || before == FILLED || before == sign) {
+        if (before == 0 || before == FILLED || before == DOTTED || before == sign) {
             return sign;
         }
-        return sign == FILLED ? before : CROSSING;
+        return sign == FILLED || sign == DOTTED ? before : CROSSING;
     }
 
     /** The ASCII sign that leans as the stroke does; a cell is twice as high as wide. */

@@ -39,17 +39,33 @@ public final class DrawingView {
     private static final int LEAST_ROWS = 3;
     private static final int LEAST_COLUMNS = 10;
 
+    private static final char FILLED_SIGN = 'o';
+    private static final char CAUTION_SIGN = 'A';
+    private static final char HOLLOW_SIGN = '=';
+
     private final Canvas canvas;
+    private final Glyphs glyphs;
     private final Taken labels;
     private final Dots dots;
     private final double scale;
     private final double left;
     private final double top;
 
+    /** Whether the drawing was laid out in letters, so that nothing moves. */
+    private final boolean lettered;
+
     private DrawingView(Canvas canvas, Drawing drawing, Glyphs glyphs) {
         this.canvas = canvas;
+        this.glyphs = glyphs;
         this.labels = new Taken(canvas.rows(), canvas.columns());
         this.dots = new Dots(canvas.rows(), canvas.columns(), glyphs);
+        this.lettered = drawing.letter().isPresent();
+        if (lettered) {
+            this.scale = 1 / drawing.letter().getAsDouble();
+            this.left = 0;
+            this.top = 0;
+            return;
+        }
         double width = Math.max(1e-6, drawing.right() - drawing.left());
         double height = Math.max(1e-6, drawing.top() - drawing.bottom());
         double roomAcross = Math.max(1, canvas.columns() - 2 * Math.min(MARGIN_COLUMNS, canvas.columns() / 5));
@@ -60,7 +76,7 @@ public final class DrawingView {
     }
 
     /**
-     * Draws the picture as large as it fits.
+     * Draws the picture as large as it fits, or, if it was laid out in letters, a cell to each of them.
      *
      * @return the labels for which there was no room, in the order of the drawing; they must be told in another way
      */
@@ -102,8 +118,12 @@ public final class DrawingView {
         double fromRow = row(line.from());
         double toColumn = column(line.to());
         double toRow = row(line.to());
+        if (lettered && line.ink() == Ink.FAINT) {
+            dots.dotted(fromColumn, fromRow, toColumn, toRow, style);
+            return Boolean.TRUE;
+        }
         dots.stroke(fromColumn, fromRow, toColumn, toRow, line.dashed(), style);
-        if (line.arrow()) {
+        if (line.arrow() && !plain()) {
             arrowHead(fromColumn, fromRow, toColumn, toRow, style);
         }
         return Boolean.TRUE;
@@ -127,6 +147,10 @@ public final class DrawingView {
     private Boolean polygon(Shape.Polygon polygon) {
         Style style = STYLES.getOrDefault(polygon.ink(), Style.NORMAL);
         List<Spot> spots = polygon.spots();
+        if (plain()) {
+            sign(polygon, style);
+            return Boolean.TRUE;
+        }
         for (int i = 0; i < spots.size(); i++) {
             Spot from = spots.get(i);
             Spot to = spots.get((i + 1) % spots.size());
@@ -141,12 +165,31 @@ public final class DrawingView {
         return Boolean.TRUE;
     }
 
+    /** Whether a letter is the smallest thing that can be drawn, so that a sign says more than an outline. */
+    private boolean plain() {
+        return lettered && glyphs == Glyphs.ASCII;
+    }
+
+    /** One letter in the middle of what is filled, a row of them in what is hollow. */
+    private void sign(Shape.Polygon polygon, Style style) {
+        List<Spot> spots = polygon.spots();
+        double from = spots.stream().mapToDouble(this::column).min().orElseThrow();
+        double to = spots.stream().mapToDouble(this::column).max().orElseThrow();
+        double middle = (from + to) / 2;
+        double row = spots.stream().mapToDouble(this::row).average().orElseThrow();
+        if (polygon.filled()) {
+            dots.put(middle, middle, row, polygon.ink() == Ink.CAUTION ? CAUTION_SIGN : FILLED_SIGN, style);
+        } else {
+            dots.put(from, Math.max(from, to - 1), row, HOLLOW_SIGN, style);
+        }
+    }
+
     /** Whether there was room for it: at its spot or, where another label stands, a little above or below. */
     private boolean label(Shape.Label label) {
         int width = Width.of(label.text());
         int at = (int) Math.round(column(label.at()));
         int start = switch (label.side()) {
-            case START -> at + 1;
+            case START -> lettered ? at : at + 1;
             case MIDDLE -> at - width / 2;
             case END -> at - width;
         };

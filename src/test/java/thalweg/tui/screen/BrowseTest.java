@@ -3,9 +3,12 @@ package thalweg.tui.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thalweg.text.Width;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.shell.Reaction;
@@ -90,6 +93,24 @@ final class BrowseTest {
 
             assertThat(walk.screen()).contains(", Upper", ", Lower").containsPattern("Alone +");
         }
+    }
+
+    @Test
+    void namesInEveryScriptKeepTheColumns() {
+        try (Walk walk = Walk.allSamples(24, 80)) {
+            List<String> rows =
+                    walk.screen().lines().filter(line -> line.contains(" (inv")).toList();
+
+            assertThat(rows).hasSize(9).allMatch(row -> Width.of(row) <= 80);
+            assertThat(rows.stream().map(row -> beforeGrades(row)).distinct()).hasSize(1);
+        }
+    }
+
+    /** Cells in front of the grades, which begin with a letter, a digit or the word for what is unknown. */
+    private static int beforeGrades(String row) {
+        Matcher grades = Pattern.compile(" (v\\d a\\d|\\d [ABC]|unknown)").matcher(row);
+        assertThat(grades.find()).as(row).isTrue();
+        return Width.of(row.substring(0, grades.start()));
     }
 
     @Test

@@ -2,10 +2,12 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
+import thalweg.place.Position;
 import thalweg.route.ObstacleKind;
 import thalweg.service.FindRecord;
 import thalweg.tui.core.Key;
@@ -129,6 +131,25 @@ final class EnterTest {
             assertThat(after.line().get(1).obstacle().height())
                     .isEqualTo(before.line().get(1).obstacle().height());
             assertThat(after.line().get(1).obstacle().name()).isEqualTo("Porte!");
+        }
+    }
+
+    @Test
+    void coordinatesOfAPlaceAndAStationAreTypedAndFoundAgain() {
+        try (Walk walk = Walk.empty(40, 120)) {
+            walk.type("n").type("Probe").press(SAVE).press(Key.Named.ENTER);
+            walk.type("n").press(Key.Named.DOWN, 4).type("42.123456, -0.054321").press(SAVE);
+            assertThat(walk.screen()).contains("42.123456, -0.054321");
+
+            walk.type("s").type("top").press(Key.Named.DOWN, 3).type("geo:42.5,-0.25;u=8");
+            walk.press(SAVE).press(Key.Named.DOWN);
+            assertThat(walk.screen()).contains("42.500000, -0.250000");
+
+            CanyonRecord canyon = new FindRecord(walk.session()).canyon("probe");
+            assertThat(canyon.line().get(0).obstacle().position())
+                    .contains(new Position(421_234_560, -543_210, Optional.empty()));
+            assertThat(canyon.stations().get(0).station().position())
+                    .contains(new Position(425_000_000, -2_500_000, Optional.of(8)));
         }
     }
 

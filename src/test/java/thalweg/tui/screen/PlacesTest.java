@@ -14,7 +14,9 @@ import thalweg.logbook.CanyonName;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
+import thalweg.placing.Placing;
 import thalweg.service.FindRecord;
+import thalweg.service.ReadWaypoints;
 import thalweg.testing.RandomRecords;
 
 final class PlacesTest {
@@ -34,6 +36,7 @@ final class PlacesTest {
             List<Go> places = List.of(
                     new Go.Canyons(),
                     new Go.OneCanyon(uid),
+                    new Go.CanyonProfile(uid, Optional.empty()),
                     new Go.OneStation(uid, uid),
                     new Go.EditCanyon(uid, Optional.empty()),
                     new Go.EditObstacle(uid, uid, order, Optional.empty()),
@@ -44,6 +47,16 @@ final class PlacesTest {
                     new Go.WriteNote(uid, "Porte"),
                     new Go.Rig(station, anchor),
                     new Go.WriteSheet(uid, "Éclusaune"),
+                    new Go.ReadWaypoints(Optional.empty(), uid),
+                    new Go.PlaceWaypoints(
+                            Placing.start(
+                                    new FindRecord(walk.session()).canyon("éclusaune"),
+                                    false,
+                                    ReadWaypoints.typed(PlacingWalkTest.FILES + "minimal.gpx")
+                                            .file()
+                                            .waypoints()),
+                            "minimal.gpx",
+                            List.of()),
                     new Go.Trips(Optional.empty()),
                     new Go.EditTrip(uid, canyon, Optional.empty()),
                     new Go.TakeOutTrip(new TripInCanyon(trip, canyon)),

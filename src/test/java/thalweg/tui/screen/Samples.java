@@ -1,20 +1,23 @@
 package thalweg.tui.screen;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
+import thalweg.exchange.Parcel;
+import thalweg.exchange.json.RecordsWriter;
+import thalweg.testing.SampleRecords;
 
-/** The sample data of the project. */
+/** The two canyons of the sample data that are fully known, so that walks and pictures stay when more are added. */
 final class Samples {
 
     private Samples() {}
 
     static byte[] bytes() {
-        try {
-            return Files.readAllBytes(Path.of("sample-data", "records.json"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return RecordsWriter.write(
+                        SampleRecords.FULLY_KNOWN.stream().map(Parcel::of).toList())
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** All of them. */
+    static byte[] all() {
+        return SampleRecords.bytes();
     }
 }

@@ -56,15 +56,24 @@ final class Walk implements AutoCloseable {
         return walk;
     }
 
-    /** Opens the program on the sample data. */
+    /** Opens the program on the two canyons of the sample data that are fully known. */
     static Walk sample(int rows, int columns) {
         return sample(rows, columns, Glyphs.BRAILLE);
     }
 
     static Walk sample(int rows, int columns, Glyphs glyphs) {
+        return on(Samples.bytes(), rows, columns, glyphs);
+    }
+
+    /** Opens the program on all of the sample data. */
+    static Walk allSamples(int rows, int columns) {
+        return on(Samples.all(), rows, columns, Glyphs.BRAILLE);
+    }
+
+    private static Walk on(byte[] file, int rows, int columns, Glyphs glyphs) {
         Walk walk = new Walk(rows, columns, glyphs);
         ImportRecords records = new ImportRecords(walk.session);
-        records.accept(records.preview("sample", Samples.bytes()).plan());
+        records.accept(records.preview("sample", file).plan());
         walk.take(walk.shell.start());
         return walk;
     }
