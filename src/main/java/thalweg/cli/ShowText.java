@@ -75,7 +75,7 @@ final class ShowText {
     }
 
     private void position(Position position) {
-        line(position.printDecimal() + "   " + position.printMinutes());
+        line(position.print() + "   " + position.printMinutes());
     }
 
     private void grades(Canyon canyon) {
@@ -89,10 +89,10 @@ final class ShowText {
         List<List<String>> rows = new ArrayList<>();
         for (LineRecord place : record.line()) {
             String number = Integer.toString(place.number());
-            place.obstacle().position().ifPresent(at -> rows.add(List.of(number, what(place), at.printDecimal())));
+            place.obstacle().position().ifPresent(at -> rows.add(List.of(number, what(place), at.print())));
             for (StationRecord station : place.stations()) {
                 String name = "station " + station.station().name();
-                station.station().position().ifPresent(at -> rows.add(List.of(number, name, at.printDecimal())));
+                station.station().position().ifPresent(at -> rows.add(List.of(number, name, at.print())));
             }
         }
         if (!rows.isEmpty()) {

@@ -56,48 +56,48 @@ class BodyRulesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            canyon     | name            | null       | is missing; it should be a text.
-            canyon     | name            | ""         | is blank
-            canyon     | other_names     | "a"        | should be a list of texts
-            canyon     | other_names     | [" "]      | should be a list of texts
-            canyon     | invented        | "yes"      | should be true or false.
-            canyon     | french_grade    | "4"        | The French grade "4" cannot be read
-            canyon     | american_grade  | "9 Z"      | The American grade "9 Z" cannot be read
-            canyon     | approach_min    | 0          | is 0; it should be a whole number from 1 to 10000.
-            canyon     | descent_min     | 10001      | from 1 to 10000.
-            canyon     | longest_drop_cm | -1         | from 0 to 100000.
-            canyon     | longest_drop_cm | 18.5       | is 18.5; it should be a whole number
-            canyon     | longest_drop_cm | 100001     | from 0 to 100000.
-            canyon     | position        | "here"     | should be an object in braces.
-            canyon     | ropes           | 60         | should be a text.
-            obstacle   | kind            | "cascade"  | is "cascade"; it should be one of drop, downclimb, handline
-            obstacle   | kind            | null       | is missing; it should be one of drop
-            obstacle   | order           | "a0"       | is no place in line
-            obstacle   | distance_cm     | 10000001   | from 0 to 10000000.
-            station    | side            | "LEFT"     | is "LEFT"; it should be one of left, centre, right.
-            station    | name            | null       | is missing
-            station    | rope_needed_cm  | 100001     | from 0 to 100000.
-            anchor     | role            | "backup"   | is "backup"; it should be one of main, high_water, alternative.
-            part       | kind            | "deadman"  | it should be one of bolt, piton, tree
-            part       | label           | null       | is missing
-            part       | placed          | "06/2019"  | is "06/2019"; a date is a day, month or year
-            part       | placed          | "2019-02-30" | is "2019-02-30"; a date is a day
-            part       | strength_n      | 0          | from 1 to 500000.
-            part       | axial_strength_n | 500001    | from 1 to 500000.
-            part       | holds_alone     | "maybe"    | it should be one of yes, no.
-            part       | holds_alone     | true       | should be a text.
-            inspection | on              | null       | is missing; it should be a day, month or year
-            inspection | found           | "good"     | is "good"; it should be one of sound, worn, doubtful, unsafe, gone.
-            inspection | water           | "wet"      | it should be one of dry, low, normal, high, flood.
-            inspection | work            | ["drilled"] | is "drilled"; it should be one of added, replaced, removed
-            inspection | work            | "replaced" | should be a list of texts
-            inspection | not_seen        | true       | a part that was not seen has no condition.
-            note       | on              | "x"        | is "x"; a date is
-            analysis   | program         | null       | is missing
-            analysis   | inventory       | null       | is missing; without it nobody can tell
-            analysis   | inventory       | []         | should be an object in braces.
-            analysis   | inventory       | {"a": "0123456789abcdef"} | "a" is none.
-            """)
+        canyon     | name            | null       | is missing; it should be a text.
+        canyon     | name            | ""         | is blank
+        canyon     | other_names     | "a"        | should be a list of texts
+        canyon     | other_names     | [" "]      | should be a list of texts
+        canyon     | invented        | "yes"      | should be true or false.
+        canyon     | french_grade    | "4"        | The French grade "4" cannot be read
+        canyon     | american_grade  | "9 Z"      | The American grade "9 Z" cannot be read
+        canyon     | approach_min    | 0          | is 0; it should be a whole number from 1 to 10000.
+        canyon     | descent_min     | 10001      | from 1 to 10000.
+        canyon     | longest_drop_cm | -1         | from 0 to 100000.
+        canyon     | longest_drop_cm | 18.5       | is 18.5; it should be a whole number
+        canyon     | longest_drop_cm | 100001     | from 0 to 100000.
+        canyon     | position        | "here"     | should be an object in braces.
+        canyon     | ropes           | 60         | should be a text.
+        obstacle   | kind            | "cascade"  | is "cascade"; it should be one of drop, downclimb, handline
+        obstacle   | kind            | null       | is missing; it should be one of drop
+        obstacle   | order           | "a0"       | is no place in line
+        obstacle   | distance_cm     | 10000001   | from 0 to 10000000.
+        station    | side            | "LEFT"     | is "LEFT"; it should be one of left, centre, right.
+        station    | name            | null       | is missing
+        station    | rope_needed_cm  | 100001     | from 0 to 100000.
+        anchor     | role            | "backup"   | is "backup"; it should be one of main, high_water, alternative.
+        part       | kind            | "deadman"  | it should be one of bolt, piton, tree
+        part       | label           | null       | is missing
+        part       | placed          | "06/2019"  | is "06/2019"; a date is a day, month or year
+        part       | placed          | "2019-02-30" | is "2019-02-30"; a date is a day
+        part       | strength_n      | 0          | from 1 to 500000.
+        part       | axial_strength_n | 500001    | from 1 to 500000.
+        part       | holds_alone     | "maybe"    | it should be one of yes, no.
+        part       | holds_alone     | true       | should be a text.
+        inspection | on              | null       | is missing; it should be a day, month or year
+        inspection | found           | "good"     | is "good"; it should be one of sound, worn, doubtful, unsafe, gone.
+        inspection | water           | "wet"      | it should be one of dry, low, normal, high, flood.
+        inspection | work            | ["drilled"] | is "drilled"; it should be one of added, replaced, removed
+        inspection | work            | "replaced" | should be a list of texts
+        inspection | not_seen        | true       | a part that was not seen has no condition.
+        note       | on              | "x"        | is "x"; a date is
+        analysis   | program         | null       | is missing
+        analysis   | inventory       | null       | is missing; without it nobody can tell
+        analysis   | inventory       | []         | should be an object in braces.
+        analysis   | inventory       | {"a": "0123456789abcdef"} | "a" is none.
+        """)
     void eachBrokenRuleIsOneFindingUnderItsKey(String type, String key, String value, String sentence) {
         Json.Fields broken =
                 sound(type).with(key, JsonDocument.read("value", value).root());
@@ -110,18 +110,18 @@ class BodyRulesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            canyon | position | {"lat_e7": 900000001, "lon_e7": 0}           | position.lat_e7
-            canyon | position | {"lat_e7": 0, "lon_e7": 1800000000}          | position.lon_e7
-            canyon | position | {"lat_e7": 0}                                | position
-            canyon | position | {"lat_e7": 0, "lon_e7": 0, "accuracy_m": 0}  | position.accuracy_m
-            canyon | position | {"lat_e7": 0, "lon_e7": 0, "datum": "ED50"}  | position.datum
-            canyon | position | {"lat_e7": 0, "lon_e7": 0, "altitude": 5}    | position.altitude
-            obstacle | position | {"lat_e7": 900000001, "lon_e7": 0}         | position.lat_e7
-            station | position | {"lat_e7": 0, "lon_e7": -1800000001}        | position.lon_e7
-            part   | place    | {"right_cm": 1, "up_cm": 2}                  | place
-            part   | place    | {"right_cm": 5001, "up_cm": 2, "out_cm": 0}  | place.right_cm
-            part   | place    | {"right_cm": 1, "up_cm": 2, "out_cm": 0, "x": 1} | place.x
-            """)
+        canyon | position | {"lat_e7": 900000001, "lon_e7": 0}           | position.lat_e7
+        canyon | position | {"lat_e7": 0, "lon_e7": 1800000000}          | position.lon_e7
+        canyon | position | {"lat_e7": 0}                                | position
+        canyon | position | {"lat_e7": 0, "lon_e7": 0, "accuracy_m": 0}  | position.accuracy_m
+        canyon | position | {"lat_e7": 0, "lon_e7": 0, "datum": "ED50"}  | position.datum
+        canyon | position | {"lat_e7": 0, "lon_e7": 0, "altitude": 5}    | position.altitude
+        obstacle | position | {"lat_e7": 900000001, "lon_e7": 0}         | position.lat_e7
+        station | position | {"lat_e7": 0, "lon_e7": -1800000001}        | position.lon_e7
+        part   | place    | {"right_cm": 1, "up_cm": 2}                  | place
+        part   | place    | {"right_cm": 5001, "up_cm": 2, "out_cm": 0}  | place.right_cm
+        part   | place    | {"right_cm": 1, "up_cm": 2, "out_cm": 0, "x": 1} | place.x
+        """)
     void aBreachInsideIsOneFindingAtItsOwnPlace(String type, String key, String value, String path) {
         Json.Fields broken =
                 sound(type).with(key, JsonDocument.read("value", value).root());

@@ -14,17 +14,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class CommandsTest {
 
     private static final String RECORDS = """
-            {"format": "thalweg records", "version": 1, "canyons": [
-              {"name": "Probe Ñandú", "region": "Nowhere", "invented": true, "french_grade": "v4 a3 III", "line": [
-                {"kind": "drop", "height_cm": 1800, "stations": [
-                  {"name": "first", "side": "left", "rope_needed_cm": 2000, "anchors": [{"role": "main", "parts": [
-                    {"label": "left bolt", "kind": "bolt", "placed": "2019-06", "strength_n": 25000, "inspections": [
-                      {"on": "2024-05-01", "found": "sound", "by": "Ann"},
-                      {"on": "2024-05-01", "found": "worn", "by": "Bo"}]},
-                    {"label": "webbing", "kind": "webbing", "inspections": [{"on": "2025", "not_seen": true}]}]}]},
-                  {"name": "first high", "anchors": []}]}]},
-              {"name": "Probe Two"}]}
-            """;
+        {"format": "thalweg records", "version": 1, "canyons": [
+          {"name": "Probe Ñandú", "region": "Nowhere", "invented": true, "french_grade": "v4 a3 III", "line": [
+            {"kind": "drop", "height_cm": 1800, "stations": [
+              {"name": "first", "side": "left", "rope_needed_cm": 2000, "anchors": [{"role": "main", "parts": [
+                {"label": "left bolt", "kind": "bolt", "placed": "2019-06", "strength_n": 25000, "inspections": [
+                  {"on": "2024-05-01", "found": "sound", "by": "Ann"},
+                  {"on": "2024-05-01", "found": "worn", "by": "Bo"}]},
+                {"label": "webbing", "kind": "webbing", "inspections": [{"on": "2025", "not_seen": true}]}]}]},
+              {"name": "first high", "anchors": []}]}]},
+          {"name": "Probe Two"}]}
+        """;
 
     @TempDir
     private Path home = Path.of("");
@@ -102,11 +102,11 @@ final class CommandsTest {
         assertThat(shell.run("show", "nandu").out()).doesNotContain("COORDINATES");
 
         write("placed.json", """
-                {"format": "thalweg records", "version": 1, "canyons": [{"name": "Placed", "invented": true, "line": [
-                  {"kind": "swim", "name": "cold"},
-                  {"kind": "drop", "position": {"lat_e7": 421234560, "lon_e7": -543210}, "stations": [
-                    {"name": "top", "position": {"lat_e7": 421234650, "lon_e7": -543300}}]}]}]}
-                """);
+            {"format": "thalweg records", "version": 1, "canyons": [{"name": "Placed", "invented": true, "line": [
+              {"kind": "swim", "name": "cold"},
+              {"kind": "drop", "position": {"lat_e7": 421234560, "lon_e7": -543210}, "stations": [
+                {"name": "top", "position": {"lat_e7": 421234650, "lon_e7": -543300}}]}]}]}
+            """);
         shell.run("import", home.resolve("placed.json").toString(), "--accept");
 
         assertThat(shell.run("show", "placed").out())
@@ -167,10 +167,10 @@ final class CommandsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            nandu/first | left    | perfect | 'The condition "perfect" is not known'
-            nandu/first | missing | sound   | 'has no part "missing"; it has: left bolt, webbing.'
-            nowhere     | left    | sound   | 'There is no station named "nowhere"'
-            """)
+        nandu/first | left    | perfect | 'The condition "perfect" is not known'
+        nandu/first | missing | sound   | 'has no part "missing"; it has: left bolt, webbing.'
+        nowhere     | left    | sound   | 'There is no station named "nowhere"'
+        """)
     void whatCannotBeInspectedIsNamed(String station, String part, String condition, String sentence) {
         takeIn();
 

@@ -162,6 +162,44 @@ final class OwnCommandsTest {
     }
 
     @Test
+    void aFileThatBreaksOffIsNamedWithItsLineAndNothingIsTaken() throws IOException {
+        enter("--on", "2026-12-05", "--person", "Ana, lead, 62 kg");
+        String whole = shell.run("export", "--with-private").out();
+        String other = home.resolve("other.db").toString();
+        for (int part = 1; part < 8; part++) {
+            String text = whole.substring(0, whole.length() * part / 8);
+            Path file = Files.writeString(home.resolve("part.json"), text);
+
+            Shell.Ran ran = shell.run("import", file.toString(), "--accept", "--db", other);
+
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err().lines()).hasSize(1);
+            assertThat(ran.err())
+                    .contains("part.json is not valid JSON at line "
+                            + text.lines().count() + ", column ");
+            assertThat(Path.of(other)).doesNotExist();
+        }
+    }
+
+    @Test
+    void twoOfOneNameAreToldApartByRegionAndPlace() throws IOException {
+        Path file = Files.writeString(home.resolve("two.json"), """
+            {"format": "thalweg records", "version": 2, "canyons": [
+              {"name": "Probe", "region": "Elsewhere", "country": "Nowhere", "line": [
+                {"kind": "walk"},
+                {"kind": "drop", "stations": [{"name": "first"}]}]}]}
+            """);
+        Shell.Ran taken = shell.run("import", file.toString(), "--accept");
+        assertThat(taken.out()).contains("There is another canyon named \"Probe\" here already");
+
+        assertThat(shell.run("show", "probe").err())
+                .contains("\"probe\" fits several canyons", "Probe, Nowhere (", "Probe, Elsewhere, Nowhere (");
+        assertThat(shell.run("show", "probe/first").err())
+                .contains("fits several stations", "Probe/first, place 1, Nowhere (")
+                .contains("Probe/first, place 2, Elsewhere, Nowhere (");
+    }
+
+    @Test
     void everyCommandHasHelpOnStandardOutput() {
         for (String command : new String[] {"trips", "trip", "given", "private"}) {
             Shell.Ran ran = shell.run(command, "--help");

@@ -19,19 +19,19 @@ final class ReadFileTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', textBlock = """
-            a.gpx,             a.gpx
-            ` a b.gpx `,       a b.gpx
-            ~,                 /home/nobody
-            ~/a.gpx,           /home/nobody/a.gpx
-            ~/a/~b.gpx,        /home/nobody/a/~b.gpx
-            ~ana/a.gpx,        ~ana/a.gpx
-            a~/b.gpx,          a~/b.gpx
-            '/tmp/a b.gpx',    /tmp/a b.gpx
-            "~/a.gpx",         /home/nobody/a.gpx
-            'a.gpx,            'a.gpx
-            ',                 '
-            滝.gpx,            滝.gpx
-            """)
+        a.gpx,             a.gpx
+        ` a b.gpx `,       a b.gpx
+        ~,                 /home/nobody
+        ~/a.gpx,           /home/nobody/a.gpx
+        ~/a/~b.gpx,        /home/nobody/a/~b.gpx
+        ~ana/a.gpx,        ~ana/a.gpx
+        a~/b.gpx,          a~/b.gpx
+        '/tmp/a b.gpx',    /tmp/a b.gpx
+        "~/a.gpx",         /home/nobody/a.gpx
+        'a.gpx,            'a.gpx
+        ',                 '
+        滝.gpx,            滝.gpx
+        """)
     void aPathIsReadAsPeopleTypeIt(String typed, String path) {
         assertThat(ReadFile.typed(typed, HOME)).isEqualTo(Path.of(path));
     }

@@ -162,7 +162,8 @@ public final class RandomThings {
     private Optional<Position> positionOf(Uid uid, Object drawn) {
         Random own = new Random(Objects.hash(uid, drawn));
         boolean known = fill == Fill.EVERYTHING || (fill == Fill.SOMETHING && own.nextBoolean());
-        Optional<Integer> accuracy = own.nextBoolean() ? Optional.of(1 + own.nextInt(100_000)) : Optional.empty();
+        boolean stated = own.nextBoolean() || fill == Fill.EVERYTHING;
+        Optional<Integer> accuracy = stated ? Optional.of(1 + own.nextInt(100_000)) : Optional.empty();
         return known
                 ? Optional.of(new Position(
                         own.nextLong(-900_000_000, 900_000_001), own.nextLong(-1_800_000_000, 1_800_000_000), accuracy))

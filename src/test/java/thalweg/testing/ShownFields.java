@@ -29,6 +29,7 @@ import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
+import thalweg.place.Position;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
@@ -81,11 +82,7 @@ public final class ShownFields {
         Map<String, String> table = new HashMap<>();
         table.put("french_grade", canyon.french().orElseThrow().print());
         table.put("american_grade", canyon.american().orElseThrow().print());
-        table.put("position.lat_e7", canyon.position().orElseThrow().printDecimal());
-        table.put("position.lon_e7", canyon.position().orElseThrow().printDecimal());
-        table.put(
-                "position.accuracy_m",
-                canyon.position().orElseThrow().accuracyMetres().orElseThrow() + " m");
+        table.putAll(position(canyon.position()));
         table.put("approach_min", duration(canyon.times().approachMinutes()));
         table.put("descent_min", duration(canyon.times().descentMinutes()));
         table.put("exit_min", duration(canyon.times().exitMinutes()));
@@ -93,6 +90,20 @@ public final class ShownFields {
         table.put("invented", PHRASES.say("invented"));
         see("canyon", planted, table);
         return canyon;
+    }
+
+    private static Map<String, String> position(Optional<Position> known) {
+        Position position = known.orElseThrow();
+        return Map.of(
+                "position.lat_e7", position.printDecimal(),
+                "position.lon_e7", position.printDecimal(),
+                "position.accuracy_m", position.accuracyMetres().orElseThrow() + " m");
+    }
+
+    private static Map<String, String> with(Map<String, String> table, Map<String, String> more) {
+        Map<String, String> all = new HashMap<>(table);
+        all.putAll(more);
+        return all;
     }
 
     private Obstacle obstacle(Uid uid, Uid canyon) {
@@ -105,10 +116,12 @@ public final class ShownFields {
         see(
                 "obstacle",
                 planted,
-                Map.of(
-                        "kind", word("obstacle", obstacle.kind()),
-                        "distance_cm", obstacle.distance().orElseThrow().print(METRIC),
-                        "height_cm", obstacle.height().orElseThrow().print(METRIC)));
+                with(
+                        position(obstacle.position()),
+                        Map.of(
+                                "kind", word("obstacle", obstacle.kind()),
+                                "distance_cm", obstacle.distance().orElseThrow().print(METRIC),
+                                "height_cm", obstacle.height().orElseThrow().print(METRIC))));
         return obstacle;
     }
 
@@ -121,9 +134,12 @@ public final class ShownFields {
         see(
                 "station",
                 planted,
-                Map.of(
-                        "side", word("side", station.side().orElseThrow()),
-                        "rope_needed_cm", station.ropeNeeded().orElseThrow().print(METRIC)));
+                with(
+                        position(station.position()),
+                        Map.of(
+                                "side", word("side", station.side().orElseThrow()),
+                                "rope_needed_cm",
+                                        station.ropeNeeded().orElseThrow().print(METRIC))));
         Planted words = plant("note", NoteBody.write(things().note(uid)), in -> NoteBody.read(uid, in));
         RiggingNote note = NoteBody.read(uid, words.reader()).orElseThrow();
         see("note", words, Map.of("on", note.on().print()));

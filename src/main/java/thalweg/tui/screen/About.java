@@ -213,7 +213,7 @@ final class About {
     }
 
     private static Paragraph position(Position at) {
-        return Paragraph.of(at.printDecimal(), Style.FAINT);
+        return Paragraph.of(at.print(), Style.FAINT);
     }
 
     private static Paragraph fact(Surroundings around, String key, Optional<String> value) {

@@ -49,9 +49,7 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
                 .value(
                         "position",
                         "form.place.position",
-                        before.flatMap(Obstacle::position)
-                                .map(Position::printDecimal)
-                                .orElse(""),
+                        before.flatMap(Obstacle::position).map(Position::print).orElse(""),
                         PositionText::parse)
                 .lines("note", "form.place.note", before.map(Obstacle::note).orElse(""))
                 .done());

@@ -41,9 +41,7 @@ record StationForm(Go.EditStation go) implements FormTask {
                 .value(
                         "position",
                         "form.station.position",
-                        before.flatMap(Station::position)
-                                .map(Position::printDecimal)
-                                .orElse(""),
+                        before.flatMap(Station::position).map(Position::print).orElse(""),
                         PositionText::parse)
                 .prose(
                         "station_text",

@@ -38,27 +38,27 @@ class GpxRefusalsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            <wpt lon="2"/>                        | line 2: the point has no latitude (lat)
-            <wpt lat="1"/>                        | line 2: the point has no longitude (lon)
-            <wpt lat="" lon="2"/>                 | line 2: the latitude "" is no number of degrees from -90 to 90
-            <wpt lat="NaN" lon="2"/>              | line 2: the latitude "NaN" is no number of degrees
-            <wpt lat="1" lon="INF"/>              | line 2: the longitude "INF" is no number of degrees
-            <wpt lat="1" lon="Infinity"/>         | line 2: the longitude "Infinity"
-            <wpt lat="90.00000001" lon="2"/>      | line 2: the latitude "90.00000001"
-            <wpt lat="-91" lon="2"/>              | line 2: the latitude "-91"
-            <wpt lat="1" lon="180"/>              | line 2: the longitude "180" is no number of degrees from -180 to below 180
-            <wpt lat="1" lon="-180.0000001"/>     | line 2: the longitude "-180.0000001"
-            <wpt lat="42,5" lon="2"/>             | with a decimal point.
-            <wpt lat="1e999999999" lon="2"/>      | line 2: the latitude "1e999999999"
-            <wpt lat="1e99" lon="2"/>             | line 2: the latitude "1e99"
-            <wpt lat="N 42 07" lon="2"/>          | line 2: the latitude "N 42 07"
-            <rte><rtept lat="1"/></rte>           | line 2: the point has no longitude (lon)
-            <wpt lat="1" lon="2"><ele>9000.1</ele></wpt> | line 2: the elevation "9000.1" is no number of metres from -500 to 9000
-            <wpt lat="1" lon="2"><ele>-501</ele></wpt>   | line 2: the elevation "-501"
-            <wpt lat="1" lon="2"><ele>NaN</ele></wpt>    | line 2: the elevation "NaN"
-            <wpt lat="1" lon="2"><ele>high</ele></wpt>   | line 2: the elevation "high"
-            <wpt lat="1" lon="2"><name>a</name><name>b</name></wpt> | line 2: the point has a second <name>
-            """)
+        <wpt lon="2"/>                        | line 2: the point has no latitude (lat)
+        <wpt lat="1"/>                        | line 2: the point has no longitude (lon)
+        <wpt lat="" lon="2"/>                 | line 2: the latitude "" is no number of degrees from -90 to 90
+        <wpt lat="NaN" lon="2"/>              | line 2: the latitude "NaN" is no number of degrees
+        <wpt lat="1" lon="INF"/>              | line 2: the longitude "INF" is no number of degrees
+        <wpt lat="1" lon="Infinity"/>         | line 2: the longitude "Infinity"
+        <wpt lat="90.00000001" lon="2"/>      | line 2: the latitude "90.00000001"
+        <wpt lat="-91" lon="2"/>              | line 2: the latitude "-91"
+        <wpt lat="1" lon="180"/>              | line 2: the longitude "180" is no number of degrees from -180 to below 180
+        <wpt lat="1" lon="-180.0000001"/>     | line 2: the longitude "-180.0000001"
+        <wpt lat="42,5" lon="2"/>             | with a decimal point.
+        <wpt lat="1e999999999" lon="2"/>      | line 2: the latitude "1e999999999"
+        <wpt lat="1e99" lon="2"/>             | line 2: the latitude "1e99"
+        <wpt lat="N 42 07" lon="2"/>          | line 2: the latitude "N 42 07"
+        <rte><rtept lat="1"/></rte>           | line 2: the point has no longitude (lon)
+        <wpt lat="1" lon="2"><ele>9000.1</ele></wpt> | line 2: the elevation "9000.1" is no number of metres from -500 to 9000
+        <wpt lat="1" lon="2"><ele>-501</ele></wpt>   | line 2: the elevation "-501"
+        <wpt lat="1" lon="2"><ele>NaN</ele></wpt>    | line 2: the elevation "NaN"
+        <wpt lat="1" lon="2"><ele>high</ele></wpt>   | line 2: the elevation "high"
+        <wpt lat="1" lon="2"><name>a</name><name>b</name></wpt> | line 2: the point has a second <name>
+        """)
     void aPointThatBreaksARuleIsOneFindingWithItsLine(String point, String sentence) {
         List<String> found = findings("<gpx>\n" + point + "\n<wpt lat='1' lon='2'/></gpx>");
 
@@ -86,21 +86,21 @@ class GpxRefusalsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            hello                                       | line 1: this is no XML from here on
-            <kml><Placemark/></kml>                     | line 1: the file begins with <kml>, so it is no GPX file
-            <html><body>Not found</body></html>         | line 1: the file begins with <html>
-            <gpx version="2.0"/>                        | line 1: the file says that it is GPX 2.0; 1.1 and 1.0 are known.
-            <gpx><wpt lat="1" lon="2"><name>cut         | line 1: the file ends in the middle
-            <gpx><wpt lat="1" lo                        | line 1: the file ends in the middle
-            <gpx><wpt lat="1" lon="2"></gpx>            | line 1: this is no XML from here on
-            <gpx><wpt lat="1" lat="1" lon="2"/></gpx>   | line 1: this is no XML
-            <gpx><p:wpt lat="1" lon="2"/></gpx>         | line 1: this is no XML
-            <gpx/><gpx/>                                | line 1: this is no XML
-            <gpx><wpt lat=1 lon=2/></gpx>               | line 1: this is no XML
-            <gpx><n>&#0;</n></gpx>                      | line 1: this is no XML
-            <gpx><n>&nbsp;</n></gpx>                    | line 1: there is the entity &nbsp; which XML does not know
-            <?xml version="1.0" encoding="klingon-7"?><gpx/> | line 1: the file says that its encoding is "klingon-7"
-            """)
+        hello                                       | line 1: this is no XML from here on
+        <kml><Placemark/></kml>                     | line 1: the file begins with <kml>, so it is no GPX file
+        <html><body>Not found</body></html>         | line 1: the file begins with <html>
+        <gpx version="2.0"/>                        | line 1: the file says that it is GPX 2.0; 1.1 and 1.0 are known.
+        <gpx><wpt lat="1" lon="2"><name>cut         | line 1: the file ends in the middle
+        <gpx><wpt lat="1" lo                        | line 1: the file ends in the middle
+        <gpx><wpt lat="1" lon="2"></gpx>            | line 1: this is no XML from here on
+        <gpx><wpt lat="1" lat="1" lon="2"/></gpx>   | line 1: this is no XML
+        <gpx><p:wpt lat="1" lon="2"/></gpx>         | line 1: this is no XML
+        <gpx/><gpx/>                                | line 1: this is no XML
+        <gpx><wpt lat=1 lon=2/></gpx>               | line 1: this is no XML
+        <gpx><n>&#0;</n></gpx>                      | line 1: this is no XML
+        <gpx><n>&nbsp;</n></gpx>                    | line 1: there is the entity &nbsp; which XML does not know
+        <?xml version="1.0" encoding="klingon-7"?><gpx/> | line 1: the file says that its encoding is "klingon-7"
+        """)
     void whatIsNoSuchFileIsOneFinding(String text, String sentence) {
         List<String> found = findings(text);
 

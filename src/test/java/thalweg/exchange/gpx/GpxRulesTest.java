@@ -39,14 +39,14 @@ class GpxRulesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            <name>n</name><ele>1</ele>      | ele has its place in wpt
-            <desc>d</desc><cmt>c</cmt>      | cmt has its place in wpt
-            <type>t</type><sym>s</sym>      | sym has its place in wpt
-            <name>a</name><name>b</name>    | name has its place in wpt
-            <ele>1e3</ele>                  | an elevation is a decimal number
-            <time>2026-08-30 10:00</time>   | a time is in UTC
-            <x xmlns="urn:x"/>              | (foreign) has its place in wpt
-            """)
+        <name>n</name><ele>1</ele>      | ele has its place in wpt
+        <desc>d</desc><cmt>c</cmt>      | cmt has its place in wpt
+        <type>t</type><sym>s</sym>      | sym has its place in wpt
+        <name>a</name><name>b</name>    | name has its place in wpt
+        <ele>1e3</ele>                  | an elevation is a decimal number
+        <time>2026-08-30 10:00</time>   | a time is in UTC
+        <x xmlns="urn:x"/>              | (foreign) has its place in wpt
+        """)
     void theRulesCatchWhatBreaksThem(String children, String rule) {
         assertThat(GpxRules.breaches(file("lat=\"1\" lon=\"2\"", children))).containsExactly(rule);
     }

@@ -41,25 +41,25 @@ class ProfileOnPageTest {
 
     /** Tells how many texts stand on another or reach out of their picture, and how many there are. */
     private static final String COUNT = """
-            <p id="told"></p>
-            <script>
-            let all = 0, together = 0, outside = 0;
-            for (const svg of document.querySelectorAll('svg')) {
-              const frame = svg.viewBox.baseVal;
-              const boxes = [...svg.querySelectorAll('text')].map(text => text.getBBox());
-              all += boxes.length;
-              boxes.forEach((one, i) => {
-                outside += one.x < frame.x || one.x + one.width > frame.x + frame.width
-                    || one.y < frame.y || one.y + one.height > frame.y + frame.height ? 1 : 0;
-                boxes.slice(0, i).forEach(other => {
-                  together += one.x < other.x + other.width && other.x < one.x + one.width
-                      && one.y + 2 < other.y + other.height && other.y + 2 < one.y + one.height ? 1 : 0;
-                });
-              });
-            }
-            document.getElementById('told').textContent = all + ' texts, ' + together + ' met, ' + outside + ' out';
-            </script>
-            """;
+        <p id="told"></p>
+        <script>
+        let all = 0, together = 0, outside = 0;
+        for (const svg of document.querySelectorAll('svg')) {
+          const frame = svg.viewBox.baseVal;
+          const boxes = [...svg.querySelectorAll('text')].map(text => text.getBBox());
+          all += boxes.length;
+          boxes.forEach((one, i) => {
+            outside += one.x < frame.x || one.x + one.width > frame.x + frame.width
+                || one.y < frame.y || one.y + one.height > frame.y + frame.height ? 1 : 0;
+            boxes.slice(0, i).forEach(other => {
+              together += one.x < other.x + other.width && other.x < one.x + one.width
+                  && one.y + 2 < other.y + other.height && other.y + 2 < one.y + one.height ? 1 : 0;
+            });
+          });
+        }
+        document.getElementById('told').textContent = all + ' texts, ' + together + ' met, ' + outside + ' out';
+        </script>
+        """;
 
     private static final Pattern TOLD = Pattern.compile("(\\d+) texts, (\\d+) met, (\\d+) out");
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import thalweg.text.Width;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
@@ -77,6 +79,19 @@ final class BrowseTest {
             assertThat(walk.screen()).contains("Newest inspection: 2026-09-19, 2 months ago");
             walk.press(Key.Named.DOWN);
             assertThat(walk.screen()).contains("French grade: v3 a1");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {40, 80, 120})
+    void canyonsOfOneNameAreToldApartByTheirRegion(int columns) {
+        try (Walk walk = Walk.empty(12, columns)) {
+            for (String region : List.of("Upper Valley", "Lower Valley", "")) {
+                String name = region.isEmpty() ? "Alone" : "Probe with a name that is long";
+                walk.type("n").type(name).press(Key.Named.TAB, 2).type(region).press(Key.ctrl('s'));
+            }
+
+            assertThat(walk.screen()).contains(", Upper", ", Lower").containsPattern("Alone +");
         }
     }
 

@@ -43,13 +43,13 @@ class LetteredDrawingTest {
 
         assertThat(DrawingView.draw(canvas, STEP, Glyphs.ASCII)).isEmpty();
         assertThat(canvas.text()).isEqualTo("""
-                  1 drop
-                  :
-                  :    //
-                --o-A===-+
-                         |
-                         |
-                """);
+              1 drop
+              :
+              :    //
+            --o-A===-+
+                     |
+                     |
+            """);
     }
 
     @Test
