@@ -92,8 +92,13 @@ public final class SaveThing {
         append(List.of(head.next(body, true, session.keeper(), session.now())));
     }
 
+    /** What a thing belongs to may be as new as itself, and come before it in the same transaction. */
     private void refuseHidden(ThingBody thing) {
-        if (thing.parent().filter(within -> !session.things().isInUse(within)).isPresent()) {
+        boolean hidden = thing.parent()
+                .filter(within -> session.ledger().head(within).isPresent())
+                .filter(within -> !session.things().isInUse(within))
+                .isPresent();
+        if (hidden) {
             throw new ChangedMeanwhileException("What the " + thing.type().inWords() + " \"" + thing.label()
                     + "\" belongs to was taken out of use in the meantime; nothing was saved."
                     + " The list of changes brings it back.");

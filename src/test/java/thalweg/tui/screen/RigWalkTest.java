@@ -30,7 +30,7 @@ final class RigWalkTest {
 
     @Test
     void thePointsComeFromTheInventory() {
-        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+        try (Walk walk = atPorte(60, 120, Glyphs.BRAILLE)) {
             walk.type("r");
 
             assertThat(walk.screen())
