@@ -3,6 +3,7 @@ package thalweg.amend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.body.ThingType;
@@ -36,10 +37,10 @@ public final class Rearrange {
                 .toList();
         Map<Uid, String> keys = Reorder.keys(members, thing.uid(), at);
         List<ThingChange> changes = new ArrayList<>();
-        changes.add(new ThingChange(thing, thing.placed(into, keys.get(thing.uid()))));
+        changes.add(new ThingChange(thing, thing.placed(into, key(keys, thing))));
         for (ThingBody other : others) {
             if (keys.containsKey(other.uid())) {
-                changes.add(new ThingChange(other, other.placed(into, keys.get(other.uid()))));
+                changes.add(new ThingChange(other, other.placed(into, key(keys, other))));
             }
         }
         return changes;
@@ -76,5 +77,9 @@ public final class Rearrange {
         Uid into = places.get(beside).uid();
         List<ThingBody> stations = Located.in(canyon, into).orElseThrow().within();
         return Optional.of(to(found.thing(), into, stations, by < 0 ? stations.size() : 0));
+    }
+
+    private static String key(Map<Uid, String> keys, ThingBody thing) {
+        return Objects.requireNonNull(keys.get(thing.uid()), "what moves has a key");
     }
 }

@@ -111,7 +111,7 @@ final class CorrectAction extends Action {
         boolean notSeen = said && asFound.isEmpty();
         Optional<Condition> asLeft = options.left().orElse(notSeen ? Optional.empty() : wrong.left());
         List<Work> work = options.work().orElse(notSeen ? List.of() : wrong.work());
-        if (asFound.isEmpty() && asLeft.isEmpty() && !work.isEmpty() || notSeen && asLeft.isPresent()) {
+        if ((asFound.isEmpty() && asLeft.isEmpty() && !work.isEmpty()) || (notSeen && asLeft.isPresent())) {
             throw new InputException("A part that was not seen has no condition as left and no work done on it.");
         }
         Optional<Uid> round = options.round(found.canyon())

@@ -65,6 +65,8 @@ final class EntryOptions {
     }
 
     /** The condition as left; the inner value is empty where that is as found. */
+    // Two answers in one on purpose: whether something was said, and whether that was a condition.
+    @SuppressWarnings("OptionalMapToOptional")
     Optional<Optional<Condition>> left() {
         if (left == null || VisitOptions.plain(left).equals("as-found")) {
             return Optional.ofNullable(left).map(word -> Optional.empty());
@@ -95,6 +97,8 @@ final class EntryOptions {
      *
      * @param canyon in which it is looked for
      */
+    // Two answers in one on purpose: whether something was said, and whether that was a round.
+    @SuppressWarnings("OptionalMapToOptional")
     Optional<Optional<Entry<Round>>> round(CanyonRecord canyon) {
         return Optional.ofNullable(round)
                 .map(name -> name.equals(NONE) ? Optional.empty() : Optional.of(round(canyon, name)));

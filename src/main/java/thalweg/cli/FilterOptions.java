@@ -8,6 +8,8 @@ import thalweg.logbook.CanyonMeasure;
 import thalweg.logbook.Span;
 
 /** Which canyons are wanted, as options. */
+// The command-line library calls the methods.
+@SuppressWarnings("UnusedMethod")
 final class FilterOptions {
 
     private final Map<CanyonMeasure, String> ranges = new EnumMap<>(CanyonMeasure.class);

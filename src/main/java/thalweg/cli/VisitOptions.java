@@ -66,6 +66,8 @@ final class VisitOptions {
     }
 
     /** The water level; the inner value is empty where it is said to be unknown. */
+    // Two answers in one on purpose: whether something was said, and whether that was a level.
+    @SuppressWarnings("OptionalMapToOptional")
     Optional<Optional<WaterLevel>> water() {
         return Optional.ofNullable(water).map(VisitOptions::water);
     }

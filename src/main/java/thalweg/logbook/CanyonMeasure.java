@@ -56,6 +56,9 @@ public enum CanyonMeasure {
 
     private final String noun;
     private final Bare bare;
+
+    // Every scale is a record of this file that holds numbers and lists that cannot change.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Scale scale;
 
     CanyonMeasure(String noun, Bare bare, Scale scale) {

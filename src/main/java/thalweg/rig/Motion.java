@@ -90,6 +90,8 @@ final class Motion implements OrdinaryDifferentialEquation {
      * @param rising whether a point is pulled harder at the end than ever before, so that its peak is still to come
      * @param drift of the energy, which should keep to what it was [kJ]
      */
+    // Made for one reader of this package and never compared.
+    @SuppressWarnings("ArrayRecordComponent")
     record Peaks(double[] points, double[] strands, boolean rising, double drift) {}
 
     /**

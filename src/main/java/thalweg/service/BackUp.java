@@ -59,7 +59,10 @@ public final class BackUp {
     }
 
     Path into(Path target) {
-        Folders.make(target.getParent());
+        Path folder = target.toAbsolutePath().getParent();
+        if (folder != null) {
+            Folders.make(folder);
+        }
         to(target);
         return target;
     }

@@ -80,6 +80,8 @@ final class CanyonConditions {
         return bounds;
     }
 
+    // The bit lives for one query and is never stored.
+    @SuppressWarnings("EnumOrdinal")
     static int bit(CanyonMeasure measure) {
         return 1 + measure.ordinal();
     }

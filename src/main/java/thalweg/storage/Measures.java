@@ -33,8 +33,7 @@ final class Measures {
                 american.map(grade -> leastWater(grade.water())).orElse(null),
                 american.map(grade -> mostWater(grade.water())).orElse(null),
                 american.flatMap(AmericanGrade::time).orElse(null),
-                american.map(grade ->
-                                grade.risk().map(risk -> risk.ordinal() + 1).orElse(0))
+                american.map(grade -> grade.risk().map(Measures::severity).orElse(0))
                         .orElse(null),
                 minutes(times).mapToInt(Integer::intValue).sum(),
                 minutes(times).count() == 3
@@ -56,6 +55,13 @@ final class Measures {
             case C2 -> 3;
             case C3 -> 4;
             case C4 -> 5;
+        };
+    }
+
+    private static int severity(AmericanGrade.Risk risk) {
+        return switch (risk) {
+            case R -> 1;
+            case X -> 2;
         };
     }
 

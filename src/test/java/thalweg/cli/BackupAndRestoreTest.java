@@ -66,7 +66,7 @@ class BackupAndRestoreTest {
     void aBackupIsACopyThatOnlyItsOwnerReads() throws IOException {
         Path backup = backup();
 
-        assertThat(backup.getParent().getFileName()).hasToString("backups");
+        assertThat(backup).isEqualTo(shell.folders().data().resolve("backups").resolve(backup.getFileName()));
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(backup)))
                 .isEqualTo("rw-------");
         assertThat(shell.run("list", "--db", backup.toString()).out()).contains("First");

@@ -28,7 +28,7 @@ class ReorderTest {
     private static List<Member> line(String keys) {
         List<Member> line = new ArrayList<>();
         if (!keys.isEmpty()) {
-            for (String key : keys.split(" ")) {
+            for (String key : keys.split(" ", -1)) {
                 line.add(new Member(uid(line.size()), key));
             }
         }
@@ -39,7 +39,7 @@ class ReorderTest {
     private static List<Uid> after(List<Member> others, Uid moved, Map<Uid, String> changes) {
         List<Member> all = new ArrayList<>();
         others.forEach(member -> all.add(new Member(member.uid(), changes.getOrDefault(member.uid(), member.key()))));
-        all.add(new Member(moved, changes.get(moved)));
+        all.add(new Member(moved, changes.getOrDefault(moved, "")));
         all.sort(SHOWN);
         return all.stream().map(Member::uid).toList();
     }

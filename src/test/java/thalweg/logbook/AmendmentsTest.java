@@ -32,6 +32,8 @@ class AmendmentsTest {
                 false);
     }
 
+    // The list only reads them.
+    @SuppressWarnings("varargs")
     @SafeVarargs
     private static List<String> counting(Entry<String>... entries) {
         return Amendments.counting(Amendments.settle(List.of(entries)));

@@ -281,7 +281,8 @@ class FilterTest {
         for (int i = 0; i < 300; i++) {
             Map<CanyonMeasure, Span> spans = new EnumMap<>(CanyonMeasure.class);
             for (int more = random.nextInt(3); more >= 0; more--) {
-                CanyonMeasure measure = CanyonMeasure.values()[random.nextInt(CanyonMeasure.values().length)];
+                CanyonMeasure measure =
+                        List.of(CanyonMeasure.values()).get(random.nextInt(CanyonMeasure.values().length));
                 spans.put(measure, wanted(measure, random));
             }
             List<String> expected = new ArrayList<>();

@@ -88,8 +88,10 @@ class MigrationsTest {
         String rows = Files.readString(Path.of("src/test/resources/thalweg/storage/version-1-rows.sql"));
         try (Database database = Database.open(file, Access.CREATE, FIRST)) {
             database.write(sql -> {
-                for (String row : rows.split(";\\R")) {
-                    sql.run(row);
+                for (String row : rows.split(";\\R", -1)) {
+                    if (!row.isBlank()) {
+                        sql.run(row);
+                    }
                 }
                 return sql;
             });
