@@ -12,6 +12,7 @@ final class SqlFailures {
     private static final int READ_ONLY = 8;
     private static final int IO = 10;
     private static final int CORRUPT = 11;
+    private static final int CORRUPT_INDEX = 267;
     private static final int FULL = 13;
     private static final int CANNOT_OPEN = 14;
     private static final int NOT_A_DATABASE = 26;
@@ -19,6 +20,12 @@ final class SqlFailures {
     private SqlFailures() {}
 
     static StoreException explain(Path file, SQLException failure) {
+        if (failure.getErrorCode() == CORRUPT_INDEX) {
+            return new StoreException(
+                    "The index of words in the database " + file
+                            + " is damaged; the records are not. Let check --rebuild mend it.",
+                    failure);
+        }
         String sentence = switch (failure.getErrorCode() & 0xFF) {
             case BUSY, LOCKED ->
                 "The database " + file

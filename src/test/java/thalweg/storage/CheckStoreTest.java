@@ -15,6 +15,7 @@ import thalweg.fault.StoreException;
 import thalweg.json.Json;
 import thalweg.ledger.Revision;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.PartFinding;
 import thalweg.testing.MemoryKnown;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
@@ -194,6 +195,16 @@ class CheckStoreTest {
                     .isInstanceOf(StoreException.class)
                     .hasMessageContaining("was altered outside this program");
         }
+    }
+
+    @Test
+    void aDamagedIndexOfWordsIsASentenceWhenItIsSearched() {
+        tamper("update part_words_data set block = x'00' where id > 10");
+
+        assertThatThrownBy(() -> new PartStore(database).parts(PartFinding.of("b"), 10))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("The index of words")
+                .hasMessageContaining("check --rebuild");
     }
 
     @Test

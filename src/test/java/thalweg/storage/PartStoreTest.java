@@ -189,6 +189,26 @@ class PartStoreTest {
         assertThat(new CheckStore(database).findings()).isEmpty();
     }
 
+    @Test
+    void whatIsOutOfUseIsNotFoundNorWhatLiesInIt() {
+        LedgerStore ledger = new LedgerStore(database);
+        takeOut(ledger, only("tat").part().uid());
+        takeOut(ledger, only("stainless").station());
+        takeOut(ledger, only("piton").canyon());
+
+        assertThat(found("")).containsExactly("thing");
+        assertThat(found("bolt")).isEmpty();
+        assertThat(new CanyonStore(database).stations("upper")).isEmpty();
+        assertThat(new CanyonStore(database).search("another")).isEmpty();
+        assertThat(new CheckStore(database).findings()).isEmpty();
+    }
+
+    private static void takeOut(LedgerStore ledger, Uid uid) {
+        Revision head = ledger.head(uid).orElseThrow();
+        Revision next = head.next(head.body(), true, "Bo", "2026-11-26T10:00:00Z");
+        ledger.append(new Batch(List.of(next), List.of(), "Bo", "2026-11-26T10:00:00Z"));
+    }
+
     private static void change(LedgerStore ledger, Uid uid, String field, String value) {
         Revision head = ledger.head(uid).orElseThrow();
         Revision next = head.next(head.body().with(field, Json.of(value)), false, "Bo", "2026-11-26T10:00:00Z");
