@@ -2,7 +2,6 @@ package thalweg.service;
 
 import java.util.List;
 import thalweg.logbook.CanyonFilter;
-import thalweg.logbook.CanyonRow;
 import thalweg.logbook.Finding;
 import thalweg.logbook.FoundCanyon;
 import thalweg.logbook.FoundCanyons;
@@ -16,15 +15,6 @@ public final class ListCanyons {
 
     public ListCanyons(Session session) {
         this.session = session;
-    }
-
-    /**
-     * Canyons in the order of their names.
-     *
-     * @param words each begins a word of the name, another name, the region or the country; none finds all
-     */
-    public List<CanyonRow> matching(String words) {
-        return session.canyons().search(words);
     }
 
     /** Canyons that are looked for, and stations that the words find. */

@@ -14,6 +14,7 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
+import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.RiggingNote;
@@ -55,7 +56,8 @@ final class RandomDeeds {
     }
 
     private Optional<CanyonRecord> canyon() {
-        return oneOf(new ListCanyons(session).matching("")).flatMap(row -> new FindRecord(session).byId(row.uid()));
+        return oneOf(new ListCanyons(session).found(Finding.of("")).rows())
+                .flatMap(row -> new FindRecord(session).byId(row.uid()));
     }
 
     private Optional<StationRecord> station() {

@@ -11,7 +11,6 @@ import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.GiveSheet;
 import thalweg.service.KeepLocal;
-import thalweg.service.ListCanyons;
 import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
 import thalweg.service.MakeSheet;
@@ -50,9 +49,9 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Amend amend) {
             return new RunAmend(session).run(amend);
         }
-        if (effect instanceof Ask.FindCanyons find) {
-            ListCanyons list = new ListCanyons(session);
-            return new Told.CanyonsFound(find.words(), list.matching(find.words()), list.count(), session.mint());
+        Optional<Message> found = new RunFinding(session).answer(effect);
+        if (found.isPresent()) {
+            return found.get();
         }
         if (effect instanceof Ask.LoadCanyon load) {
             return new FindRecord(session)
@@ -116,13 +115,17 @@ public final class RunAsk implements EffectRunner {
                 .orElseThrow(() -> new InputException("This canyon is no longer in the database; go back."));
     }
 
-    private Told written(Ask.WriteSheet sheet) {
-        Path target;
+    /** The file that somebody named. */
+    static Path target(String typed) {
         try {
-            target = Path.of(sheet.target()).toAbsolutePath();
+            return Path.of(typed).toAbsolutePath();
         } catch (InvalidPathException e) {
-            throw new InputException("\"" + sheet.target() + "\" is no name of a file; choose another.", e);
+            throw new InputException("\"" + typed + "\" is no name of a file; choose another.", e);
         }
+    }
+
+    private Told written(Ask.WriteSheet sheet) {
+        Path target = target(sheet.target());
         MakeSheet.Format format = switch (sheet.format()) {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;

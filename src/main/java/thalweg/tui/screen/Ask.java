@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
+import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
@@ -18,8 +19,17 @@ import thalweg.units.UnitSystem;
 /** The work that screens ask for. */
 public sealed interface Ask extends Effect {
 
-    /** Canyons that words find; answered by {@link Told.CanyonsFound}. */
-    record FindCanyons(String words) implements Ask {}
+    /** Canyons that are looked for; answered by {@link Told.CanyonsFound}. */
+    record FindCanyons(Finding finding) implements Ask {}
+
+    /** Parts that words find; answered by {@link Told.PartsFound}. */
+    record FindParts(String words) implements Ask {}
+
+    /** The records of the canyons that are looked for, to a file; answered by {@link Told.SheetWritten}. */
+    record WriteCanyons(Finding finding, String target, boolean overwrite) implements Ask {}
+
+    /** The list of all parts that words find, to a file; answered by {@link Told.SheetWritten}. */
+    record WriteParts(String words, String target, boolean overwrite) implements Ask {}
 
     /** A canyon with everything in it; answered by {@link Told.CanyonLoaded}. */
     record LoadCanyon(Uid canyon) implements Ask {}

@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import java.util.Locale;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.FoundCanyon;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
@@ -45,8 +46,11 @@ record CanyonColumns(int name, int where, int grades, Surroundings around) {
      *
      * @param twin whether another canyon in the list has the same name, so that only the region tells them apart
      */
-    void row(Canvas line, CanyonRow row, boolean twin, Style style) {
-        String name = toldApart(row, twin) + (row.invented() ? " " + around.say("canyons.invented") : "");
+    void row(Canvas line, FoundCanyon canyon, boolean twin, Style style) {
+        CanyonRow row = canyon.row();
+        String name = (canyon.fits() ? "" : around.say("canyons.may_fit") + " ")
+                + toldApart(row, twin)
+                + (row.invented() ? " " + around.say("canyons.invented") : "");
         String grades =
                 row.french() + (row.french().isEmpty() || row.american().isEmpty() ? "" : " / ") + row.american();
         String state = Looks.condition(around, row.worst())

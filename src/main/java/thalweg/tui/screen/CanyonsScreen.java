@@ -3,86 +3,116 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import thalweg.amend.Contents;
 import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonRecord;
-import thalweg.logbook.CanyonRow;
-import thalweg.text.Fold;
+import thalweg.logbook.Finding;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
-import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Form;
+import thalweg.tui.widget.FormView;
 import thalweg.tui.widget.ListState;
 import thalweg.tui.widget.Lists;
-import thalweg.tui.widget.Paragraph;
 import thalweg.tui.widget.Searching;
 
 /**
- * All canyons, or those that words find, with the chosen one beside the list where there is room.
+ * All canyons, or those that are looked for, with the chosen one beside the list where there is room.
  *
  * @param found what the last search found; empty until it has
  * @param list which row is chosen
  * @param search the words
- * @param detail the chosen canyon, once it is loaded
+ * @param filter what else must hold
+ * @param form the form for the filter, where it is open
+ * @param detail the canyon of the chosen row, once it is loaded
  * @param awaited what it waits for
  */
 record CanyonsScreen(
         Optional<Told.CanyonsFound> found,
         ListState list,
         Searching search,
+        CanyonFilter filter,
+        Optional<Filled> form,
         Optional<Told.CanyonLoaded> detail,
         Awaited awaited)
         implements Screen {
 
     /** Nothing found yet. */
     static CanyonsScreen opened() {
-        return new CanyonsScreen(Optional.empty(), ListState.START, Searching.NONE, Optional.empty(), Awaited.NOTHING);
+        return new CanyonsScreen(
+                Optional.empty(),
+                ListState.START,
+                Searching.NONE,
+                CanyonFilter.NONE,
+                Optional.empty(),
+                Optional.empty(),
+                Awaited.NOTHING);
     }
 
-    private List<CanyonRow> rows() {
-        return found.map(Told.CanyonsFound::rows).orElse(List.of());
+    /** What was found, as rows. */
+    CanyonHits hits() {
+        return found.map(answer -> new CanyonHits(answer.found())).orElse(CanyonHits.NONE);
     }
 
-    private Optional<CanyonRow> chosen() {
-        List<CanyonRow> rows = rows();
-        return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(Math.min(list.chosen(), rows.size() - 1)));
+    /** Whether there is no row. */
+    boolean none() {
+        return hits().size() == 0;
+    }
+
+    /** The index of the chosen row; 0 where there is none. */
+    int chosen() {
+        return Math.max(0, Math.min(list.chosen(), hits().size() - 1));
+    }
+
+    /** How many canyons may fit. */
+    int unknown() {
+        return hits().found().unknown();
+    }
+
+    private Finding finding() {
+        return new Finding(search.words(), filter);
     }
 
     @Override
     public String title(Surroundings around) {
-        int all = found.map(Told.CanyonsFound::all).orElse(0);
-        int shown = rows().size();
-        String count = shown == all ? Integer.toString(all) : around.say("canyons.some", shown, all);
-        return found.isEmpty() ? around.say("canyons.title") : around.say("canyons.title") + "  " + count;
+        return form.isPresent()
+                ? around.say("filter_form.title")
+                : around.say("canyons.title")
+                        + found.map(answer -> "  " + hits().count(answer.all(), around))
+                                .orElse("");
     }
 
     @Override
     public boolean writing() {
-        return search.open();
+        return search.open() || form.isPresent();
     }
 
     @Override
     public List<Binding> bindings(Surroundings around) {
+        if (form.isPresent()) {
+            return formBindings(around);
+        }
         List<Binding> bindings = new ArrayList<>();
-        boolean none = chosen().isEmpty();
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), this::open)
-                .unless(none, around.say("canyons.nothing_to_open")));
+                .unless(none(), around.say("canyons.nothing_to_open")));
         if (search.open()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
-            bindings.addAll(Lists.bindings(list, rows().size(), around.rows() - 4, around, this::moved).stream()
+            bindings.add(
+                    Binding.of(Key.Named.TAB, around.say("key.search_done"), () -> Step.stay(with(search.closed()))));
+            bindings.addAll(moves(around).stream()
                     .filter(binding -> !binding.keys().get(0).writes())
                     .toList());
             return bindings;
         }
         bindings.add(Binding.of(Key.of('/'), around.say("key.search"), () -> Step.stay(with(search.opened()))));
+        bindings.addAll(filterBindings(around));
+        bindings.add(Binding.of(Key.of('p'), around.say("key.parts"), () -> Step.open(this, new Go.Parts())));
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_canyon"), this::enterNew)
                 .unless(around.readOnly(), around.say("read_only.refused"))
                 .unless(found.isEmpty(), around.say("loading")));
@@ -93,35 +123,71 @@ record CanyonsScreen(
                 Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(Optional.empty()))));
         bindings.add(Binding.of(
                 Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(Optional.empty()))));
+        bindings.add(Binding.of(Key.of('w'), around.say("key.write_list"), this::write)
+                .unless(hits().found().canyons().isEmpty(), around.say("canyons.nothing_to_write")));
         if (!search.words().isEmpty()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         }
         bindings.add(Amending.taking(false, this::takeOut, around)
-                .unless(loadedDetail().isEmpty(), around.say(none ? "canyons.nothing_to_open" : "loading"))
+                .unless(hits().station(chosen()).isPresent(), around.say("canyons.take_out_station"))
+                .unless(loadedDetail().isEmpty(), around.say(none() ? "canyons.nothing_to_open" : "loading"))
                 .quiet());
         bindings.addAll(Amending.turning(this, Optional.empty(), "", around));
         bindings.add(Binding.of(
                         Key.Named.F5,
                         around.say("key.reload"),
-                        () -> Step.stay(this).doing(find(search)))
+                        () -> Step.stay(this).doing(find()))
                 .quiet());
-        bindings.addAll(Lists.bindings(list, rows().size(), around.rows() - 4, around, this::moved));
+        bindings.addAll(moves(around));
         return bindings;
     }
 
-    private static Ask find(Searching words) {
-        return new Ask.FindCanyons(words.words());
+    private List<Binding> filterBindings(Surroundings around) {
+        List<Binding> bindings = new ArrayList<>();
+        bindings.add(Binding.of(Key.of('f'), around.say("key.filter"), () -> openForm(around)));
+        if (!filter.isNone()) {
+            bindings.add(Binding.of(Key.of('c'), around.say("key.clear_filter"), () -> filteredBy(CanyonFilter.NONE)));
+            if (unknown() > 0) {
+                bindings.add(Binding.of(
+                        Key.of('m'),
+                        around.say(filter.unknownToo() ? "key.without_unknown" : "key.unknown_too"),
+                        () -> filteredBy(filter.withUnknown(!filter.unknownToo()))));
+            }
+        }
+        return bindings;
+    }
+
+    private List<Binding> formBindings(Surroundings around) {
+        return List.of(
+                Binding.of(Key.ctrl('s'), around.say("key.apply"), this::apply).or(Key.of(Key.Named.F2)),
+                Binding.of(Key.Named.ESCAPE, around.say("key.leave_as_was"), () -> Step.stay(form(Optional.empty()))),
+                Binding.of(
+                        Key.Named.TAB,
+                        around.say("key.next_field"),
+                        () -> Step.stay(changed(form.orElseThrow().last().moved(1)))),
+                Binding.of(
+                                Key.shift(Key.Named.TAB),
+                                around.say("key.previous_field"),
+                                () -> Step.stay(
+                                        changed(form.orElseThrow().last().moved(-1))))
+                        .quiet());
+    }
+
+    private List<Binding> moves(Surroundings around) {
+        return Lists.bindings(list, hits().size(), around.rows() - 4, around, this::moved);
+    }
+
+    private Ask find() {
+        return new Ask.FindCanyons(finding());
     }
 
     private Step open() {
-        Step step = Step.stay(with(search.closed()));
-        return chosen().map(row -> Step.open(with(search.closed()), new Go.OneCanyon(row.uid())))
-                .orElse(step);
+        return none() ? Step.stay(with(search.closed())) : Step.open(with(search.closed()), hits().go(chosen()));
     }
 
     private Step enterNew() {
         Uid spare = found.orElseThrow().spare();
-        CanyonsScreen waits = new CanyonsScreen(found, list, search, detail, Awaited.entered(spare));
+        CanyonsScreen waits = new CanyonsScreen(found, list, search, filter, form, detail, Awaited.entered(spare));
         return Step.open(waits, new Go.EditCanyon(spare, Optional.empty()));
     }
 
@@ -135,42 +201,82 @@ record CanyonsScreen(
                 this, new Go.ReadWaypoints(Optional.empty(), found.orElseThrow().spare()));
     }
 
+    private Step write() {
+        Finding shown = found.orElseThrow().finding();
+        return Step.open(
+                this, new Go.WriteCanyons(shown, hits().found().canyons().size()));
+    }
+
+    private Step openForm(Surroundings around) {
+        Form empty = FilterForm.of(filter, around);
+        return Step.stay(form(Optional.of(new Filled(empty, empty))));
+    }
+
+    private Step apply() {
+        Filled filled = form.orElseThrow();
+        Optional<String> fault = filled.last().fault();
+        if (fault.isPresent()) {
+            return Step.stay(changed(filled.last().atFault())).refusing(fault.get());
+        }
+        return form(Optional.empty()).filteredBy(FilterForm.filled(filter, filled));
+    }
+
+    private Step filteredBy(CanyonFilter other) {
+        CanyonsScreen next = new CanyonsScreen(found, ListState.START, search, other, form, detail, awaited);
+        return Step.stay(next).doing(next.find());
+    }
+
     private Step cleared() {
-        Searching none = Searching.NONE;
-        return Step.stay(new CanyonsScreen(found, ListState.START, none, detail, awaited))
-                .doing(find(none));
+        return searched(Searching.NONE);
     }
 
     private Step moved(ListState to) {
-        CanyonsScreen next = new CanyonsScreen(found, to, search, detail, awaited);
-        return next.loadingDetail();
+        return new CanyonsScreen(found, to, search, filter, form, detail, awaited).loadingDetail();
     }
 
     private Step loadingDetail() {
         Step step = Step.stay(this);
-        return chosen().map(row -> step.doing(new Ask.LoadCanyon(row.uid()))).orElse(step);
+        return none() ? step : step.doing(new Ask.LoadCanyon(hits().canyonOf(chosen())));
+    }
+
+    /** The canyon of the chosen row, where it is loaded already. */
+    Optional<Told.CanyonLoaded> loadedDetail() {
+        return none()
+                ? Optional.empty()
+                : detail.filter(told -> told.record().canyon().uid().equals(hits().canyonOf(chosen())));
     }
 
     private CanyonsScreen with(Searching words) {
-        return new CanyonsScreen(found, list, words, detail, awaited);
+        return new CanyonsScreen(found, list, words, filter, form, detail, awaited);
+    }
+
+    private CanyonsScreen form(Optional<Filled> other) {
+        return new CanyonsScreen(found, list, search, filter, other, detail, awaited);
+    }
+
+    private CanyonsScreen changed(Form last) {
+        return form(form.map(filled -> new Filled(filled.first(), last)));
     }
 
     @Override
     public Step update(Message message, Surroundings around) {
         if (message instanceof Message.Opened || message instanceof Message.Returned) {
-            return Step.stay(this).doing(find(search));
+            return Step.stay(this).doing(find());
         }
         if (message instanceof Told.CanyonsFound answer) {
-            return answer.words().equals(search.words()) ? foundThose(answer) : Step.stay(this);
+            return answer.finding().equals(finding()) ? foundThose(answer) : Step.stay(this);
         }
         if (message instanceof Told.CanyonLoaded loaded) {
-            return Step.stay(new CanyonsScreen(found, list, search, Optional.of(loaded), awaited));
+            return Step.stay(new CanyonsScreen(found, list, search, filter, form, Optional.of(loaded), awaited));
         }
         if (message instanceof Told.Turned turned) {
-            return Step.stay(this).doing(find(search)).saying(Amending.said(turned, Optional.empty(), around));
+            return Step.stay(this).doing(find()).saying(Amending.said(turned, Optional.empty(), around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
+        }
+        if (form.isPresent()) {
+            return inForm(message, form.get().last());
         }
         if (message instanceof Message.KeyPressed pressed && search.open()) {
             return searched(search.after(pressed.key()));
@@ -179,7 +285,7 @@ record CanyonsScreen(
             return searched(search.pasted(pasted.text()));
         }
         if (message instanceof Message.Wheel wheel) {
-            return moved(list.moved(wheel.rows(), rows().size()));
+            return moved(list.moved(wheel.rows(), hits().size()));
         }
         if (message instanceof Message.MousePressed mouse) {
             return pressed(mouse, around);
@@ -187,95 +293,47 @@ record CanyonsScreen(
         return Step.stay(this);
     }
 
-    private Step foundThose(Told.CanyonsFound answer) {
-        ListState kept = awaited.placed(list, uids(rows()), uids(answer.rows()));
-        return new CanyonsScreen(Optional.of(answer), kept, search, detail, Awaited.NOTHING).loadingDetail();
+    private Step inForm(Message message, Form last) {
+        if (message instanceof Message.KeyPressed pressed) {
+            return Step.stay(changed(last.after(pressed.key())));
+        }
+        if (message instanceof Message.Pasted pasted) {
+            return Step.stay(changed(last.pasted(pasted.text())));
+        }
+        if (message instanceof Message.Wheel wheel) {
+            return Step.stay(changed(last.moved(wheel.rows() > 0 ? 1 : -1)));
+        }
+        return Step.stay(this);
     }
 
-    private static List<Optional<Uid>> uids(List<CanyonRow> rows) {
-        return rows.stream().map(row -> Optional.of(row.uid())).toList();
+    private Step foundThose(Told.CanyonsFound answer) {
+        ListState kept = awaited.placed(list, hits().uids(), new CanyonHits(answer.found()).uids());
+        return new CanyonsScreen(Optional.of(answer), kept, search, filter, form, detail, Awaited.NOTHING)
+                .loadingDetail();
     }
 
     private Step searched(Searching words) {
-        return Step.stay(new CanyonsScreen(found, ListState.START, words, detail, awaited))
-                .doing(find(words));
+        CanyonsScreen next = new CanyonsScreen(found, ListState.START, words, filter, form, detail, awaited);
+        return Step.stay(next).doing(next.find());
     }
 
     private Step pressed(Message.MousePressed mouse, Surroundings around) {
-        int listRows = listHeight(around.rows() - 2);
-        int row = list.shownIn(listRows, rows().size()).top() + mouse.row() - 1;
-        if (mouse.row() < 1 || mouse.row() > listRows || row >= rows().size()) {
+        int row = new CanyonsView(this, around).rowAt(mouse.row());
+        if (row < 0 || row >= hits().size()) {
             return Step.stay(this);
         }
-        return row == list.chosen() ? open() : moved(list.at(row, rows().size()));
-    }
-
-    private boolean searchShown() {
-        return search.open() || !search.words().isEmpty();
-    }
-
-    private int listHeight(int bodyRows) {
-        return bodyRows - 1 - (searchShown() ? 1 : 0);
+        return row == list.chosen() ? open() : moved(list.at(row, hits().size()));
     }
 
     @Override
     public void draw(Canvas canvas, Surroundings around) {
-        int listWidth = around.wide() ? canvas.columns() / 2 : canvas.columns();
-        Canvas left = canvas.part(0, 0, canvas.rows(), listWidth);
-        if (searchShown()) {
-            search.draw(left, left.rows() - 1, around);
+        if (form.isPresent()) {
+            FormView.draw(
+                    canvas.part(0, 1, canvas.rows(), canvas.columns() - 2),
+                    form.get().last(),
+                    around);
+        } else {
+            new CanyonsView(this, around).draw(canvas);
         }
-        if (found.isEmpty()) {
-            left.put(1, 2, around.say("loading"), Style.FAINT);
-            return;
-        }
-        if (rows().isEmpty()) {
-            boolean empty = found.get().all() == 0;
-            List<Paragraph> text = empty ? firstSteps(around) : List.of(Paragraph.of(around.say("canyons.none_found")));
-            Paragraph.draw(canvas.part(1, 2, canvas.rows() - 2, canvas.columns() - 4), text, 0, around);
-            return;
-        }
-        CanyonColumns columns = CanyonColumns.of(listWidth - 3, around);
-        columns.heading(left.part(0, 2, 1, listWidth - 3));
-        Canvas body = left.part(1, 0, listHeight(canvas.rows()), listWidth);
-        Lists.draw(
-                body,
-                list,
-                rows().size(),
-                true,
-                around,
-                (line, index, style) -> columns.row(line, rows().get(index), twin(index), style));
-        if (around.wide()) {
-            drawDetail(canvas.part(0, listWidth + 1, canvas.rows(), canvas.columns() - listWidth - 1), around);
-        }
-    }
-
-    /** Canyons stand in the order of their names, so that those of the same name are neighbours. */
-    private boolean twin(int index) {
-        List<CanyonRow> rows = rows();
-        String name = Fold.fold(rows.get(index).name());
-        return IntStream.of(index - 1, index + 1)
-                .filter(other -> other >= 0 && other < rows.size())
-                .anyMatch(other -> Fold.fold(rows.get(other).name()).equals(name));
-    }
-
-    /** The chosen canyon, where it is loaded already. */
-    private Optional<Told.CanyonLoaded> loadedDetail() {
-        return detail.filter(told -> chosen().filter(
-                        row -> row.uid().equals(told.record().canyon().uid()))
-                .isPresent());
-    }
-
-    private void drawDetail(Canvas canvas, Surroundings around) {
-        List<Paragraph> text = loadedDetail()
-                .map(told -> AboutLocal.canyon(told.record(), told.local(), around))
-                .orElse(List.of());
-        Paragraph.draw(canvas, text, 0, around);
-    }
-
-    private static List<Paragraph> firstSteps(Surroundings around) {
-        return Stream.of("empty.1", "empty.2", "empty.3", "empty.4")
-                .flatMap(key -> Stream.of(Paragraph.of(around.say("canyons." + key)), Paragraph.gap()))
-                .collect(Collectors.toList());
     }
 }

@@ -9,6 +9,7 @@ import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
+import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.PrivateNote;
@@ -31,6 +32,15 @@ public sealed interface Go extends Destination {
 
     /** All canyons. */
     record Canyons() implements Go {}
+
+    /** Parts of all canyons, to search among. */
+    record Parts() implements Go {}
+
+    /** The canyons that were found, to be written to a file. */
+    record WriteCanyons(Finding finding, int canyons) implements Go {}
+
+    /** The parts that words find, to be written to a file. */
+    record WriteParts(String words) implements Go {}
 
     /** One canyon and its line. */
     record OneCanyon(Uid canyon) implements Go {}

@@ -14,6 +14,9 @@ public final class Screens {
         if (destination instanceof Go.Canyons) {
             return CanyonsScreen.opened();
         }
+        if (destination instanceof Go.Parts) {
+            return PartsScreen.opened();
+        }
         if (destination instanceof Go.OneCanyon go) {
             return CanyonScreen.opened(go.canyon());
         }
@@ -89,6 +92,12 @@ public final class Screens {
         }
         if (destination instanceof Go.CorrectNote go) {
             return new NoteForm(go.wrong().content().station(), go.stationName(), Optional.of(go.wrong()));
+        }
+        if (destination instanceof Go.WriteCanyons go) {
+            return WriteListForm.of(go);
+        }
+        if (destination instanceof Go.WriteParts go) {
+            return WriteListForm.of(go);
         }
         if (destination instanceof Go.WriteSheet go) {
             return new SheetForm(go);

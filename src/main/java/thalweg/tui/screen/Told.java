@@ -7,7 +7,9 @@ import thalweg.amend.ChangeView;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
-import thalweg.logbook.CanyonRow;
+import thalweg.logbook.Finding;
+import thalweg.logbook.FoundCanyons;
+import thalweg.logbook.FoundParts;
 import thalweg.logbook.GivenSheet;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.TripInCanyon;
@@ -18,18 +20,22 @@ import thalweg.tui.core.Message;
 public sealed interface Told extends Message {
 
     /**
-     * Canyons that were found.
+     * What was found among canyons.
      *
-     * @param words that were asked for
-     * @param rows in the order of their names
+     * @param finding what was looked for
+     * @param found in the order of their names
      * @param all how many canyons there are in the database
      * @param spare an id for a new canyon
      */
-    record CanyonsFound(String words, List<CanyonRow> rows, int all, Uid spare) implements Told {
-        public CanyonsFound {
-            rows = List.copyOf(rows);
-        }
-    }
+    record CanyonsFound(Finding finding, FoundCanyons found, int all, Uid spare) implements Told {}
+
+    /**
+     * Parts that were found.
+     *
+     * @param words that were looked for
+     * @param found as far as they can be shown
+     */
+    record PartsFound(String words, FoundParts found) implements Told {}
 
     /**
      * A canyon.

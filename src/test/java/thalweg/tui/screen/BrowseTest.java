@@ -45,7 +45,7 @@ final class BrowseTest {
             assertThat(walk.screen()).contains("1 of 2");
 
             walk.type("xx");
-            assertThat(walk.screen()).contains("No canyon has these words.");
+            assertThat(walk.screen()).contains("No canyon and no station has these words.");
 
             walk.press(Key.Named.ESCAPE);
             assertThat(walk.screen()).contains("Gorge de l'Éclusaune", "Ranura de Ombreñal");

@@ -2,15 +2,11 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
-import thalweg.testing.GoldenFile;
-import thalweg.text.Width;
-import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
 
 final class EverySizeTest {
@@ -78,48 +74,14 @@ final class EverySizeTest {
         walk.press(Key.Named.DOWN, 5).press(Key.Named.ENTER);
     }
 
-    private static final List<int[]> SIZES =
-            List.of(new int[] {12, 40}, new int[] {24, 80}, new int[] {40, 120}, new int[] {60, 200});
-
     @Test
     void everyScreenLooksAsItDidAtFourSizes() {
-        for (int[] size : SIZES) {
-            StringBuilder all = new StringBuilder();
-            PLACES.forEach((name, way) -> {
-                try (Walk walk = Walk.sample(size[0], size[1])) {
-                    way.accept(walk);
-                    all.append("==== ").append(name).append('\n').append(walk.screen());
-                }
-            });
-            GoldenFile.holds("screen/" + size[1] + "x" + size[0] + ".txt", all.toString());
-        }
+        Sizes.lookAsTheyDid("screen/", PLACES);
     }
 
     @Test
     void everyScreenDrawsAtEverySize() {
-        for (Glyphs glyphs : Glyphs.values()) {
-            PLACES.forEach((name, way) -> {
-                if (glyphs != Glyphs.BRAILLE && !GLYPHS_MATTER.contains(name)) {
-                    return;
-                }
-                try (Walk walk = Walk.sample(24, 80, glyphs)) {
-                    way.accept(walk);
-                    for (int rows = 1; rows <= 60; rows += rows < 16 ? 1 : 11) {
-                        for (int columns = 1; columns <= 250; columns += columns < 45 ? 3 : 23) {
-                            walk.resize(rows, columns);
-                            List<String> lines = walk.screen().lines().toList();
-                            assertThat(lines)
-                                    .as("%s at %dx%d", name, columns, rows)
-                                    .hasSize(rows);
-                            int most = columns;
-                            assertThat(lines)
-                                    .allSatisfy(
-                                            line -> assertThat(Width.of(line)).isLessThanOrEqualTo(most));
-                        }
-                    }
-                }
-            });
-        }
+        Sizes.drawEverywhere(PLACES, GLYPHS_MATTER);
     }
 
     @Test
@@ -133,13 +95,6 @@ final class EverySizeTest {
 
     @Test
     void atTheSmallestSizeTheHelpIsStillOffered() {
-        for (String name : PLACES.keySet()) {
-            try (Walk walk = Walk.sample(12, 40)) {
-                PLACES.getOrDefault(name, way -> {}).accept(walk);
-
-                String foot = walk.screen().lines().reduce("", (one, other) -> other);
-                assertThat(foot).as(name).matches("(\\? help|F1 help|Esc close).*");
-            }
-        }
+        Sizes.offerHelpAtTheSmallest(PLACES);
     }
 }

@@ -1,0 +1,70 @@
+package thalweg.tui.runtime;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import thalweg.fault.InputException;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.PartFinding;
+import thalweg.service.ExportRecords;
+import thalweg.service.FindParts;
+import thalweg.service.FindRecord;
+import thalweg.service.ListCanyons;
+import thalweg.service.Session;
+import thalweg.service.WriteFile;
+import thalweg.tui.core.Effect;
+import thalweg.tui.core.Message;
+import thalweg.tui.screen.Ask;
+import thalweg.tui.screen.Told;
+
+/** Does what screens ask of the search, and writes what was found to files. */
+final class RunFinding {
+
+    /** More parts than anybody scrolls through; the file and the command have them all. */
+    private static final int MOST_PARTS = 500;
+
+    private final Session session;
+
+    RunFinding(Session session) {
+        this.session = session;
+    }
+
+    /** The answer, if this is such work. */
+    Optional<Message> answer(Effect effect) {
+        if (effect instanceof Ask.FindCanyons find) {
+            ListCanyons list = new ListCanyons(session);
+            return Optional.of(
+                    new Told.CanyonsFound(find.finding(), list.found(find.finding()), list.count(), session.mint()));
+        }
+        if (effect instanceof Ask.FindParts find) {
+            PartFinding finding = PartFinding.of(find.words());
+            return Optional.of(new Told.PartsFound(find.words(), new FindParts(session).some(finding, MOST_PARTS)));
+        }
+        if (effect instanceof Ask.WriteCanyons write) {
+            return Optional.of(written(write.target(), records(write), write.overwrite()));
+        }
+        if (effect instanceof Ask.WriteParts write) {
+            String csv = FindParts.csv(new FindParts(session).all(PartFinding.of(write.words())));
+            return Optional.of(written(write.target(), csv, write.overwrite()));
+        }
+        return Optional.empty();
+    }
+
+    private String records(Ask.WriteCanyons write) {
+        FindRecord find = new FindRecord(session);
+        List<CanyonRecord> canyons = new ListCanyons(session)
+                .found(write.finding()).rows().stream()
+                        .flatMap(row -> find.byId(row.uid()).stream())
+                        .toList();
+        if (canyons.isEmpty()) {
+            throw new InputException("No canyon is found any more; nothing was written.");
+        }
+        return new ExportRecords(session).json(canyons, false);
+    }
+
+    private static Told written(String typed, String text, boolean overwrite) {
+        Path target = RunAsk.target(typed);
+        WriteFile.whole(target, text, overwrite);
+        return new Told.SheetWritten(target.toString(), Optional.empty());
+    }
+}

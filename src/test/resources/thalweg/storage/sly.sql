@@ -1,1 +1,0 @@
-create trigger sly after insert on fact begin delete from revision; end
