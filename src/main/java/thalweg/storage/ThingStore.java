@@ -50,6 +50,13 @@ public final class ThingStore {
                and t.counts = 1
             """;
 
+    private static final String NOTES_ABOUT = """
+            select uid
+              from private_note
+             where about = ?
+               and removed = 0
+            """;
+
     private static final List<ThingType> CHILDREN =
             List.of(ThingType.OBSTACLE, ThingType.STATION, ThingType.ANCHOR, ThingType.PART, ThingType.TRIP);
 
@@ -122,7 +129,7 @@ public final class ThingStore {
     /** The things in use that are directly within a thing, and the entries about it that count. */
     public List<Uid> within(Uid thing) {
         return database.read(sql -> {
-            List<Uid> within = new ArrayList<>();
+            List<Uid> within = new ArrayList<>(uids(sql, NOTES_ABOUT, thing));
             for (ThingType child : CHILDREN) {
                 within.addAll(uids(sql, THINGS_WITHIN.formatted(child.word(), child.parentKey()), thing));
             }

@@ -8,6 +8,7 @@ import java.util.Random;
 import java.util.function.Supplier;
 import thalweg.amend.Located;
 import thalweg.body.ThingBody;
+import thalweg.body.ThingType;
 import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsWriter;
 import thalweg.ledger.OrderKey;
@@ -81,7 +82,7 @@ final class RandomDeeds {
     private void entered() {
         String order = OrderKey.between("", "");
         Uid uid = session.mint();
-        Optional<ThingBody> thing = switch (random.nextInt(5)) {
+        Optional<ThingBody> thing = switch (random.nextInt(7)) {
             case 0 -> Optional.of(ThingBody.of(records.things().canyon(uid)));
             case 1 ->
                 canyon().map(in ->
@@ -94,6 +95,14 @@ final class RandomDeeds {
                 station()
                         .map(in -> ThingBody.of(
                                 records.things().anchor(uid, in.station().uid(), order)));
+            case 4 ->
+                canyon().map(in ->
+                        ThingBody.of(records.things().trip(uid, in.canyon().uid())));
+            case 5 ->
+                anything()
+                        .filter(about -> about.thing().type().compareTo(ThingType.STATION) <= 0)
+                        .map(about -> ThingBody.of(
+                                records.things().privateNote(uid, about.thing().uid())));
             default ->
                 station()
                         .flatMap(in -> oneOf(in.anchors()))

@@ -58,6 +58,13 @@ public final class TableDump {
              order by t.uid
             """;
 
+    private static final String NOTES = """
+            select hex(t.uid), hex(t.about), t.body%s
+              from private_note t
+             where %s
+             order by t.uid
+            """;
+
     private TableDump() {}
 
     /** What is in use and counts, whichever revision says so: the same before a change and after it was taken back. */
@@ -84,6 +91,7 @@ public final class TableDump {
         OWNERS.forEach((table, owner) ->
                 tables.put(table, rows(database, FACTS.formatted(moreOfFacts, table, owner, owner, facts))));
         tables.put("part_state", rows(database, PART_STATES.formatted(things)));
+        tables.put("private_note", rows(database, NOTES.formatted(moreOfThings, things)));
         return tables;
     }
 

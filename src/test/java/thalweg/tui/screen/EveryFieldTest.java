@@ -14,15 +14,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thalweg.body.AnchorBody;
 import thalweg.body.CanyonBody;
+import thalweg.body.InspectionBody;
 import thalweg.body.NoteBody;
 import thalweg.body.ObstacleBody;
 import thalweg.body.PartBody;
 import thalweg.body.PrivateNoteBody;
+import thalweg.body.RoundBody;
 import thalweg.body.StationBody;
 import thalweg.body.TripBody;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonName;
+import thalweg.logbook.Entry;
+import thalweg.logbook.PartRecord;
 import thalweg.logbook.Trip;
 import thalweg.testing.Around;
 import thalweg.testing.Leaves;
@@ -117,6 +121,14 @@ final class EveryFieldTest {
                         EveryFieldTest::thing,
                         PLACE_IN_LINE),
                 new Kind<>(
+                        "round",
+                        make -> make.round(PARENT),
+                        before -> new RoundForm(new Go.EditRound(PARENT, "Probe", before.map(EveryFieldTest::entry))),
+                        RoundBody::write,
+                        ask -> RoundBody.write(
+                                ask instanceof Ask.AddRound add ? add.round() : ((Amend.CorrectRound) ask).right()),
+                        Set.of()),
+                new Kind<>(
                         "trip",
                         EveryFieldTest::trip,
                         before -> new TripForm(new Go.EditTrip(SELF, CANYON, before)),
@@ -133,6 +145,10 @@ final class EveryFieldTest {
                                 .put("text", ((Ask.SavePrivateNote) ask).text())
                                 .done(),
                         Set.of()));
+    }
+
+    private static <T> Entry<T> entry(T content) {
+        return new Entry<>(SELF, content, "Ana", "2026-11-25T10:00:00Z");
     }
 
     /** A trip that has people and ropes. */
@@ -184,7 +200,7 @@ final class EveryFieldTest {
             there.addAll(leaves(was).keySet());
             for (Field field : other.fields()) {
                 Form filled = form.with(field.key(), field.input());
-                if (filled.fault().isEmpty()) {
+                if (field.fault().isEmpty()) {
                     Json.Fields after = kind.asked().apply(task.ask(new Filled(form, filled), AROUND));
                     changed.addAll(differences(was, after));
                 }
@@ -211,6 +227,42 @@ final class EveryFieldTest {
         RandomThings make = new RandomRecords(1, Fill.EVERYTHING).things();
         assertThat(leaves(entered).keySet())
                 .isEqualTo(leaves(NoteBody.write(make.note(SELF))).keySet());
+    }
+
+    /** Photos are kept or left out, and a round is chosen; both are tried where somebody walks through the program. */
+    @Test
+    void everyFieldOfAnInspectionCanBeCorrected() {
+        Set<String> changed = new TreeSet<>();
+        Set<String> there = new TreeSet<>();
+        for (long seed = 1; seed <= 20; seed++) {
+            InspectionForm task = correction(seed, Fill.EVERYTHING);
+            Form form = task.form(AROUND);
+            Json.Fields was = corrected(task, form, form);
+            assertThat(was)
+                    .as("a form that nobody touched changes nothing")
+                    .isEqualTo(InspectionBody.write(task.go().wrong().content()));
+            there.addAll(leaves(was).keySet());
+            Fill fill = seed % 2 == 0 ? Fill.EVERYTHING : Fill.SOMETHING;
+            for (Field field : correction(seed + 100, fill).form(AROUND).fields()) {
+                Form filled = form.with(field.key(), field.input());
+                if (task.refusal(new Filled(form, filled), AROUND).isEmpty()) {
+                    changed.addAll(differences(was, corrected(task, form, filled)));
+                }
+            }
+        }
+        there.removeIf(path -> path.startsWith("photos") || path.equals("round"));
+
+        assertThat(changed).containsAll(there);
+    }
+
+    private static InspectionForm correction(long seed, Fill fill) {
+        RandomThings make = new RandomRecords(seed, fill).things();
+        PartRecord part = PartRecord.of(make.part(SELF, PARENT, "V"), List.of());
+        return new InspectionForm(new Go.CorrectInspection(part, entry(make.inspection(SELF)), List.of()));
+    }
+
+    private static Json.Fields corrected(InspectionForm task, Form first, Form last) {
+        return InspectionBody.write(((Amend.CorrectInspection) task.ask(new Filled(first, last), AROUND)).right());
     }
 
     private static <T> Json.Fields known(Kind<T> kind, T record) {
