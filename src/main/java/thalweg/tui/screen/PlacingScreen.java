@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import thalweg.place.Position;
 import thalweg.placing.Decision;
 import thalweg.placing.Placing;
 import thalweg.placing.Refusal;
@@ -202,8 +203,18 @@ record PlacingScreen(Go.PlaceWaypoints go, Placing placing, At at, List<Past> pa
 
     private Step position(Surroundings around) {
         return row().position()
-                .map(decision -> decided(decision, around))
+                .map(decision -> telling(decided(decision, around), around))
                 .orElseGet(() -> Step.stay(this).refusing(around.say("placing.has_its_own")));
+    }
+
+    /** That coordinates which were there are given up for others is said at once. */
+    private Step telling(Step step, Surroundings around) {
+        Optional<Position> had = new PlacingWords(placing, around).before(row());
+        boolean refused = step.notice().map(Step.Notice::bad).orElse(false);
+        return had.isEmpty() || refused
+                ? step
+                : step.saying(step.notice().map(Step.Notice::text).orElse("") + " "
+                        + around.say("placing.replaces", had.get().printDecimal()));
     }
 
     private Step newStation(Surroundings around) {

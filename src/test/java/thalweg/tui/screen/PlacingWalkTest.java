@@ -180,6 +180,20 @@ final class PlacingWalkTest {
     }
 
     @Test
+    void coordinatesThatAreGivenUpForOthersAreNamed() {
+        try (Walk walk = onSample(24, 80, FILES + "waypoints.gpx")) {
+            walk.press(Key.Named.TAB).press(Key.Named.HOME);
+            assertThat(walk.screen()).contains("Start of the canyon", "has coordinates");
+
+            walk.type("p");
+
+            assertThat(walk.screen().replace("\n", " "))
+                    .contains("1 Sheepfold: start of the canyon. It had 33.146200, -40.771900, which this replaces.")
+                    .contains("gets others");
+        }
+    }
+
+    @Test
     void aBrokenFileIsShownLineByLineAndNothingIsTaken() throws IOException {
         Path broken = Files.writeString(
                 folder.resolve("broken.gpx"),
