@@ -96,8 +96,7 @@ final class TripAction extends Action {
                 tell("Taken out.");
                 return ExitCodes.DONE;
             }
-            CanyonName canyon = before.map(TripInCanyon::canyon)
-                    .orElseGet(() -> new FindRecord(session).canyon(where).named());
+            CanyonName canyon = before.map(TripInCanyon::canyon).orElseGet(() -> canyon(session));
             Trip after = after(
                     before.map(TripInCanyon::trip),
                     before.map(shown -> shown.trip().uid()).orElseGet(session::mint),
@@ -123,6 +122,16 @@ final class TripAction extends Action {
 
     private Optional<TripInCanyon> known(Session session) {
         return Uid.parse(where).flatMap(new ListTrips(session)::byId);
+    }
+
+    private CanyonName canyon(Session session) {
+        FindRecord find = new FindRecord(session);
+        Optional<Uid> uid = Uid.parse(where);
+        if (uid.flatMap(find::byId).isEmpty() && uid.isPresent()) {
+            throw new InputException("There is no canyon and no trip with the id "
+                    + uid.get().text() + "; `list` and `trips` show what there is.");
+        }
+        return find.canyon(where).named();
     }
 
     private Integer show(Session session) {

@@ -9,6 +9,7 @@ import thalweg.logbook.CanyonName;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.logbook.TripText;
+import thalweg.logbook.TripWords;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
@@ -61,9 +62,9 @@ final class TripReport {
         lines.add(fact("trip.back", trip.back().map(TripText::printTime)));
         lines.add(fact("trip.water", trip.water().map(level -> Words.word(phrases, "water", level))));
         lines.add(fact("trip.people", count(trip.people().size())));
-        trip.people().forEach(person -> lines.add("  " + person(person)));
+        trip.people().forEach(person -> lines.add("  " + TripWords.person(person, phrases, units)));
         if (!trip.people().isEmpty()) {
-            lines.add("  " + weights(trip));
+            lines.add("  " + TripWords.weights(trip, phrases, units));
         }
         lines.add(fact("trip.ropes", count(trip.ropes().size())));
         trip.ropes().forEach(rope -> lines.add("  " + TripText.print(rope, units)));
@@ -76,27 +77,6 @@ final class TripReport {
 
     private static Optional<String> count(int size) {
         return size == 0 ? Optional.empty() : Optional.of(Integer.toString(size));
-    }
-
-    private String person(Trip.Person person) {
-        return String.join(
-                ", ",
-                person.name(),
-                person.role()
-                        .map(role -> Words.word(phrases, "trip_role", role))
-                        .orElse(phrases.say("trip.role_unknown")),
-                person.weight().map(weight -> weight.print(units)).orElse(phrases.say("trip.weight_unknown")));
-    }
-
-    private String weights(Trip trip) {
-        int all = trip.people().size();
-        String sum = trip.weightKnown().print(units);
-        if (trip.weighed() == all) {
-            return phrases.count("trip.weight.all", all, sum);
-        }
-        return trip.weighed() == 0
-                ? phrases.count("trip.weight.none", all)
-                : phrases.say("trip.weight.some", trip.weighed(), all, sum);
     }
 
     private String fact(String key, Optional<String> value) {

@@ -77,6 +77,9 @@ final class OwnCommandsTest {
 
         assertThat(shell.run("trip", trip, "--take-out", "entered twice").err()).isEqualTo("Taken out.\n");
         assertThat(shell.run("trips", "--json").out().strip()).isEqualTo("[]");
+        assertThat(shell.run("trip", trip, "--name", "again").err())
+                .isEqualTo("There is no canyon and no trip with the id " + trip
+                        + "; `list` and `trips` show what there is.\n");
     }
 
     @ParameterizedTest

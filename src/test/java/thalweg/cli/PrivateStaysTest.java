@@ -146,6 +146,8 @@ final class PrivateStaysTest {
                 .flatMap(format -> Stream.of(
                         List.of("sheet", "CANYON", "--as", format),
                         List.of("sheet", "CANYON", "--as", format, "--units", "imperial")));
+        Stream<List<String>> exports = Stream.of(ExportAction.Format.values())
+                .map(format -> List.of("export", "--as", format.name().toLowerCase(Locale.ROOT)));
         Stream<List<String>> others = Stream.of(
                 List.of("export"),
                 List.of("export", "CANYON"),
@@ -156,7 +158,7 @@ final class PrivateStaysTest {
                 List.of("list"),
                 List.of("list", "--json"),
                 List.of("check"));
-        return Stream.concat(sheets, others);
+        return Stream.of(sheets, exports, others).flatMap(commands -> commands);
     }
 
     @ParameterizedTest

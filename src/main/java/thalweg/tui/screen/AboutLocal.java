@@ -1,5 +1,6 @@
 package thalweg.tui.screen;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,7 @@ import thalweg.logbook.SheetGiven;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.logbook.TripText;
+import thalweg.logbook.TripWords;
 import thalweg.route.PartialDate;
 import thalweg.text.Width;
 import thalweg.tui.core.Style;
@@ -120,15 +122,18 @@ final class AboutLocal {
         text.add(Paragraph.of(name(canyon, around) + where));
     }
 
+    /** With how far ahead it lies, or how long ago it was; a month or year that is not over says neither. */
     private static String when(PartialDate day, Surroundings around) {
-        if (day.hasBegunBy(around.today())) {
+        LocalDate today = around.today();
+        if (day.latest().isBefore(today)) {
             return Looks.ago(around, day);
         }
-        return day.isExact()
-                ? day.print()
-                        + ", "
-                        + around.phrases().count("trip.in", ChronoUnit.DAYS.between(around.today(), day.earliest()))
-                : day.print();
+        if (!day.isExact()) {
+            return day.print();
+        }
+        long days = ChronoUnit.DAYS.between(today, day.earliest());
+        return day.print() + ", "
+                + (days == 0 ? around.say("trip.today") : around.phrases().count("trip.in", days));
     }
 
     private static String back(Trip trip, int minutes, Surroundings around) {
@@ -144,27 +149,10 @@ final class AboutLocal {
         }
         int all = trip.people().size();
         text.add(Paragraph.of(around.say("trip.people") + ": " + all, Style.STRONG));
-        for (Trip.Person person : trip.people()) {
-            String role = person.role()
-                    .map(known -> Looks.word(around, "trip_role", known))
-                    .orElse(around.say("trip.role_unknown"));
-            String weight =
-                    person.weight().map(known -> known.print(around.units())).orElse(around.say("trip.weight_unknown"));
-            text.add(new Paragraph(MARGIN, String.join(", ", person.name(), role, weight), Style.NORMAL));
-        }
-        text.add(Paragraph.of(weights(trip, around)));
-    }
-
-    /** The sum says whose weights are in it; without any there is no sum. */
-    private static String weights(Trip trip, Surroundings around) {
-        int all = trip.people().size();
-        String sum = trip.weightKnown().print(around.units());
-        if (trip.weighed() == all) {
-            return around.phrases().count("trip.weight.all", all, sum);
-        }
-        return trip.weighed() == 0
-                ? around.phrases().count("trip.weight.none", all)
-                : around.say("trip.weight.some", trip.weighed(), all, sum);
+        trip.people()
+                .forEach(person -> text.add(new Paragraph(
+                        MARGIN, TripWords.person(person, around.phrases(), around.units()), Style.NORMAL)));
+        text.add(Paragraph.of(TripWords.weights(trip, around.phrases(), around.units())));
     }
 
     private static void ropes(Trip trip, Surroundings around, List<Paragraph> text) {

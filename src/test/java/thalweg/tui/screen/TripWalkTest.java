@@ -146,6 +146,28 @@ final class TripWalkTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        p | 2026-11-25 | Day: 2026-11-25, today
+        p | 2026-11-26 | Day: 2026-11-26, 1 day ahead
+        p | 2026-11    | Day: 2026-11
+        p | 2026-10    | Day: 2026-10, at least 25 days ago
+        d | 2026-11-20 | Day: 2026-11-20, 5 days ago
+        d | 2026       | Day: 2026
+        """)
+    void aDaySaysHowFarAheadOrAgoItIs(String state, String day, String shown) {
+        try (Walk walk = atTrips(24, 80)) {
+            walk.type("n")
+                    .type(state)
+                    .press(Key.Named.TAB)
+                    .type(day)
+                    .press(SAVE)
+                    .press(Key.Named.ENTER);
+
+            assertThat(walk.screen().lines().map(String::strip)).contains(shown);
+        }
+    }
+
     @Test
     void theTripThatWasJustEnteredIsChosen() {
         try (Walk walk = atTrips(24, 80)) {
