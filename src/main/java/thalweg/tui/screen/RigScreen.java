@@ -293,7 +293,10 @@ record RigScreen(
             text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
         }
         answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
-        view.loss(answer.figures()).ifPresent(loss -> text.addAll(LossText.lines(loss, around)));
+        view.loss(answer.figures()).ifPresent(loss -> {
+            text.addAll(LossText.lines(loss, around));
+            text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
+        });
         answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));

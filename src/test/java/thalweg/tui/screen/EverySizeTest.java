@@ -43,6 +43,17 @@ final class EverySizeTest {
             "sheet", walk -> walk.press(Key.Named.ENTER).type("w"),
             "keys", walk -> walk.press(Key.Named.ENTER).type("?")));
 
+    static {
+        PLACES.put("rig-loss", walk -> {
+            walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);
+            walk.type("rx");
+        });
+        PLACES.put("rig-form", walk -> {
+            walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);
+            walk.type("ro").press(Key.Named.DOWN, 4);
+        });
+    }
+
     private static final List<int[]> SIZES =
             List.of(new int[] {12, 40}, new int[] {24, 80}, new int[] {40, 120}, new int[] {60, 200});
 
