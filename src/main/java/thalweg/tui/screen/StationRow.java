@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Entry;
@@ -11,7 +12,7 @@ import thalweg.logbook.PartRecord;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.RigInput;
+import thalweg.rig.KeptRig;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
@@ -27,7 +28,7 @@ import thalweg.tui.widget.Paragraph;
  * @param heading whether other rows belong under it
  * @param anchor it belongs to, if any
  * @param destination where it is edited; empty for what never changes
- * @param detail everything about it
+ * @param details everything about it, made when somebody reads it
  */
 record StationRow(
         String name,
@@ -36,14 +37,15 @@ record StationRow(
         boolean heading,
         Optional<AnchorRecord> anchor,
         Optional<Go> destination,
-        List<Paragraph> detail) {
+        Supplier<List<Paragraph>> details) {
 
-    StationRow {
-        detail = List.copyOf(detail);
+    /** Everything about it. */
+    List<Paragraph> detail() {
+        return details.get();
     }
 
     /** The rows of a station: itself, each anchor with its parts, notes, analyses. */
-    static List<StationRow> of(StationRecord record, Map<Uid, RigInput> rigs, Surroundings around) {
+    static List<StationRow> of(StationRecord record, Map<Uid, KeptRig> rigs, Surroundings around) {
         List<StationRow> rows = new ArrayList<>();
         rows.add(new StationRow(
                 around.say("about.station", record.station().name()),
@@ -56,7 +58,7 @@ record StationRow(
                         record.station().obstacle(),
                         record.station().order(),
                         Optional.of(record.station()))),
-                About.station(record, around)));
+                () -> About.station(record, around)));
         for (AnchorRecord anchor : record.anchors()) {
             rows.add(ofAnchor(anchor, around));
             anchor.parts().forEach(part -> rows.add(ofPart(anchor, part, around)));
@@ -91,7 +93,7 @@ record StationRow(
                         record.anchor().station(),
                         record.anchor().order(),
                         Optional.of(record.anchor()))),
-                detail);
+                () -> detail);
     }
 
     private static StationRow ofPart(AnchorRecord anchor, PartRecord record, Surroundings around) {
@@ -111,7 +113,7 @@ record StationRow(
                         record.part().anchor(),
                         record.part().order(),
                         Optional.of(record.part()))),
-                About.part(record, around));
+                () -> About.part(record, around));
     }
 
     private static StationRow ofNote(Entry<RiggingNote> entry, Surroundings around) {
@@ -123,11 +125,11 @@ record StationRow(
                 false,
                 Optional.empty(),
                 Optional.empty(),
-                About.note(entry, around));
+                () -> About.note(entry, around));
     }
 
     private static StationRow ofAnalysis(
-            StationRecord station, Entry<RigAnalysis> entry, Optional<RigInput> rig, Surroundings around) {
+            StationRecord station, Entry<RigAnalysis> entry, Optional<KeptRig> rig, Surroundings around) {
         boolean stale =
                 !entry.content().inventory().changesTo(station.inventory()).isEmpty();
         return new StationRow(
@@ -140,7 +142,7 @@ record StationRow(
                 false,
                 Optional.empty(),
                 Optional.empty(),
-                AboutAnalysis.of(station, entry, rig, around));
+                () -> AboutAnalysis.of(station, entry, rig, around));
     }
 
     /** Whether it can be edited: what was found, noted or worked out never is. */

@@ -5,7 +5,7 @@ import java.util.Map;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
-import thalweg.rig.RigInput;
+import thalweg.rig.KeptRig;
 import thalweg.tui.core.Message;
 
 /** What comes of the work that screens ask for. */
@@ -32,7 +32,7 @@ public sealed interface Told extends Message {
      * @param rigs of its analyses, by entry; what this version cannot read is missing
      * @param spare an id for a new thing in it
      */
-    record CanyonLoaded(CanyonRecord record, Map<Uid, RigInput> rigs, Uid spare) implements Told {
+    record CanyonLoaded(CanyonRecord record, Map<Uid, KeptRig> rigs, Uid spare) implements Told {
         public CanyonLoaded {
             rigs = Map.copyOf(rigs);
         }
