@@ -28,7 +28,14 @@ final class LossReport {
     /** The table of losses, a row a point. */
     List<List<String>> table(RigAnswer answer) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("POINT LOST", "HELD", "WITHIN STRENGTH", "DROP", "FREE FALL", "SWING", "MODEL PEAK"));
+        rows.add(List.of(
+                "POINT LOST",
+                "HELD",
+                "WITHIN STRENGTH",
+                "DROP",
+                "FREE FALL",
+                "SWING",
+                "MODEL PEAK, AT REST, DRY, UNDAMPED"));
         answer.losses().forEach(loss -> rows.add(row(loss)));
         return rows;
     }

@@ -16,6 +16,7 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.KeptRig;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.route.PartialDate;
@@ -61,11 +62,11 @@ public final class AnalyzeRig {
     }
 
     /** The rigs of the analyses that are kept in a canyon, by entry; what this version cannot read is missing. */
-    public static Map<Uid, RigInput> kept(CanyonRecord canyon) {
-        Map<Uid, RigInput> rigs = new LinkedHashMap<>();
+    public static Map<Uid, KeptRig> kept(CanyonRecord canyon) {
+        Map<Uid, KeptRig> rigs = new LinkedHashMap<>();
         canyon.stations().stream()
                 .flatMap(station -> station.analyses().stream())
-                .forEach(entry -> kept(entry.content()).ifPresent(rig -> rigs.put(entry.uid(), rig)));
+                .forEach(entry -> kept(entry.content()).ifPresent(rig -> rigs.put(entry.uid(), new KeptRig(rig))));
         return rigs;
     }
 

@@ -8,8 +8,7 @@ import thalweg.logbook.Entry;
 import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.Analyze;
-import thalweg.rig.RigInput;
+import thalweg.rig.KeptRig;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -20,7 +19,7 @@ final class AboutAnalysis {
     private AboutAnalysis() {}
 
     static List<Paragraph> of(
-            StationRecord station, Entry<RigAnalysis> entry, Optional<RigInput> rig, Surroundings around) {
+            StationRecord station, Entry<RigAnalysis> entry, Optional<KeptRig> rig, Surroundings around) {
         RigAnalysis analysis = entry.content();
         List<Paragraph> text = new ArrayList<>();
         text.add(Paragraph.of(
@@ -37,7 +36,7 @@ final class AboutAnalysis {
             text.add(Paragraph.of(
                     around.say("rig.change." + change.kind().name().toLowerCase(Locale.ROOT), part), Style.MIND));
         }
-        text.addAll(rig.map(input -> RigText.of(Analyze.of(input), around))
+        text.addAll(rig.map(kept -> RigText.of(kept.answer(), around))
                 .orElseGet(() -> List.of(Paragraph.of(around.say("rig.unreadable"), Style.MIND))));
         return text;
     }

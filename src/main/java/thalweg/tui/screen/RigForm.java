@@ -1,6 +1,7 @@
 package thalweg.tui.screen;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,8 +9,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Function;
 import thalweg.fault.InputException;
 import thalweg.rig.LoadDraft;
+import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigKind;
 import thalweg.rig.SetupDraft;
@@ -18,12 +21,15 @@ import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 import thalweg.units.Angle;
 import thalweg.units.Force;
+import thalweg.units.Length;
 import thalweg.units.Mass;
 
-/** The load and the material of a rig as a form, there and back. */
+/** The load, the layout and the material of a rig as a form, there and back. */
 final class RigForm {
 
     private static final String OWN = "own";
+    private static final String YES = "yes";
+    private static final String NO = "no";
 
     private RigForm() {}
 
@@ -31,9 +37,71 @@ final class RigForm {
     static Form of(RigDraft draft, Surroundings around) {
         LoadDraft load = draft.load();
         SetupDraft rig = draft.rig();
-        String weight = load.massKilograms().isPresent()
-                ? new Mass(load.massKilograms().getAsDouble()).print(around.units())
-                : Force.kilonewtons(load.forceKilonewtons().orElse(0)).print(around.units());
+        Build form = new Build(around)
+                .value("load", "rig_form.load", weight(load, around), RigForm::load)
+                .value("toward", "rig_form.toward", degrees(load.towardDegrees()), Angle::parse)
+                .value("sway", "rig_form.sway", degrees(load.swayDegrees()), Angle::parse)
+                .value("lean", "rig_form.lean", degrees(load.leanOutDegrees()), Angle::parse);
+        layouts(form, draft, around);
+        materials(form, rig, around);
+        return Form.of(form.value(
+                        "stiffness",
+                        "rig_form.stiffness",
+                        kilonewtons(rig.stiffnessKilonewtons()),
+                        Quantities::strength)
+                .value(
+                        "strands",
+                        "rig_form.strands",
+                        rig.strands().isPresent() ? Long.toString(rig.strands().getAsLong()) : "",
+                        RigForm::strands)
+                .value("strand", "rig_form.strand", kilonewtons(rig.strandKilonewtons()), Quantities::strength)
+                .value("knots", "rig_form.knots", percent(rig.knotEfficiency()), RigForm::share)
+                .value(
+                        "rope",
+                        "rig_form.rope",
+                        load.ropeOutMetres().isPresent()
+                                ? new Length(load.ropeOutMetres().getAsDouble()).printFine(around.units())
+                                : "",
+                        Quantities::rope)
+                .value(
+                        "rope_stiffness",
+                        "rig_form.rope_stiffness",
+                        kilonewtons(load.ropeStiffnessKilonewtons()),
+                        Quantities::strength)
+                .text("name", "rig_form.name", draft.name())
+                .done());
+    }
+
+    /** The layouts that take as many points as there are, and how a master slides. */
+    private static void layouts(Build form, RigDraft draft, Surroundings around) {
+        int points = draft.points().size();
+        List<RigKind> kinds = Arrays.stream(RigKind.values())
+                .filter(kind -> kind.built() && kind.fewestPoints() <= points && points <= kind.mostPoints())
+                .toList();
+        form.options(
+                        "layout",
+                        around.say("rig_form.layout"),
+                        kinds.stream().map(RigKind::word).toList(),
+                        kinds.stream()
+                                .map(kind -> around.say("rig.kind." + kind.word()))
+                                .toList(),
+                        draft.rig().kind().map(RigKind::word).orElse(""))
+                .options(
+                        "captured",
+                        around.say("rig_form.captured"),
+                        List.of(YES, NO),
+                        List.of(around.say("rig.captured.yes"), around.say("rig.captured.no")),
+                        draft.rig().captured().orElse(RigDefaults.CAPTURED) ? YES : NO)
+                .value(
+                        "friction",
+                        "rig_form.friction",
+                        draft.rig().friction().isPresent()
+                                ? Double.toString(draft.rig().friction().getAsDouble())
+                                : "",
+                        RigForm::number);
+    }
+
+    private static void materials(Build form, SetupDraft rig, Surroundings around) {
         List<String> materials = new ArrayList<>();
         List<String> labels = new ArrayList<>();
         String chosen = OWN;
@@ -46,20 +114,13 @@ final class RigForm {
         }
         materials.add(OWN);
         labels.add(around.say("rig_form.own"));
-        return Form.of(new Build(around)
-                .value("load", "rig_form.load", weight, RigForm::load)
-                .value("toward", "rig_form.toward", degrees(load.towardDegrees()), Angle::parse)
-                .value("sway", "rig_form.sway", degrees(load.swayDegrees()), Angle::parse)
-                .value("lean", "rig_form.lean", degrees(load.leanOutDegrees()), Angle::parse)
-                .options("material", around.say("rig_form.material"), materials, labels, chosen)
-                .value("stiffness", "rig_form.stiffness", kilonewtons(rig.stiffnessKilonewtons()), Quantities::strength)
-                .value(
-                        "strands",
-                        "rig_form.strands",
-                        rig.strands().isPresent() ? Long.toString(rig.strands().getAsLong()) : "2",
-                        RigForm::strands)
-                .text("name", "rig_form.name", draft.name())
-                .done());
+        form.options("material", around.say("rig_form.material"), materials, labels, chosen);
+    }
+
+    private static String weight(LoadDraft load, Surroundings around) {
+        return load.massKilograms().isPresent()
+                ? new Mass(load.massKilograms().getAsDouble()).print(around.units())
+                : Force.kilonewtons(load.forceKilonewtons().orElse(0)).print(around.units());
     }
 
     private static String degrees(OptionalDouble value) {
@@ -70,11 +131,35 @@ final class RigForm {
         return value.isPresent() ? String.format(Locale.ROOT, "%.1f kN", value.getAsDouble()) : "";
     }
 
+    private static String percent(OptionalDouble value) {
+        return value.isPresent() ? String.format(Locale.ROOT, "%.0f %%", 100 * value.getAsDouble()) : "";
+    }
+
     private static long strands(String text) {
         if (!text.strip().matches("[1-9]")) {
             throw new InputException("\"" + text.strip() + "\" is no number of strands; write 1 to 9.");
         }
         return Long.parseLong(text.strip());
+    }
+
+    /** A share of 0 to 1, of which 0 is none: "64 %" or "0.64". */
+    private static double share(String text) {
+        String plain = text.strip();
+        boolean percent = plain.endsWith("%");
+        double number = number(percent ? plain.substring(0, plain.length() - 1) : plain);
+        double share = percent ? number / 100 : number;
+        if (share <= 0 || share > 1) {
+            throw new InputException("\"" + plain + "\" is no share that knots leave; write 64 % or 0.64.");
+        }
+        return share;
+    }
+
+    private static double number(String text) {
+        String plain = text.strip().replace(',', '.');
+        if (!plain.matches("\\d{1,4}(\\.\\d{1,6})?")) {
+            throw new InputException("\"" + text.strip() + "\" is no number here; write one such as 0.2.");
+        }
+        return Double.parseDouble(plain);
     }
 
     /** A load is a mass or a force; the unit says which. */
@@ -98,26 +183,47 @@ final class RigForm {
                 angle(filled, "toward"),
                 angle(filled, "sway"),
                 angle(filled, "lean"),
-                before.load().ropeOutMetres(),
-                before.load().ropeStiffnessKilonewtons(),
+                changed(
+                        filled,
+                        "rope",
+                        before.load().ropeOutMetres(),
+                        text -> Length.parse(text).metres()),
+                changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread());
-        SetupDraft rig = before.rig();
+        return new RigDraft(filled.text("name"), before.points(), load, setup(before.rig(), filled));
+    }
+
+    private static SetupDraft setup(SetupDraft rig, Filled filled) {
+        RigKind kind = filled.word("layout", RigKind.class).orElseThrow();
+        boolean slides = kind.takes("captured");
         String material = filled.text("material");
-        double stiffness = material.equals(OWN)
-                ? Quantities.strength(filled.text("stiffness")).inKilonewtons()
-                : StrandMaterial.valueOf(material).nominal().inKilonewtons();
-        SetupDraft setup = new SetupDraft(
-                Optional.of(before.points().size() == 1 ? RigKind.SINGLE : RigKind.FOCUSED),
+        OptionalDouble stiffness = material.equals(OWN)
+                ? changed(filled, "stiffness", rig.stiffnessKilonewtons(), RigForm::strength)
+                : OptionalDouble.of(StrandMaterial.valueOf(material).nominal().inKilonewtons());
+        String strands = filled.text("strands");
+        return new SetupDraft(
+                Optional.of(kind),
                 rig.focus(),
-                OptionalDouble.of(stiffness),
-                OptionalLong.of(strands(filled.text("strands"))),
-                Map.copyOf(rig.slackMetres()),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                rig.strandKilonewtons(),
-                rig.knotEfficiency(),
+                stiffness,
+                strands.isEmpty() || !kind.takes("strands") ? OptionalLong.empty() : OptionalLong.of(strands(strands)),
+                kind.takes("slack_m") ? rig.slackMetres() : Map.of(),
+                slides ? Optional.of(filled.text("captured").equals(YES)) : Optional.empty(),
+                slides ? changed(filled, "friction", rig.friction(), RigForm::number) : OptionalDouble.empty(),
+                changed(filled, "strand", rig.strandKilonewtons(), RigForm::strength),
+                changed(filled, "knots", rig.knotEfficiency(), RigForm::share),
                 Set.of());
-        return new RigDraft(filled.text("name"), before.points(), load, setup);
+    }
+
+    private static double strength(String text) {
+        return Quantities.strength(text).inKilonewtons();
+    }
+
+    /** The value that was typed; one that nobody touched stays as it was, not as it was rounded for showing. */
+    private static OptionalDouble changed(
+            Filled filled, String key, OptionalDouble before, Function<String, Double> parse) {
+        Optional<Double> known = before.isPresent() ? Optional.of(before.getAsDouble()) : Optional.empty();
+        Optional<Double> now = filled.value(key, known, parse);
+        return now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty();
     }
 
     private static OptionalDouble angle(Filled filled, String key) {

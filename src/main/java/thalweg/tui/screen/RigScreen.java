@@ -3,10 +3,12 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
 import thalweg.rig.CheckedRig;
+import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigDrawing;
@@ -34,8 +36,7 @@ import thalweg.units.Length;
  * @param answer to the rig, or why there is none
  * @param stated whether somebody said what load and material there are; until then they are only a start
  * @param options the form for load and material, where it is open
- * @param top first line of the text that is shown
- * @param textOnly whether a narrow terminal shows the text in place of the drawing
+ * @param view what of it is shown
  */
 record RigScreen(
         StationRecord station,
@@ -44,13 +45,42 @@ record RigScreen(
         Answer answer,
         boolean stated,
         Optional<Filled> options,
-        int top,
-        boolean textOnly)
+        View view)
         implements Screen {
 
     private static final double FINE_METRES = 0.01;
     private static final double COARSE_METRES = 0.1;
     private static final int LEAST_ROWS_FOR_BOTH = 20;
+
+    /**
+     * What of a rig is shown.
+     *
+     * @param top first line of the text
+     * @param textOnly whether a narrow terminal shows the text in place of the drawing
+     * @param lost the point, counted from 0, that the drawing shows before and after its loss; below 0 for none
+     */
+    record View(int top, boolean textOnly, int lost) {
+
+        static final View FIRST = new View(0, false, -1);
+
+        View scrolledTo(int line) {
+            return new View(line, textOnly, lost);
+        }
+
+        View turned() {
+            return new View(0, !textOnly, lost);
+        }
+
+        /** The loss of the next point, after the last one the whole rig again. */
+        View nextLoss(int points) {
+            return new View(0, false, lost + 1 < points ? lost + 1 : -1);
+        }
+
+        Optional<PointLoss> loss(Optional<RigAnswer> answer) {
+            return answer.filter(known -> lost >= 0 && lost < known.losses().size())
+                    .map(known -> known.losses().get(lost));
+        }
+    }
 
     /**
      * What the calculator answered.
@@ -79,7 +109,7 @@ record RigScreen(
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
         return new RigScreen(
-                go.station(), go.anchor(), Optional.empty(), Answer.NONE, false, Optional.empty(), 0, false);
+                go.station(), go.anchor(), Optional.empty(), Answer.NONE, false, Optional.empty(), View.FIRST);
     }
 
     private Optional<RigDraft> draft() {
@@ -134,10 +164,10 @@ record RigScreen(
                 .unless(around.readOnly(), around.say("read_only.refused")));
         bindings.add(Binding.of(Key.of('o'), around.say("key.load_and_material"), () -> openOptions(around))
                 .unless(none, nothing));
-        bindings.add(Binding.of(
-                Key.Named.TAB,
-                around.say("key.text_or_drawing"),
-                () -> Step.stay(new RigScreen(station, anchor, rig, answer, stated, options, 0, !textOnly))));
+        bindings.add(
+                Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
+        bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
+                .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
@@ -166,7 +196,16 @@ record RigScreen(
     }
 
     private RigScreen with(Optional<Filled> form) {
-        return new RigScreen(station, anchor, rig, answer, stated, form, top, textOnly);
+        return new RigScreen(station, anchor, rig, answer, stated, form, view);
+    }
+
+    private RigScreen with(View other) {
+        return new RigScreen(station, anchor, rig, answer, stated, options, other);
+    }
+
+    private Step nextLoss() {
+        return Step.stay(
+                with(view.nextLoss(answer.figures().orElseThrow().losses().size())));
     }
 
     private RigScreen form(Form changed) {
@@ -177,7 +216,7 @@ record RigScreen(
         InventoryRig next = new InventoryRig(
                 Optional.of(changed), rig.map(InventoryRig::remarks).orElse(List.of()));
         Answer figures = Answer.of(Optional.of(changed));
-        return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), top, textOnly);
+        return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
 
     /** To the centimetre, so that many small steps do not add up to an odd number. */
@@ -211,9 +250,9 @@ record RigScreen(
 
     private Step scrolled(int by, Surroundings around) {
         Canvas body = Canvas.of(around.rows() - 2, around.columns());
-        Canvas room = textOnly && !around.wide() ? below(body) : textRoom(body, around);
-        int to = Paragraph.scrolled(text(around), top, by, room.rows(), room.columns());
-        return Step.stay(new RigScreen(station, anchor, rig, answer, stated, options, to, textOnly));
+        Canvas room = view.textOnly() && !around.wide() ? below(body) : textRoom(body, around);
+        int to = Paragraph.scrolled(text(around), view.top(), by, room.rows(), room.columns());
+        return Step.stay(with(view.scrolledTo(to)));
     }
 
     @Override
@@ -227,8 +266,7 @@ record RigScreen(
                     Answer.of(opened.draft()),
                     false,
                     Optional.empty(),
-                    0,
-                    false));
+                    View.FIRST));
         }
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
@@ -255,6 +293,10 @@ record RigScreen(
             text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
         }
         answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
+        view.loss(answer.figures()).ifPresent(loss -> {
+            text.addAll(LossText.lines(loss, around));
+            text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
+        });
         answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
@@ -282,24 +324,28 @@ record RigScreen(
             return;
         }
         boolean hasDrawing = answer.figures().isPresent();
-        boolean drawing = hasDrawing && (around.wide() || !textOnly);
-        boolean words = !hasDrawing || around.wide() || textOnly || !oneAtATime(around);
-        canvas.put(0, 1, focusLine(around), Style.FAINT);
+        boolean drawing = hasDrawing && (around.wide() || !view.textOnly());
+        boolean words = !hasDrawing || around.wide() || view.textOnly() || !oneAtATime(around);
+        canvas.fit(0, 1, canvas.columns() - 2, headLine(around), headStyle());
         if (words) {
-            Paragraph.draw(drawing ? textRoom(canvas, around) : below(canvas), text(around), top, around);
+            Paragraph.draw(drawing ? textRoom(canvas, around) : below(canvas), text(around), view.top(), around);
         }
         if (drawing) {
             int width = around.wide() ? canvas.columns() * 55 / 100 : canvas.columns();
             int height = around.wide() || !words ? canvas.rows() - 1 : canvas.rows() * 55 / 100 - 1;
             List<String> unplaced = DrawingView.draw(
-                    canvas.part(1, 0, height, width),
-                    RigDrawing.of(answer.figures().orElseThrow(), around.units()),
-                    around.glyphs());
+                    canvas.part(1, 0, height, width), drawing(answer.figures().orElseThrow(), around), around.glyphs());
             if (!unplaced.isEmpty()) {
                 canvas.part(1 + height - 1, 0, 1, width)
                         .fit(0, 0, width, around.say("rig.not_drawn", String.join("; ", unplaced)), Style.CAUTION);
             }
         }
+    }
+
+    private Drawing drawing(RigAnswer figures, Surroundings around) {
+        return view.loss(answer.figures())
+                .map(loss -> RigDrawing.of(figures, loss, around.units()))
+                .orElseGet(() -> RigDrawing.of(figures, around.units()));
     }
 
     private static Canvas below(Canvas canvas) {
@@ -311,7 +357,16 @@ record RigScreen(
         return around.rows() < LEAST_ROWS_FOR_BOTH;
     }
 
-    private String focusLine(Surroundings around) {
+    private Style headStyle() {
+        return view.loss(answer.figures()).map(LossText::style).orElse(Style.FAINT);
+    }
+
+    /** What the loss that is drawn comes to, or where the focus is. */
+    private String headLine(Surroundings around) {
+        Optional<PointLoss> loss = view.loss(answer.figures());
+        if (loss.isPresent()) {
+            return LossText.headline(loss.get(), around);
+        }
         return draft().map(draft -> around.say(
                         "rig.focus",
                         new Length(draft.rig().focus().get(0)).printFine(around.units()),

@@ -9,7 +9,9 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigSetup;
 import thalweg.rig.RigVerdict;
+import thalweg.rig.Sliding;
 import thalweg.rig.WorstForce;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -23,6 +25,8 @@ final class RigText {
     /** Everything, the figures first and the cautions last. */
     static List<Paragraph> of(RigAnswer answer, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(figures(answer, around));
+        text.add(Paragraph.gap());
+        text.addAll(LossText.of(answer, around));
         text.add(Paragraph.gap());
         answer.checks().forEach(check -> text.addAll(check(check, around)));
         text.add(Paragraph.gap());
@@ -47,11 +51,7 @@ final class RigText {
                 input.load().toward().print(),
                 input.load().sway().print(),
                 input.load().leanOut().print())));
-        text.add(Paragraph.of(around.say(
-                "rig.laid",
-                around.say("rig.kind." + input.rig().kind().word()),
-                input.rig().strands(),
-                input.rig().stiffness().print(around.units()))));
+        text.add(Paragraph.of(laid(input.rig(), around)));
         text.add(Paragraph.of(
                 answer.steady()
                         .angle()
@@ -71,6 +71,20 @@ final class RigText {
                     Style.STRONG));
         }
         return text;
+    }
+
+    private static String laid(RigSetup rig, Surroundings around) {
+        String kind = around.say("rig.kind." + rig.kind().word());
+        String stiffness = rig.stiffness().print(around.units());
+        return switch (rig.kind()) {
+            case SINGLE, FOCUSED, LIMITED -> around.say("rig.laid", kind, rig.strands(), stiffness);
+            case LOOP -> around.say("rig.laid.loop", kind, stiffness);
+            case SLIDING -> {
+                Sliding sliding = rig.sliding().orElseThrow();
+                String captured = around.say(sliding.captured() ? "rig.captured.yes" : "rig.captured.no");
+                yield around.say("rig.laid.sliding", kind, captured, stiffness, sliding.friction());
+            }
+        };
     }
 
     private static List<Paragraph> check(LetterCheck check, Surroundings around) {

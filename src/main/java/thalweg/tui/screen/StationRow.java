@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import thalweg.amend.Contents;
 import thalweg.amend.Fate;
 import thalweg.body.ThingBody;
@@ -16,7 +17,7 @@ import thalweg.logbook.PartRecord;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.RigInput;
+import thalweg.rig.KeptRig;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
@@ -32,7 +33,7 @@ import thalweg.tui.widget.Paragraph;
  * @param stateStyle how the state looks
  * @param anchor it belongs to, if any
  * @param acts what can be done to it
- * @param detail everything about it
+ * @param details everything about it, made when somebody reads it
  */
 record StationRow(
         String name,
@@ -41,10 +42,11 @@ record StationRow(
         Style stateStyle,
         Optional<AnchorRecord> anchor,
         Acts acts,
-        List<Paragraph> detail) {
+        Supplier<List<Paragraph>> details) {
 
-    StationRow {
-        detail = List.copyOf(detail);
+    /** Everything about it. */
+    List<Paragraph> detail() {
+        return details.get();
     }
 
     /**
@@ -74,7 +76,7 @@ record StationRow(
     }
 
     /** The rows of a station: itself, each anchor with its parts, notes, analyses. */
-    static List<StationRow> of(StationRecord record, Map<Uid, RigInput> rigs, Surroundings around) {
+    static List<StationRow> of(StationRecord record, Map<Uid, KeptRig> rigs, Surroundings around) {
         List<StationRow> rows = new ArrayList<>();
         rows.add(new StationRow(
                 around.say("about.station", record.station().name()),
@@ -90,7 +92,7 @@ record StationRow(
                                 record.station().obstacle(),
                                 record.station().order(),
                                 Optional.of(record.station()))),
-                About.station(record, around)));
+                () -> About.station(record, around)));
         for (AnchorRecord anchor : record.anchors()) {
             rows.add(ofAnchor(anchor, around));
             anchor.parts().forEach(part -> rows.add(ofPart(anchor, part, "   ", around)));
@@ -136,7 +138,7 @@ record StationRow(
                                 record.anchor().station(),
                                 record.anchor().order(),
                                 Optional.of(record.anchor()))),
-                detail);
+                () -> detail);
     }
 
     private static StationRow ofPart(AnchorRecord anchor, PartRecord record, String margin, Surroundings around) {
@@ -159,7 +161,7 @@ record StationRow(
                                 record.part().anchor(),
                                 record.part().order(),
                                 Optional.of(record.part()))),
-                About.part(record, around));
+                () -> About.part(record, around));
     }
 
     private static StationRow ofInspection(
@@ -178,7 +180,7 @@ record StationRow(
                         Optional.of(new Go.CorrectInspection(part, entry, canyon.countingRounds())),
                         part.part().label() + ", " + line,
                         around),
-                AboutEntry.inspection(entry, part, canyon, around));
+                () -> AboutEntry.inspection(entry, part, canyon, around));
     }
 
     private static StationRow ofNote(StationRecord station, Entry<RiggingNote> entry, Surroundings around) {
@@ -195,11 +197,11 @@ record StationRow(
                 Optional.empty(),
                 Acts.entry(
                         entry, Optional.of(new Go.CorrectNote(station.station().name(), entry)), name, around),
-                detail);
+                () -> detail);
     }
 
     private static StationRow ofAnalysis(
-            StationRecord station, Entry<RigAnalysis> entry, Optional<RigInput> rig, Surroundings around) {
+            StationRecord station, Entry<RigAnalysis> entry, Optional<KeptRig> rig, Surroundings around) {
         boolean stale =
                 !entry.content().inventory().changesTo(station.inventory()).isEmpty();
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), around.phrases());
@@ -207,8 +209,6 @@ record StationRow(
                 "station.analysis",
                 entry.content().on().print(),
                 About.name(around, entry.content().by()));
-        List<Paragraph> detail = new ArrayList<>(AboutEntry.fate(fate));
-        detail.addAll(AboutAnalysis.of(station, entry, rig, around));
         return new StationRow(
                 name,
                 fate.counts() ? Style.NORMAL : Style.FAINT,
@@ -216,13 +216,17 @@ record StationRow(
                 fate.counts() && stale ? Style.MIND : Style.FAINT,
                 Optional.empty(),
                 Acts.entry(entry, Optional.empty(), name, around),
-                detail);
+                () -> {
+                    List<Paragraph> detail = new ArrayList<>(AboutEntry.fate(fate));
+                    detail.addAll(AboutAnalysis.of(station, entry, rig, around));
+                    return detail;
+                });
     }
 
     /** The same with another detail that holds a private note, and a sign that there is one. */
     StationRow withPrivateNote(List<Paragraph> whole, Surroundings around) {
         String marked = around.say("local.mark") + " " + state;
-        return new StationRow(name, nameStyle, marked, stateStyle, anchor, acts, whole);
+        return new StationRow(name, nameStyle, marked, stateStyle, anchor, acts, () -> whole);
     }
 
     /** Paints it on one line; the state goes before the name where both do not fit. */

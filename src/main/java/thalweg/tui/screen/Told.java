@@ -13,7 +13,7 @@ import thalweg.logbook.FoundParts;
 import thalweg.logbook.GivenSheet;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.TripInCanyon;
-import thalweg.rig.RigInput;
+import thalweg.rig.KeptRig;
 import thalweg.tui.core.Message;
 
 /** What comes of the work that screens ask for. */
@@ -45,7 +45,7 @@ public sealed interface Told extends Message {
      * @param rigs of its analyses, by entry; what this version cannot read is missing
      * @param spare an id for a new thing in it
      */
-    record CanyonLoaded(CanyonRecord record, LocalRecord local, Map<Uid, RigInput> rigs, Uid spare) implements Told {
+    record CanyonLoaded(CanyonRecord record, LocalRecord local, Map<Uid, KeptRig> rigs, Uid spare) implements Told {
         public CanyonLoaded {
             rigs = Map.copyOf(rigs);
         }

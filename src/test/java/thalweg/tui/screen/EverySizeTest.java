@@ -59,6 +59,14 @@ final class EverySizeTest {
                 toStation(walk);
                 walk.type("r").press(Key.Named.RIGHT, 5);
             }),
+            Map.entry("rig-loss", walk -> {
+                toStation(walk);
+                walk.type("rx");
+            }),
+            Map.entry("rig-form", walk -> {
+                toStation(walk);
+                walk.type("ro").press(Key.Named.DOWN, 4);
+            }),
             Map.entry("sheet", walk -> walk.press(Key.Named.ENTER).type("w")),
             Map.entry("keys", walk -> walk.press(Key.Named.ENTER).type("?"))));
 

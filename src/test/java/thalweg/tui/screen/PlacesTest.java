@@ -13,6 +13,7 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
+import thalweg.logbook.Finding;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
@@ -39,6 +40,9 @@ final class PlacesTest {
                     new RandomRecords(1, RandomRecords.Fill.NOTHING).things().trip(uid, uid);
             List<Go> places = List.of(
                     new Go.Canyons(),
+                    new Go.Parts(),
+                    new Go.WriteCanyons(Finding.ALL, 9),
+                    new Go.WriteParts("bolt"),
                     new Go.OneCanyon(uid),
                     new Go.CanyonProfile(uid, Optional.empty()),
                     new Go.OneStation(uid, uid),

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import thalweg.logbook.StationRecord;
 import thalweg.service.FindRecord;
 import thalweg.tui.core.Glyphs;
@@ -35,8 +37,8 @@ final class RigWalkTest {
 
             assertThat(walk.screen())
                     .contains("left bolt: 0.52 kN at the aim (48 %)", "right bolt: 0.57 kN at the aim (52 %)")
-                    .contains("Equalised: good", "The points are fixed and rigid")
-                    .contains("Load and material are start values that nobody");
+                    .contains("Equalised: good", "Load, layout and material are start values that");
+            assertThat(walk.press(Key.Named.PAGE_DOWN, 12).screen()).contains("The points are fixed and rigid");
         }
     }
 
@@ -67,7 +69,7 @@ final class RigWalkTest {
         try (Walk walk = atPorte(24, 80, Glyphs.BRAILLE)) {
             walk.type("r").type("a");
 
-            assertThat(walk.screen()).contains("First say what load and material there are");
+            assertThat(walk.screen()).contains("First say what load, layout and material there are");
             assertThat(porte(walk).analyses()).isEmpty();
         }
     }
@@ -102,6 +104,84 @@ final class RigWalkTest {
             assertThat(walk.screen()).contains("Written: ");
             String page = Files.readString(folder.resolve("sheet.html"));
             assertThat(page).contains("<svg", "left bolt has changed since", "Gorge de l");
+        }
+    }
+
+    private static void choose(Walk walk, int layout, boolean captured) {
+        walk.type("r").type("o").press(Key.Named.DOWN, 4).press(Key.Named.RIGHT, layout);
+        walk.press(Key.Named.DOWN).press(Key.Named.RIGHT, captured ? 0 : 1).press(SAVE);
+    }
+
+    @Test
+    void theLayoutIsChosenInTheFormAndLossesFollow() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            choose(walk, 1, true);
+
+            String words = walk.screen().replaceAll("[│█\\s]+", " ");
+            assertThat(words).contains("sliding (the master slides on one loop)", "keeps the master in the loop");
+            walk.type("x");
+            assertThat(walk.screen()).contains("Held, strength unknown: left bolt goes", "left bolt lost", ", peak ");
+            walk.type("x");
+            assertThat(walk.screen()).contains("right bolt goes", "right bolt lost");
+            walk.type("x");
+            assertThat(walk.screen()).contains("Arrows move the focus").doesNotContain("bolt lost");
+        }
+    }
+
+    @Test
+    void aMasterThatNothingKeepsInTheLoopIsLost() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            choose(walk, 1, false);
+            walk.type("x");
+
+            assertThat(walk.screen()).contains("EVERYTHING IS LOST: left bolt goes");
+        }
+    }
+
+    @Test
+    void aTriangleIsOneOfTheLayouts() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            choose(walk, 2, true);
+
+            assertThat(walk.screen()).contains("triangle (one loop through both points)");
+            assertThat(walk.type("a").screen()).contains("Attached");
+            assertThat(porte(walk).analyses().get(0).content().input()).contains("\"kind\": \"loop\"");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"24, 80", "12, 40"})
+    void aLossIsShownWhereThereIsLittleRoom(int rows, int columns) {
+        try (Walk walk = atPorte(rows, columns, Glyphs.BRAILLE)) {
+            walk.type("r").type("x");
+
+            assertThat(walk.screen()).contains("Held, strength unknown: left bolt go", "left bolt lost");
+            walk.press(Key.Named.TAB);
+            assertThat(walk.screen()).contains("Held, strength unknown", "Drop 0.05 m", "Model peak");
+        }
+    }
+
+    @Test
+    void strengthsAndRopeThatAreStatedInTheFormAnswerWhetherItHolds() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r").type("o").press(Key.Named.DOWN, 10);
+            walk.type("17.8 kN").press(Key.Named.DOWN).type("64 %").press(Key.Named.DOWN);
+            walk.type("12 m").press(Key.Named.DOWN).type("40 kN").press(SAVE).type("x");
+
+            assertThat(walk.screen()).contains("Held, within strength (");
+            walk.type("a");
+            assertThat(porte(walk).analyses().get(0).content().input())
+                    .contains("\"strand_kN\": 17.8", "\"knot_efficiency\": 0.64", "\"rope_out_m\": 12");
+        }
+    }
+
+    @Test
+    void fieldsThatAreLeftEmptyAreAssumedOrUnknown() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r").type("o").press(SAVE).type("a");
+
+            assertThat(porte(walk).analyses().get(0).content().input())
+                    .doesNotContain("strands", "strand_kN", "friction", "rope_out_m");
         }
     }
 

@@ -1,5 +1,6 @@
 package thalweg.tui.screen;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -7,7 +8,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import thalweg.fault.AppException;
-import thalweg.service.ImportRecords;
 import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 import thalweg.tui.core.Effect;
@@ -28,13 +28,19 @@ final class Walk implements AutoCloseable {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
-    private final Session session = Session.inMemory(CLOCK, "ada");
-    private final RunAsk runner = new RunAsk(session, LoadPhrases.english(), "1.2.3");
+    private static final String KEEPER = "ada";
+
+    private final Session session;
+    private final RunAsk runner;
+    private final Runnable afterwards;
     private Shell shell;
     private Reaction.Order lastOrder = Reaction.Order.NONE;
     private String copied = "";
 
-    private Walk(int rows, int columns, Glyphs glyphs, boolean readOnly) {
+    private Walk(Session session, int rows, int columns, Glyphs glyphs, boolean readOnly, Runnable afterwards) {
+        this.session = session;
+        this.afterwards = afterwards;
+        runner = new RunAsk(session, LoadPhrases.english(), "1.2.3");
         shell = Shell.of(
                 Screens::of,
                 new Go.Canyons(),
@@ -51,7 +57,7 @@ final class Walk implements AutoCloseable {
 
     /** Opens the program on an empty database. */
     static Walk empty(int rows, int columns) {
-        Walk walk = new Walk(rows, columns, Glyphs.BRAILLE, false);
+        Walk walk = new Walk(Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, () -> {});
         walk.take(walk.shell.start());
         return walk;
     }
@@ -76,9 +82,9 @@ final class Walk implements AutoCloseable {
     }
 
     private static Walk sample(byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly) {
-        Walk walk = new Walk(rows, columns, glyphs, readOnly);
-        ImportRecords records = new ImportRecords(walk.session);
-        records.accept(records.preview("sample", file).plan());
+        Path folder = FilledDatabases.copy(file, CLOCK, KEEPER);
+        Session session = Session.writing(FilledDatabases.in(folder), CLOCK, KEEPER);
+        Walk walk = new Walk(session, rows, columns, glyphs, readOnly, () -> FilledDatabases.delete(folder));
         walk.take(walk.shell.start());
         return walk;
     }
@@ -161,5 +167,6 @@ final class Walk implements AutoCloseable {
     @Override
     public void close() {
         session.close();
+        afterwards.run();
     }
 }

@@ -1,0 +1,104 @@
+package thalweg.tui.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import thalweg.rig.Aftermath;
+import thalweg.rig.FrictionRange;
+import thalweg.rig.PeakForces;
+import thalweg.rig.PointLoss;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.WithinStrength;
+import thalweg.tui.core.Style;
+import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Paragraph;
+
+/** What the calculator says about the loss of points, the cut of strands, and friction, as text to read. */
+final class LossText {
+
+    private LossText() {}
+
+    /** All of it, under a heading that says what the peaks are not. */
+    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(around.say("rig.losses"), Style.STRONG));
+        answer.losses().forEach(loss -> text.addAll(lines(loss, around)));
+        answer.cuts()
+                .forEach(cut -> text.add(Paragraph.of(cut.asLossOf()
+                        .filter(point -> cut.held())
+                        .map(point -> around.say("rig.cut.held", cut.strand(), point))
+                        .orElseGet(() -> around.say("rig.cut.lost", cut.strand())))));
+        answer.friction().ifPresent(friction -> text.add(Paragraph.of(range(friction, around))));
+        return text;
+    }
+
+    /** One loss: held, and never without whether that is within strength; where it goes; the peaks; why. */
+    static List<Paragraph> lines(PointLoss loss, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(headline(loss, around), style(loss)));
+        loss.aftermath().ifPresent(after -> {
+            text.add(new Paragraph(
+                    2,
+                    around.say(
+                            "rig.loss.moves",
+                            after.drop().printFine(around.units()),
+                            after.freeTravel().printFine(around.units()),
+                            after.swing().printFine(around.units())),
+                    Style.NORMAL));
+            text.add(new Paragraph(2, peaks(after, around), Style.NORMAL));
+            text.add(new Paragraph(2, after.within().why(), Style.NORMAL));
+        });
+        return text;
+    }
+
+    /** The loss on one line. What matters stands first, so that a narrow line cuts the name and not the verdict. */
+    static String headline(PointLoss loss, Surroundings around) {
+        return loss.aftermath()
+                .map(after -> around.say("rig.loss", loss.point(), within(after.within(), around)))
+                .orElseGet(() -> around.say("rig.loss.lost", loss.point()));
+    }
+
+    /** Nothing here is called good: a model peak within a strength is no promise. */
+    static Style style(PointLoss loss) {
+        boolean bad = loss.aftermath()
+                .map(after -> after.within().verdict().filter(within -> !within).isPresent())
+                .orElse(true);
+        boolean known =
+                loss.aftermath().flatMap(after -> after.within().verdict()).isPresent();
+        return bad ? Style.BAD : known ? Style.STRONG : Style.MIND;
+    }
+
+    private static String within(WithinStrength within, Surroundings around) {
+        return within.verdict()
+                .map(yes -> around.say(yes ? "rig.within.yes" : "rig.within.no", within.times()))
+                .orElseGet(() -> around.say("rig.within.unknown"));
+    }
+
+    private static String peaks(Aftermath after, Surroundings around) {
+        if (after.peaks().isEmpty()) {
+            return around.say("rig.loss.no_peak");
+        }
+        PeakForces peaks = after.peaks().get();
+        String list = peaks.points().stream()
+                .map(peak -> peak.point() + " " + peak.force().print(around.units()))
+                .collect(Collectors.joining(", "));
+        return around.say("rig.loss.peak", peaks.rising() ? around.say("rig.loss.rising", list) : list);
+    }
+
+    private static String range(FrictionRange friction, Surroundings around) {
+        if (!friction.known()) {
+            return friction.why();
+        }
+        return around.say(
+                "rig.range",
+                friction.shares().stream()
+                        .map(range -> around.say(
+                                "rig.range.point", range.point(), percent(range.least()), percent(range.most())))
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f", share * 100);
+    }
+}
