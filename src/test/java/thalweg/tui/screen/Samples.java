@@ -12,13 +12,15 @@ import thalweg.testing.SampleRecords;
  */
 final class Samples {
 
+    private static final byte[] FULLY_KNOWN = RecordsWriter.write(SampleRecords.FULLY_KNOWN.stream()
+                    .map(record -> Parcel.of(new CanyonRecord(record.canyon(), record.line())))
+                    .toList())
+            .getBytes(StandardCharsets.UTF_8);
+
     private Samples() {}
 
     static byte[] bytes() {
-        return RecordsWriter.write(SampleRecords.FULLY_KNOWN.stream()
-                        .map(record -> Parcel.of(new CanyonRecord(record.canyon(), record.line())))
-                        .toList())
-                .getBytes(StandardCharsets.UTF_8);
+        return FULLY_KNOWN.clone();
     }
 
     /** All of them. */
