@@ -10,11 +10,14 @@ import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.PeakForces;
+import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
 import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.LossFigures;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -74,6 +77,7 @@ final class AnalysisView {
                         .toList(),
                 answer.steady().angle(),
                 answer.sector().widest().map(widest -> widest.angle()),
+                answer.losses().stream().map(AnalysisView::loss).toList(),
                 answer.checks().stream()
                         .map(check -> new AnalysisFigures.CheckLine(
                                 check.letter().name(),
@@ -85,6 +89,22 @@ final class AnalysisView {
                         .toList(),
                 RigDrawing.of(answer, units),
                 changes);
+    }
+
+    private static LossFigures loss(PointLoss loss) {
+        return new LossFigures(
+                loss.point(),
+                loss.aftermath()
+                        .map(after -> new LossFigures.After(
+                                after.within().verdict(),
+                                after.within().why(),
+                                after.drop(),
+                                after.swing(),
+                                after.peaks().stream()
+                                        .flatMap(peaks -> peaks.points().stream())
+                                        .map(peak -> new LossFigures.Peak(peak.point(), peak.force()))
+                                        .toList(),
+                                after.peaks().map(PeakForces::rising).orElse(false))));
     }
 
     private String load(RigInput input) {

@@ -21,6 +21,7 @@ import thalweg.units.Force;
  * @param points in the order of the rig, not empty
  * @param angle the largest between two loaded strands at the master, at the aim [°]; empty with fewer than two
  * @param worstAngle the largest over the sector [°]
+ * @param losses what comes of the loss of each point, in the order of the rig
  * @param checks lines of the checklist, in order
  * @param assumed what nobody stated, so that the program assumed it
  * @param drawing the anchor with its forces
@@ -37,6 +38,7 @@ public record AnalysisFigures(
         List<PointFigures> points,
         Optional<Angle> angle,
         Optional<Angle> worstAngle,
+        List<LossFigures> losses,
         List<CheckLine> checks,
         List<Assumption> assumed,
         Drawing drawing,
@@ -94,6 +96,7 @@ public record AnalysisFigures(
 
     public AnalysisFigures {
         points = List.copyOf(points);
+        losses = List.copyOf(losses);
         checks = List.copyOf(checks);
         assumed = List.copyOf(assumed);
         staleChanges = List.copyOf(staleChanges);
