@@ -84,9 +84,8 @@ final class FigureTables {
         }
         List<String> columns = List.of(
                 wording.say("sheet.analysis.loss.point"),
-                wording.say("sheet.analysis.loss.left"),
-                wording.say("sheet.analysis.loss.moves"),
-                wording.say("sheet.analysis.loss.peak"));
+                wording.say("sheet.analysis.loss.peak"),
+                wording.say("sheet.analysis.loss.left"));
         return Optional.of(new Block.Table(
                 wording.say("sheet.analysis.losses"),
                 columns,
@@ -96,8 +95,7 @@ final class FigureTables {
     private List<Cell> row(LossFigures loss) {
         Cell point = Cell.of(Words.of(loss.point()));
         if (loss.after().isEmpty()) {
-            return List.of(
-                    point, Cell.of(wording.toned(Tone.UNSAFE, "sheet.analysis.loss.lost")), Cell.NONE, Cell.NONE);
+            return List.of(point, Cell.NONE, Cell.of(wording.toned(Tone.UNSAFE, "sheet.analysis.loss.lost")));
         }
         LossFigures.After after = loss.after().get();
         List<Words> peaks = new ArrayList<>();
@@ -109,15 +107,14 @@ final class FigureTables {
         } else if (after.rising()) {
             peaks.add(wording.toned(Tone.CAUTION, "sheet.analysis.loss.rising"));
         }
+        String drop = after.drop().metres() < 0 ? "sheet.analysis.loss.rises" : "sheet.analysis.loss.drops";
         return List.of(
                 point,
-                new Cell(List.of(held(after), Words.of(after.why()))),
+                new Cell(peaks),
                 new Cell(List.of(
-                        wording.words(
-                                after.drop().metres() < 0 ? "sheet.analysis.loss.rise" : "sheet.analysis.loss.drop",
-                                wording.handWidths(after.drop())),
-                        wording.words("sheet.analysis.loss.swing", wording.handWidths(after.swing())))),
-                new Cell(peaks));
+                        held(after),
+                        Words.of(after.why()),
+                        wording.words(drop, wording.handWidths(after.drop()), wording.handWidths(after.swing())))));
     }
 
     /** That a strand still holds is never said without whether it is strong enough. */

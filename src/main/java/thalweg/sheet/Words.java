@@ -1,8 +1,5 @@
 package thalweg.sheet;
 
-import java.text.Bidi;
-import org.jspecify.annotations.Nullable;
-
 /**
  * A piece of text on a sheet, complete without its tone and its link.
  *
@@ -30,26 +27,6 @@ public record Words(String text, Tone tone, String link) {
     /** Words that bring that kind of news. */
     public static Words of(String text, Tone tone) {
         return new Words(text, tone, "");
-    }
-
-    /**
-     * The direction of the words as "ltr" or "rtl", by what most of their letters are, so that a sentence which begins with
-     * a name in Arabic keeps its own order; null where all letters run to the right and nothing need be said.
-     */
-    public @Nullable String direction() {
-        if (!Bidi.requiresBidi(text.toCharArray(), 0, text.length())) {
-            return null;
-        }
-        long leftwards = text.codePoints().filter(Words::runsLeft).count();
-        long letters = text.codePoints().filter(Character::isLetter).count();
-        return 2 * leftwards > letters ? "rtl" : "ltr";
-    }
-
-    private static boolean runsLeft(int sign) {
-        byte direction = Character.getDirectionality(sign);
-        return Character.isLetter(sign)
-                && (direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
-                        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
     }
 
     /** The same words, leading somewhere. */

@@ -85,7 +85,7 @@ class SheetBuilderTest {
                         "? doubtful",
                         "gone: 1 of 6",
                         "main anchor: ? doubtful",
-                        "high-water anchor: + sound, gone: 1 of 2",
+                        "high-water anchor: + sound, gone: 1 of 3",
                         "entries disagree",
                         "oldest look: 2022, at least 3 years ago",
                         "never seen: 1 of 6");
