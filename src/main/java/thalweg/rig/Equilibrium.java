@@ -1,5 +1,6 @@
 package thalweg.rig;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -83,10 +84,14 @@ record Equilibrium(Network network, List<Double> lengths, double rounding, doubl
                 others.add(from);
             }
         }
-        return others.stream()
-                .map(other -> place(other).minus(place(node)))
-                .filter(along -> along.length() > MET * rounding)
-                .map(along -> along.times(1 / along.length()))
-                .toList();
+        List<Vector3> directions = new ArrayList<>();
+        for (int other : others) {
+            Vector3 along = place(other).minus(place(node));
+            double length = along.length();
+            if (length > MET * rounding) {
+                directions.add(along.times(1 / length));
+            }
+        }
+        return directions;
     }
 }
