@@ -59,7 +59,7 @@ public final class Analyze {
         RigState widest = highest(Analyze::degrees);
         RigSector sector =
                 new RigSector(reported, worst, widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
-        Optional<FrictionRange> friction = input.rig().sliding().map(sliding -> FindFriction.of(input));
+        Optional<FrictionRange> friction = friction();
         List<PointLoss> losses = FindLosses.of(input, steady);
         List<StrandCut> cuts = FindLosses.cuts(input, losses);
         List<LetterCheck> checks = List.of(
@@ -69,6 +69,13 @@ public final class Analyze {
                 CheckExtension.of(losses),
                 CheckSolid.of(input, sector));
         return new RigAnswer(input, steady, sector, friction, losses, cuts, checks);
+    }
+
+    private Optional<FrictionRange> friction() {
+        return input.rig()
+                .sliding()
+                .map(sliding -> FindFriction.of(input))
+                .or(() -> input.rig().limiters().map(limiters -> FindLimitedFriction.of(input)));
     }
 
     private static double degrees(RigState state) {

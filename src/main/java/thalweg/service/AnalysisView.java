@@ -15,6 +15,7 @@ import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
 import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.LaidWords;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -62,7 +63,7 @@ final class AnalysisView {
                 entry.content().by(),
                 entry.content().program(),
                 input.name(),
-                phrases.say("rig.kind." + input.rig().kind().word()),
+                new LaidWords(phrases, units).layout(input),
                 load(input),
                 answer.steady().points().stream()
                         .map(point -> new AnalysisFigures.PointFigures(
@@ -109,6 +110,12 @@ final class AnalysisView {
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);
             case "strands" -> Integer.toString(input.rig().strands());
+            case "slider_strands" ->
+                input.rig()
+                        .limiters()
+                        .map(limiters -> Integer.toString(limiters.sliderStrands()))
+                        .orElse("");
+            case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };
     }
