@@ -28,9 +28,9 @@ final class RestState {
     RigState under(Angle direction) {
         Vector3 load =
                 input.load().direction(direction).times(input.load().weight().inKilonewtons());
-        Equilibrium rest = FindEquilibrium.of(network, load);
+        Equilibrium rest = FindRest.of(network, load);
         network = rest.network();
-        return new RigState(direction, rest.master(), forces(rest), pulls(rest), angle(rest));
+        return new RigState(direction, rest.master(), forces(rest), pulls(rest), knots(rest), angle(rest));
     }
 
     private List<PointForce> forces(Equilibrium rest) {
@@ -67,6 +67,21 @@ final class RestState {
                     loaded(rest, i)));
         }
         return pulls;
+    }
+
+    /** The knots at which legs end that do not reach to the master. */
+    private List<KnotPlace> knots(Equilibrium rest) {
+        List<KnotPlace> knots = new ArrayList<>();
+        for (Strand strand : network.strands()) {
+            int point = strand.path().get(0);
+            int end = strand.path().get(strand.path().size() - 1);
+            boolean leg = point < network.fixed().size() && !strand.closed();
+            if (leg && end >= network.fixed().size() && end != network.master()) {
+                boolean met = rest.together(end, network.master());
+                knots.add(new KnotPlace(input.points().get(point).name(), rest.place(end), met));
+            }
+        }
+        return knots;
     }
 
     private Optional<Angle> angle(Equilibrium rest) {

@@ -17,6 +17,7 @@ import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
 import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.LaidWords;
 import thalweg.sheet.LossFigures;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
@@ -65,7 +66,7 @@ final class AnalysisView {
                 entry.content().by(),
                 entry.content().program(),
                 input.name(),
-                phrases.say("rig.kind." + input.rig().kind().word()),
+                new LaidWords(phrases, units).layout(input),
                 load(input),
                 answer.steady().points().stream()
                         .map(point -> new AnalysisFigures.PointFigures(
@@ -129,6 +130,12 @@ final class AnalysisView {
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);
             case "strands" -> Integer.toString(input.rig().strands());
+            case "slider_strands" ->
+                input.rig()
+                        .limiters()
+                        .map(limiters -> Integer.toString(limiters.sliderStrands()))
+                        .orElse("");
+            case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };
     }

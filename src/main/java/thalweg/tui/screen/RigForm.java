@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.function.Function;
 import thalweg.fault.InputException;
+import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDraft;
@@ -72,11 +72,11 @@ final class RigForm {
                 .done());
     }
 
-    /** The layouts that take as many points as there are, and how a master slides. */
+    /** The layouts that take as many points as there are, how a master slides, and how far. */
     private static void layouts(Build form, RigDraft draft, Surroundings around) {
         int points = draft.points().size();
         List<RigKind> kinds = Arrays.stream(RigKind.values())
-                .filter(kind -> kind.built() && kind.fewestPoints() <= points && points <= kind.mostPoints())
+                .filter(kind -> kind.fewestPoints() <= points && points <= kind.mostPoints())
                 .toList();
         form.options(
                         "layout",
@@ -99,6 +99,7 @@ final class RigForm {
                                 ? Double.toString(draft.rig().friction().getAsDouble())
                                 : "",
                         RigForm::number);
+        LimitFields.add(form, draft, around);
     }
 
     private static void materials(Build form, SetupDraft rig, Surroundings around) {
@@ -190,12 +191,12 @@ final class RigForm {
                         text -> Length.parse(text).metres()),
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread());
-        return new RigDraft(filled.text("name"), before.points(), load, setup(before.rig(), filled));
+        return new RigDraft(filled.text("name"), before.points(), load, setup(before, filled));
     }
 
-    private static SetupDraft setup(SetupDraft rig, Filled filled) {
+    private static SetupDraft setup(RigDraft before, Filled filled) {
+        SetupDraft rig = before.rig();
         RigKind kind = filled.word("layout", RigKind.class).orElseThrow();
-        boolean slides = kind.takes("captured");
         String material = filled.text("material");
         OptionalDouble stiffness = material.equals(OWN)
                 ? changed(filled, "stiffness", rig.stiffnessKilonewtons(), RigForm::strength)
@@ -207,11 +208,13 @@ final class RigForm {
                 stiffness,
                 strands.isEmpty() || !kind.takes("strands") ? OptionalLong.empty() : OptionalLong.of(strands(strands)),
                 kind.takes("slack_m") ? rig.slackMetres() : Map.of(),
-                slides ? Optional.of(filled.text("captured").equals(YES)) : Optional.empty(),
-                slides ? changed(filled, "friction", rig.friction(), RigForm::number) : OptionalDouble.empty(),
+                kind.takes("captured") ? Optional.of(filled.text("captured").equals(YES)) : Optional.empty(),
+                kind.takes("friction")
+                        ? changed(filled, "friction", rig.friction(), RigForm::number)
+                        : OptionalDouble.empty(),
+                kind.takes("limit_m") ? LimitFields.filled(before, filled) : LimitDraft.NONE,
                 changed(filled, "strand", rig.strandKilonewtons(), RigForm::strength),
-                changed(filled, "knots", rig.knotEfficiency(), RigForm::share),
-                Set.of());
+                changed(filled, "knots", rig.knotEfficiency(), RigForm::share));
     }
 
     private static double strength(String text) {
