@@ -65,6 +65,11 @@ final class RigReport {
         out.append(Columns.of(losses.table(answer)));
         losses.remarks(answer).forEach(line -> indented(out, "- ", line));
         out.append('\n');
+        SafetyReport safety = new SafetyReport(phrases, units);
+        indented(out, "", phrases.say("rig.safety"));
+        out.append(Columns.of(safety.table(answer)));
+        safety.remarks(answer).forEach(line -> indented(out, "- ", line));
+        out.append('\n');
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())
                     .append("  ")

@@ -68,7 +68,20 @@ public final class Analyze {
                 CheckRedundant.of(losses, cuts),
                 CheckExtension.of(losses),
                 CheckSolid.of(input, sector));
-        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks);
+        List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses);
+        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety);
+    }
+
+    /** The hardest pull in each strand, in the order in which they are laid. */
+    private List<FindSafety.WorstTension> worstTensions(RigState steady) {
+        List<FindSafety.WorstTension> worst = new ArrayList<>();
+        for (int i = 0; i < steady.strands().size(); i++) {
+            int strand = i;
+            RigState at = highest(state -> state.strands().get(strand).tension().inKilonewtons());
+            StrandPull pull = at.strands().get(strand);
+            worst.add(new FindSafety.WorstTension(pull.label(), pull.count(), pull.tension(), at.direction()));
+        }
+        return worst;
     }
 
     private static double degrees(RigState state) {

@@ -10,6 +10,7 @@ import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.PartSafety;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
@@ -80,11 +81,22 @@ final class AnalysisView {
                                 phrases.say("rig.verdict." + check.verdict().word()),
                                 check.why()))
                         .toList(),
+                answer.safety().stream()
+                        .map(part -> new AnalysisFigures.SafetyLine(
+                                part.part(), times(part.steady()), times(part.afterLoss())))
+                        .toList(),
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),
                 RigDrawing.of(answer, units),
                 changes);
+    }
+
+    private String times(PartSafety.Times times) {
+        if (times.ratio().isPresent()) {
+            return phrases.say("rig.safety.times.where", times.print(), times.why());
+        }
+        return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
     }
 
     private String load(RigInput input) {

@@ -22,6 +22,7 @@ import thalweg.units.Force;
  * @param angle the largest between two loaded strands at the master, at the aim [°]; empty with fewer than two
  * @param worstAngle the largest over the sector [°]
  * @param checks lines of the checklist, in order
+ * @param safety how many times each part would hold the largest forces on it
  * @param assumed what nobody stated, so that the program assumed it
  * @param drawing the anchor with its forces
  * @param staleChanges the parts that have changed since, each with what became of it; empty where none has
@@ -38,6 +39,7 @@ public record AnalysisFigures(
         Optional<Angle> angle,
         Optional<Angle> worstAngle,
         List<CheckLine> checks,
+        List<SafetyLine> safety,
         List<Assumption> assumed,
         Drawing drawing,
         List<String> staleChanges) {
@@ -78,6 +80,22 @@ public record AnalysisFigures(
     }
 
     /**
+     * How many times one part would hold the largest forces on it, by its strength as stated.
+     *
+     * @param part a point or a strand
+     * @param steady in words, at rest over the sector: how many times, or why that is unknown
+     * @param afterLoss in words, over the model peak after the loss of a point
+     */
+    public record SafetyLine(String part, String steady, String afterLoss) {
+
+        public SafetyLine {
+            if (part.isBlank() || steady.isBlank() || afterLoss.isBlank()) {
+                throw new IllegalArgumentException("a line says of which part, and both figures or why there are none");
+            }
+        }
+    }
+
+    /**
      * Something that nobody stated.
      *
      * @param key its name in a rig file
@@ -95,6 +113,7 @@ public record AnalysisFigures(
     public AnalysisFigures {
         points = List.copyOf(points);
         checks = List.copyOf(checks);
+        safety = List.copyOf(safety);
         assumed = List.copyOf(assumed);
         staleChanges = List.copyOf(staleChanges);
         if (points.isEmpty() || layout.isBlank() || load.isBlank() || program.isBlank()) {

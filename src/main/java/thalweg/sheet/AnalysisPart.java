@@ -63,6 +63,7 @@ final class AnalysisPart {
                         wording.words("sheet.analysis.caution.left_out"))));
         blocks.add(tables.basis(known));
         blocks.add(tables.points(known));
+        tables.safety(known).ifPresent(blocks::add);
         tables.checks(known).ifPresent(blocks::add);
         blocks.add(new Block.Picture(id + "-picture", wording.say("sheet.analysis.picture"), known.drawing()));
         return blocks;

@@ -52,6 +52,7 @@ public final class RigAnswerText {
                 .put("sector", sector(answer));
         RigLossText.write(answer, fields);
         return fields.put("checks", checks(answer.checks()))
+                .put("safety", RigSafetyText.of(answer))
                 .put("assumed", Json.texts(answer.assumed()))
                 .done();
     }

@@ -6,8 +6,7 @@ import java.util.Optional;
 import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.Analyze;
-import thalweg.rig.CheckedRig;
+import thalweg.rig.Knot;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
@@ -42,74 +41,20 @@ record RigScreen(
         StationRecord station,
         AnchorRecord anchor,
         Optional<InventoryRig> rig,
-        Answer answer,
+        RigFigures answer,
         boolean stated,
         Optional<Filled> options,
-        View view)
+        RigView view)
         implements Screen {
 
     private static final double FINE_METRES = 0.01;
     private static final double COARSE_METRES = 0.1;
     private static final int LEAST_ROWS_FOR_BOTH = 20;
 
-    /**
-     * What of a rig is shown.
-     *
-     * @param top first line of the text
-     * @param textOnly whether a narrow terminal shows the text in place of the drawing
-     * @param lost the point, counted from 0, that the drawing shows before and after its loss; below 0 for none
-     */
-    record View(int top, boolean textOnly, int lost) {
-
-        static final View FIRST = new View(0, false, -1);
-
-        View scrolledTo(int line) {
-            return new View(line, textOnly, lost);
-        }
-
-        View turned() {
-            return new View(0, !textOnly, lost);
-        }
-
-        /** The loss of the next point, after the last one the whole rig again. */
-        View nextLoss(int points) {
-            return new View(0, false, lost + 1 < points ? lost + 1 : -1);
-        }
-
-        Optional<PointLoss> loss(Optional<RigAnswer> answer) {
-            return answer.filter(known -> lost >= 0 && lost < known.losses().size())
-                    .map(known -> known.losses().get(lost));
-        }
-    }
-
-    /**
-     * What the calculator answered.
-     *
-     * @param figures where the rig can be computed
-     * @param refusals why it cannot
-     */
-    record Answer(Optional<RigAnswer> figures, List<String> refusals) {
-        Answer {
-            refusals = List.copyOf(refusals);
-        }
-
-        static final Answer NONE = new Answer(Optional.empty(), List.of());
-
-        static Answer of(Optional<RigDraft> draft) {
-            if (draft.isEmpty()) {
-                return NONE;
-            }
-            CheckedRig checked = draft.get().check();
-            return new Answer(
-                    checked.input().map(Analyze::of),
-                    checked.findings().stream().map(one -> one.print()).toList());
-        }
-    }
-
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
         return new RigScreen(
-                go.station(), go.anchor(), Optional.empty(), Answer.NONE, false, Optional.empty(), View.FIRST);
+                go.station(), go.anchor(), Optional.empty(), RigFigures.NONE, false, Optional.empty(), RigView.FIRST);
     }
 
     private Optional<RigDraft> draft() {
@@ -199,7 +144,7 @@ record RigScreen(
         return new RigScreen(station, anchor, rig, answer, stated, form, view);
     }
 
-    private RigScreen with(View other) {
+    private RigScreen with(RigView other) {
         return new RigScreen(station, anchor, rig, answer, stated, options, other);
     }
 
@@ -212,10 +157,10 @@ record RigScreen(
         return with(options.map(filled -> new Filled(filled.first(), changed)));
     }
 
-    private RigScreen with(RigDraft changed, boolean nowStated) {
+    private RigScreen with(RigDraft changed, Optional<Knot> knot, boolean nowStated) {
         InventoryRig next = new InventoryRig(
                 Optional.of(changed), rig.map(InventoryRig::remarks).orElse(List.of()));
-        Answer figures = Answer.of(Optional.of(changed));
+        RigFigures figures = RigFigures.of(Optional.of(changed), knot);
         return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
 
@@ -225,11 +170,11 @@ record RigScreen(
         List<Double> at = before.rig().focus();
         Vector3 to = new Vector3(
                 Math.round((at.get(0) + across) * 100) / 100.0, Math.round((at.get(1) + up) * 100) / 100.0, at.get(2));
-        return Step.stay(with(before.withRig(before.rig().withFocus(to)), stated));
+        return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), stated));
     }
 
     private Step openOptions(Surroundings around) {
-        Form form = RigForm.of(draft().orElseThrow(), around);
+        Form form = RigForm.of(draft().orElseThrow(), answer.knot(), around);
         return Step.stay(with(Optional.of(new Filled(form, form))));
     }
 
@@ -239,7 +184,8 @@ record RigScreen(
         if (fault.isPresent()) {
             return Step.stay(form(filled.last().atFault())).refusing(fault.get());
         }
-        return Step.stay(with(RigForm.filled(draft().orElseThrow(), filled), true));
+        Optional<Knot> knot = RigForm.knot(answer.knot(), filled);
+        return Step.stay(with(RigForm.filled(draft().orElseThrow(), knot, filled), knot, true));
     }
 
     private Step attach() {
@@ -263,10 +209,10 @@ record RigScreen(
                     station,
                     anchor,
                     Optional.of(opened),
-                    Answer.of(opened.draft()),
+                    RigFigures.of(opened.draft(), Optional.empty()),
                     false,
                     Optional.empty(),
-                    View.FIRST));
+                    RigView.FIRST));
         }
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
@@ -297,7 +243,7 @@ record RigScreen(
             text.addAll(LossText.lines(loss, around));
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
-        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
+        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, answer.knot(), around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
             text.add(Paragraph.of(around.say("rig.how_to")));

@@ -83,6 +83,27 @@ final class RigAnswerTextTest {
     }
 
     @Test
+    void eachPartHasItsRatiosOrTheReasonWhyTheyAreUnknown() {
+        Json.Fields answer = answer(SLIDING);
+
+        double steady = number(answer, "safety", "A", "steady");
+        assertThat(steady * number(answer, "sector", "worst", "A", "kN")).isCloseTo(25, within(0.02));
+        assertThat(number(answer, "safety", "A", "after_loss") * number(answer, "losses", "B", "peak_kN", "A"))
+                .isCloseTo(25, within(0.02));
+        assertThat(at(answer, "safety", "B", "steady")).isEqualTo(Json.NOTHING);
+        assertThat(at(answer, "safety", "B", "steady_why")).isEqualTo(Json.of("the strength of B is not known"));
+        assertThat(number(answer, "safety", "sliding loop", "after_loss")).isPositive();
+    }
+
+    @Test
+    void aPointThatIsCalledLikeAStrandDoesNotHideIt() {
+        Json.Fields answer = answer(SLIDING.replace("\"B\"", "\"sliding loop\"").replace("\"C\"", "\"sliding loop\""));
+
+        assertThat(at(answer, "safety", "sliding loop", "steady")).isEqualTo(Json.NOTHING);
+        assertThat(number(answer, "safety", "sliding loop (strand)", "steady")).isPositive();
+    }
+
+    @Test
     void aRangeThatIsUnknownIsNullWithItsReason() {
         Json.Fields answer =
                 answer(SLIDING.replace("{\"name\": \"B\"", "{\"name\": \"C\", \"at\": [0, 0.3]}, {\"name\": \"B\""));

@@ -1,0 +1,36 @@
+package thalweg.tui.screen;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.rig.Analyze;
+import thalweg.rig.CheckedRig;
+import thalweg.rig.Knot;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigDraft;
+
+/**
+ * What the calculator answered.
+ *
+ * @param figures where the rig can be computed
+ * @param refusals why it cannot
+ * @param knot by whose name it was chosen what knots leave; empty where a number was typed, or nothing
+ */
+record RigFigures(Optional<RigAnswer> figures, List<String> refusals, Optional<Knot> knot) {
+
+    static final RigFigures NONE = new RigFigures(Optional.empty(), List.of(), Optional.empty());
+
+    RigFigures {
+        refusals = List.copyOf(refusals);
+    }
+
+    static RigFigures of(Optional<RigDraft> draft, Optional<Knot> knot) {
+        if (draft.isEmpty()) {
+            return NONE;
+        }
+        CheckedRig checked = draft.get().check();
+        return new RigFigures(
+                checked.input().map(Analyze::of),
+                checked.findings().stream().map(one -> one.print()).toList(),
+                knot);
+    }
+}
