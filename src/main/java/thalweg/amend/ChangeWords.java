@@ -59,9 +59,9 @@ public final class ChangeWords {
                 .sum();
         int others = change.size() - canyons - entries;
         return Stream.of(
-                        count("change.canyons", canyons),
-                        count(canyons > 0 ? "change.other_things" : "change.things", others),
-                        count("change.entries", entries))
+                        count("canyons", canyons),
+                        count(canyons > 0 ? "other_things" : "things", others),
+                        count("entries", entries))
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
     }
@@ -70,11 +70,11 @@ public final class ChangeWords {
         String key = "change.count." + type;
         return phrases.all().containsKey(key + ".other")
                 ? phrases.count(key, number)
-                : phrases.count(ThingType.of(type).isPresent() ? "change.things" : "change.entries", number);
+                : count(ThingType.of(type).isPresent() ? "things" : "entries", number);
     }
 
     private String count(String key, int number) {
-        return number == 0 ? "" : phrases.count(key, number);
+        return number == 0 ? "" : phrases.count("change." + key, number);
     }
 
     /** One deed in one line. */

@@ -61,10 +61,10 @@ public record Contents(int places, int stations, int anchors, int parts) {
     /** "2 stations, 3 anchors and 7 parts"; empty text where there is nothing. */
     public String print(Phrases phrases) {
         List<String> counts = new ArrayList<>();
-        count(counts, phrases, "contents.place", places);
-        count(counts, phrases, "contents.station", stations);
-        count(counts, phrases, "contents.anchor", anchors);
-        count(counts, phrases, "contents.part", parts);
+        count(counts, phrases, "place", places);
+        count(counts, phrases, "station", stations);
+        count(counts, phrases, "anchor", anchors);
+        count(counts, phrases, "part", parts);
         if (counts.size() < 2) {
             return String.join("", counts);
         }
@@ -74,7 +74,7 @@ public record Contents(int places, int stations, int anchors, int parts) {
 
     private static void count(List<String> counts, Phrases phrases, String key, int number) {
         if (number > 0) {
-            counts.add(phrases.count(key, number));
+            counts.add(phrases.count("contents." + key, number));
         }
     }
 }

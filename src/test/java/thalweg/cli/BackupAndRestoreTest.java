@@ -139,9 +139,9 @@ class BackupAndRestoreTest {
     }
 
     @Test
-    void whatSomebodyPutIntoABackupKeepsItOut() throws SQLException {
+    void whatSomebodyPutIntoABackupKeepsItOut() throws SQLException, IOException {
         Path backup = backup();
-        alter(backup, "create trigger sly after insert on fact begin delete from revision; end");
+        alter(backup, Files.readString(Path.of("src/test/resources/thalweg/storage/sly.sql")));
 
         Shell.Ran look = shell.run("restore", backup.toString());
         assertThat(look.code()).isEqualTo(ExitCodes.NO);

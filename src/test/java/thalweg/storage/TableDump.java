@@ -43,7 +43,7 @@ public final class TableDump {
 
     private static final String CANYONS = """
             select hex(t.uid), t.name, t.whereabouts, t.french, t.american, t.longest_drop_cm, t.invented, t.sort,
-                   t.search, t.body, s.stations, s.longest_drop_cm, s.worst, s.never_seen, s.newest%s
+                   t.body, s.stations, s.longest_drop_cm, s.worst, s.never_seen, s.newest%s
               from canyon t
               join canyon_state s on s.canyon = t.key
              where %s

@@ -8,7 +8,6 @@ import thalweg.body.ThingBody;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Reorder;
 import thalweg.ledger.Uid;
-import thalweg.logbook.CanyonName;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.LocalRecord;
@@ -37,10 +36,6 @@ import thalweg.tui.widget.Paragraph;
 record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list, Awaited awaited) implements Screen {
 
     private static final int HEAD_ROWS = 4;
-    private static final int STATE = 19;
-    private static final int SHORT_STATE = 16;
-    private static final int ROPE = 8;
-    private static final int NARROW = 56;
 
     /** Not loaded yet. */
     static CanyonScreen opened(Uid uid) {
@@ -121,44 +116,9 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
                 .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
                 .quiet());
-        bindings.addAll(local(around));
+        bindings.addAll(LocalKeys.of(this, loaded, chosen().map(Row::place), chosen().flatMap(Row::station), around));
         bindings.addAll(Lists.bindings(list, rows().size(), around.rows() - HEAD_ROWS - 3, around, this::moved));
         return bindings;
-    }
-
-    /** The keys to what stays with this database. */
-    private List<Binding> local(Surroundings around) {
-        String readOnly = around.say("read_only.refused");
-        return List.of(
-                Binding.of(Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(named())))
-                        .unless(loaded.isEmpty(), around.say("loading")),
-                Binding.of(Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(named())))
-                        .unless(loaded.isEmpty(), around.say("loading")),
-                Binding.of(Key.of('v'), around.say("key.private_here"), () -> editPrivateHere(around))
-                        .unless(chosen().isEmpty(), around.say("canyon.no_place_for_private"))
-                        .unless(around.readOnly(), readOnly),
-                Binding.of(
-                                Key.of('V'),
-                                around.say("key.private_canyon"),
-                                () -> editPrivate(uid, record().canyon().name()))
-                        .unless(around.readOnly(), readOnly)
-                        .unless(loaded.isEmpty(), around.say("loading")));
-    }
-
-    private Optional<CanyonName> named() {
-        return Optional.of(record().named());
-    }
-
-    private Step editPrivateHere(Surroundings around) {
-        Row row = chosen().orElseThrow();
-        return row.station()
-                .map(station ->
-                        editPrivate(station.station().uid(), station.station().name()))
-                .orElseGet(() -> editPrivate(row.place().obstacle().uid(), About.placeName(row.place(), around)));
-    }
-
-    private Step editPrivate(Uid about, String label) {
-        return Step.open(this, new Go.EditPrivateNote(about, label, local().notesAbout(about)));
     }
 
     private LocalRecord local() {
@@ -353,7 +313,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
         }
         boolean bar = rows.size() > left.rows();
         Canvas heading = canvas.part(HEAD_ROWS - 1, 2, 1, width - 2 - (bar ? 1 : 0));
-        row(
+        LineColumns.row(
                 heading,
                 around.say("canyon.line"),
                 around.say("canyon.rope"),
@@ -408,7 +368,13 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
                     : "";
             String name = About.placeName(row.place(), around);
             Uid about = row.place().obstacle().uid();
-            row(line, AboutLocal.marked(name, local(), about, nameRoom(line), around), "", state, style, style);
+            LineColumns.row(
+                    line,
+                    AboutLocal.marked(name, local(), about, LineColumns.nameRoom(line), around),
+                    "",
+                    state,
+                    style,
+                    style);
             return;
         }
         StationRecord station = row.station().get();
@@ -420,24 +386,12 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
         Style coloured = style == Style.SELECTED ? style : Looks.style(station.worst());
         String name = "   " + station.station().name();
         Uid about = station.station().uid();
-        row(line, AboutLocal.marked(name, local(), about, nameRoom(line), around), rope, state, style, coloured);
-    }
-
-    private static int nameRoom(Canvas line) {
-        boolean narrow = line.columns() < NARROW;
-        return Math.max(8, line.columns() - (narrow ? SHORT_STATE : ROPE + 2 + STATE) - 2);
-    }
-
-    /** A narrow line has no room for the rope; the station itself tells it. */
-    private static void row(Canvas line, String name, String rope, String state, Style style, Style stateStyle) {
-        boolean narrow = line.columns() < NARROW;
-        int ropeRoom = narrow ? 0 : ROPE + 2;
-        int stateRoom = narrow ? SHORT_STATE : STATE;
-        int room = nameRoom(line);
-        line.fit(0, 0, room, name, style);
-        if (!narrow) {
-            line.fit(0, room + 2, ROPE, rope, style);
-        }
-        line.fit(0, room + ropeRoom + 2, stateRoom, state, stateStyle);
+        LineColumns.row(
+                line,
+                AboutLocal.marked(name, local(), about, LineColumns.nameRoom(line), around),
+                rope,
+                state,
+                style,
+                coloured);
     }
 }

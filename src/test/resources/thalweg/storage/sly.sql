@@ -1,0 +1,1 @@
+create trigger sly after insert on fact begin delete from revision; end
