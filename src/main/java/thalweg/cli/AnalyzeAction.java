@@ -12,9 +12,12 @@ import thalweg.fault.InputException;
 import thalweg.rig.Analyze;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.Session;
+import thalweg.text.Shown;
+import thalweg.text.Width;
 
 /** Computes rigs from files. */
 @Command(
@@ -31,7 +34,10 @@ final class AnalyzeAction extends Action {
     @Option(names = "--json", description = "print the answer as a JSON object")
     private boolean json;
 
-    @Option(names = "--jsonl", description = "print the answers as JSON, one line a file")
+    @Option(
+            names = "--jsonl",
+            description = "each line of the files is a rig; answer it at once, on one line of JSON (exit code 1: lines"
+                    + " were refused)")
     private boolean jsonl;
 
     @Option(names = "--station", paramLabel = "STATION", description = "CANYON/STATION, part of it, or an id")
@@ -39,6 +45,8 @@ final class AnalyzeAction extends Action {
 
     @Option(names = "--attach", description = "keep the analysis with that station")
     private boolean attach;
+
+    private boolean headed;
 
     AnalyzeAction(Surrounds surrounds) {
         super(surrounds);
@@ -49,30 +57,127 @@ final class AnalyzeAction extends Action {
         if (attach != (station != null)) {
             throw new InputException("--station and --attach go together: one says where, the other that it is kept.");
         }
+        if (jsonl) {
+            return lines();
+        }
         if (json && files.size() > 1) {
-            throw new InputException("--json prints one object; use --jsonl for several files.");
+            throw new InputException(
+                    "--json prints one object, for one file; put the rigs on a line each for --jsonl.");
         }
-        List<RigInput> inputs = files.stream().map(this::read).toList();
-        List<RigAnswer> answers = inputs.stream().map(Analyze::of).toList();
         if (station != null) {
+            List<RigInput> inputs = files.stream().map(this::read).toList();
             keep(station, inputs);
+            for (int i = 0; i < files.size(); i++) {
+                head(files.get(i));
+                show(inputs.get(i));
+            }
+            return ExitCodes.DONE;
         }
-        RigReport report = new RigReport(surrounds().phrases(), shared().units());
-        for (RigAnswer answer : answers) {
-            print(jsonl ? AnalyzeRig.jsonLine(answer) : json ? AnalyzeRig.json(answer) : report.of(answer));
-        }
+        return files.size() > 1 ? each() : one(files.get(0));
+    }
+
+    private int one(Path file) {
+        show(read(file));
         return ExitCodes.DONE;
     }
 
+    /** One that is wrong does not keep the others from being answered. */
+    private int each() {
+        int code = ExitCodes.DONE;
+        for (Path file : files) {
+            head(file);
+            try {
+                show(read(file));
+            } catch (InputException e) {
+                print(surrounds().phrases().say("rig.not_computed"));
+                surrounds().out().flush();
+                tell(e.sentence());
+                code = ExitCodes.WRONG_INPUT;
+            }
+        }
+        return code;
+    }
+
+    /** Above each of several reports stands the file that it is about. */
+    private void head(Path file) {
+        if (files.size() < 2) {
+            return;
+        }
+        String name = Shown.safe(nameOf(file));
+        String gap = headed ? "\n\n" : "";
+        headed = true;
+        print(gap + name + "\n" + "=".repeat(Width.of(name)) + "\n");
+    }
+
+    private void show(RigInput input) {
+        RigAnswer answer = Analyze.of(input);
+        print(json ? AnalyzeRig.json(answer) : new RigReport(surrounds().phrases(), shared().units()).of(answer));
+        surrounds().out().flush();
+    }
+
+    private int lines() {
+        if (json || attach) {
+            throw new InputException("--jsonl goes neither with --json nor with --attach; leave one of them out.");
+        }
+        AnalyzeLines work = new AnalyzeLines(this::send);
+        int code = ExitCodes.DONE;
+        for (Path file : files) {
+            try {
+                answerLines(work, file);
+            } catch (InputException e) {
+                tell(e.sentence());
+                code = ExitCodes.WRONG_INPUT;
+            }
+        }
+        if (work.refused() == 0) {
+            return code;
+        }
+        if (work.heard()) {
+            tell("Lines refused: " + work.refused() + " of " + work.lines()
+                    + "; with --jsonl every line is a whole rig by itself.");
+        }
+        return Math.max(code, ExitCodes.NO);
+    }
+
+    private void answerLines(AnalyzeLines work, Path file) {
+        if (!isStandardInput(file)) {
+            work.answer(file);
+            return;
+        }
+        try {
+            work.answer(nameOf(file), surrounds().in());
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    /** Whoever reads the answers gets each at once; whoever closes the pipe has seen enough. */
+    private boolean send(String line) {
+        print(line);
+        return !surrounds().out().checkError();
+    }
+
     private RigInput read(Path file) {
-        if (!file.toString().equals("-")) {
+        if (!isStandardInput(file)) {
             return AnalyzeRig.read(file);
         }
         try {
-            return AnalyzeRig.read("standard input", surrounds().in());
+            return AnalyzeRig.read(nameOf(file), surrounds().in());
         } catch (IOException e) {
-            throw new InputException("Standard input cannot be read; name a file instead.", e);
+            throw unreadable(e);
         }
+    }
+
+    private static InputException unreadable(IOException failure) {
+        return new InputException("Standard input cannot be read; name a file instead.", failure);
+    }
+
+    private static boolean isStandardInput(Path file) {
+        return file.toString().equals("-");
+    }
+
+    private static String nameOf(Path file) {
+        return isStandardInput(file) ? "standard input" : file.toString();
     }
 
     private void keep(String name, List<RigInput> inputs) {

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** A text that was read as JSON, which remembers the line on which each object and list began. */
 public final class JsonDocument {
@@ -41,6 +42,21 @@ public final class JsonDocument {
             .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
             .build();
 
+    /**
+     * Where a text is from.
+     *
+     * @param name what it is called in messages
+     * @param linesBefore that it stands behind
+     */
+    private record Source(String name, long linesBefore) {
+
+        String place(@Nullable JsonLocation location) {
+            return location == null
+                    ? "an unknown place"
+                    : "line " + (linesBefore + location.getLineNr()) + ", column " + location.getColumnNr();
+        }
+    }
+
     private final Json root;
     private final IdentityHashMap<Json, Integer> lines;
 
@@ -58,6 +74,22 @@ public final class JsonDocument {
      * @throws JsonException when it is not JSON or goes beyond a limit, naming line and column
      */
     public static JsonDocument read(String name, byte[] bytes) {
+        return read(new Source(name, 0), bytes);
+    }
+
+    /**
+     * Reads the JSON value on one line of a file that holds many; limits as for a file.
+     *
+     * @param name what the file is called in messages
+     * @param line on which the value stands, from 1
+     * @param bytes of that line, UTF-8
+     * @throws JsonException when it is not JSON or goes beyond a limit, naming line and column in the file
+     */
+    public static JsonDocument readLine(String name, long line, byte[] bytes) {
+        return read(new Source(name, line - 1), bytes);
+    }
+
+    private static JsonDocument read(Source source, byte[] bytes) {
         String text;
         try {
             text = StandardCharsets.UTF_8
@@ -65,9 +97,9 @@ public final class JsonDocument {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new JsonException(name + " is not UTF-8 text; save it as UTF-8 and try again.", e);
+            throw new JsonException(source.name() + " is not UTF-8 text; save it as UTF-8 and try again.", e);
         }
-        return read(name, text.startsWith("\uFEFF") ? text.substring(1) : text);
+        return read(source, text.startsWith("\uFEFF") ? text.substring(1) : text);
     }
 
     /**
@@ -76,45 +108,50 @@ public final class JsonDocument {
      * @throws JsonException when it is not JSON or goes beyond a limit
      */
     public static JsonDocument read(String name, String text) {
+        return read(new Source(name, 0), text);
+    }
+
+    private static JsonDocument read(Source source, String text) {
         try (JsonParser parser = READER.createParser(text)) {
-            return read(name, parser);
+            return read(source, parser);
         } catch (JsonProcessingException e) {
             throw new JsonException(
-                    name + " is not valid JSON at " + place(e.getLocation()) + ": " + reason(e.getOriginalMessage())
-                            + ".",
+                    source.name() + " is not valid JSON at " + source.place(e.getLocation()) + ": "
+                            + reason(e.getOriginalMessage()) + ".",
                     e);
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory cannot fail to be read", e);
         }
     }
 
-    private static JsonDocument read(String name, JsonParser parser) throws IOException {
+    private static JsonDocument read(Source source, JsonParser parser) throws IOException {
         IdentityHashMap<Json, Integer> lines = new IdentityHashMap<>();
         try {
             if (parser.nextToken() == null) {
-                throw new JsonException(name + " is empty; it should hold one JSON object.");
+                throw new JsonException(source.name() + " is empty; it should hold one JSON object.");
             }
-            Json root = value(name, parser, lines);
+            Json root = value(source, parser, lines);
             if (parser.nextToken() != null) {
-                throw new JsonException(name + " goes on after its end, at " + place(parser.currentTokenLocation())
-                        + "; it should hold one JSON value only.");
+                throw new JsonException(source.name() + " goes on after its end, at "
+                        + source.place(parser.currentTokenLocation()) + "; it should hold one JSON value only.");
             }
             return new JsonDocument(root, lines);
         } catch (StreamConstraintsException e) {
-            throw new JsonException(beyond(name, parser.currentLocation()), e);
+            throw new JsonException(beyond(source, parser.currentLocation()), e);
         }
     }
 
-    private static Json value(String name, JsonParser parser, IdentityHashMap<Json, Integer> lines) throws IOException {
+    private static Json value(Source source, JsonParser parser, IdentityHashMap<Json, Integer> lines)
+            throws IOException {
         JsonToken token = parser.currentToken();
         int line = parser.currentTokenLocation().getLineNr();
         return switch (token) {
             case START_OBJECT -> {
                 Map<String, Json> values = new LinkedHashMap<>();
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
-                    String key = whole(name, parser, parser.currentName());
+                    String key = whole(source, parser, parser.currentName());
                     parser.nextToken();
-                    values.put(key, value(name, parser, lines));
+                    values.put(key, value(source, parser, lines));
                 }
                 Json fields = new Json.Fields(values);
                 lines.put(fields, line);
@@ -123,14 +160,14 @@ public final class JsonDocument {
             case START_ARRAY -> {
                 List<Json> values = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
-                    values.add(value(name, parser, lines));
+                    values.add(value(source, parser, lines));
                 }
                 Json items = new Json.Items(values);
                 lines.put(items, line);
                 yield items;
             }
-            case VALUE_STRING -> new Json.Text(whole(name, parser, parser.getText()));
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Json.Decimal(number(name, parser));
+            case VALUE_STRING -> new Json.Text(whole(source, parser, parser.getText()));
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Json.Decimal(number(source, parser));
             case VALUE_TRUE -> new Json.Flag(true);
             case VALUE_FALSE -> new Json.Flag(false);
             case VALUE_NULL -> Json.NOTHING;
@@ -138,30 +175,30 @@ public final class JsonDocument {
         };
     }
 
-    private static BigDecimal number(String name, JsonParser parser) throws IOException {
+    private static BigDecimal number(Source source, JsonParser parser) throws IOException {
         BigDecimal number;
         try {
             number = parser.getDecimalValue();
         } catch (NumberFormatException e) {
-            throw new JsonException(beyond(name, parser.currentTokenLocation()), e);
+            throw new JsonException(beyond(source, parser.currentTokenLocation()), e);
         }
         if (Math.abs((long) number.scale()) > MOST_SCALE) {
-            throw new JsonException(beyond(name, parser.currentTokenLocation()));
+            throw new JsonException(beyond(source, parser.currentTokenLocation()));
         }
         return number;
     }
 
     /** Half a character cannot be written as UTF-8, so it could not be stored and named by its hash. */
-    private static String whole(String name, JsonParser parser, String text) {
+    private static String whole(Source source, JsonParser parser, String text) {
         if (!JsonText.isWhole(text)) {
-            throw new JsonException(name + " holds half a character (a lone surrogate) at "
-                    + place(parser.currentTokenLocation()) + "; write the whole character.");
+            throw new JsonException(source.name() + " holds half a character (a lone surrogate) at "
+                    + source.place(parser.currentTokenLocation()) + "; write the whole character.");
         }
         return text;
     }
 
-    private static String beyond(String name, JsonLocation location) {
-        return name + " goes beyond what is read safely at " + place(location)
+    private static String beyond(Source source, JsonLocation location) {
+        return source.name() + " goes beyond what is read safely at " + source.place(location)
                 + ": nesting up to 16, texts up to 20,000 characters, names up to 64, numbers up to 20 and exponents up"
                 + " to " + MOST_SCALE + ".";
     }
@@ -177,12 +214,6 @@ public final class JsonDocument {
                 : "look there for a missing comma, quote or bracket, or for what is no plain number";
     }
 
-    private static String place(JsonLocation location) {
-        return location == null
-                ? "an unknown place"
-                : "line " + location.getLineNr() + ", column " + location.getColumnNr();
-    }
-
     /** The value. */
     public Json root() {
         return root;
@@ -193,7 +224,7 @@ public final class JsonDocument {
         if (root instanceof Json.Fields fields) {
             return new FieldReader(fields, "", findings, this::lineOf);
         }
-        findings.add("", 1, "the file holds no JSON object; it should begin with {.");
+        findings.add("", 1, "there is no JSON object; it should begin with {.");
         return new FieldReader(Json.fields().done(), "", findings, this::lineOf);
     }
 

@@ -25,7 +25,7 @@ import thalweg.route.PartialDate;
 public final class AnalyzeRig {
 
     /** Larger files are no rigs [bytes]. */
-    private static final int LARGEST = 100_000;
+    static final int LARGEST = 100_000;
 
     private AnalyzeRig() {}
 
@@ -35,11 +35,25 @@ public final class AnalyzeRig {
      * @throws InputException when there is none, or none that can be computed
      */
     public static RigInput read(Path file) {
+        return open(file, in -> read(file.toString(), in));
+    }
+
+    /** What is done with an open stream. */
+    interface Reading<T> {
+        T of(InputStream in) throws IOException;
+    }
+
+    /**
+     * Does something with the content of a file.
+     *
+     * @throws InputException when it cannot be read
+     */
+    static <T> T open(Path file, Reading<T> reading) {
         if (file.toString().isBlank()) {
             throw new InputException("The name of the rig file is empty; name one, or - for standard input.");
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return read(file.toString(), in);
+            return reading.of(in);
         } catch (NoSuchFileException e) {
             throw new InputException("There is no file " + file + "; check the path.", e);
         } catch (IOException e) {

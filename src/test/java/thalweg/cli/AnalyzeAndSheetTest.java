@@ -55,15 +55,16 @@ final class AnalyzeAndSheetTest {
     }
 
     @Test
-    void severalFilesAreOneLineEachInJsonLines() {
-        Shell.Ran ran = shell.run("analyze", "--jsonl", RIG, TREE);
+    void oneObjectIsForOneFile() {
+        Shell.Ran ran = shell.run("analyze", "--json", RIG, TREE);
 
-        assertThat(ran.out().lines()).hasSize(2).allMatch(line -> line.startsWith("{"));
-        assertThat(shell.run("analyze", "--json", RIG, TREE).code()).isEqualTo(2);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).startsWith("--json prints one object, for one file");
     }
 
     @Test
-    void aWrongFileAmongSeveralPrintsAndKeepsNothing() throws IOException {
+    void aWrongFileAmongSeveralToAttachPrintsAndKeepsNothing() throws IOException {
         Path wrong = Files.writeString(home.resolve("wrong.json"), "{\"points\": []}");
         shell.run("list", "--demo");
 

@@ -149,7 +149,7 @@ class JsonDocumentTest {
         FieldReader in = JsonDocument.read("trip.json", "[1]").reader(findings);
 
         assertThat(findings.all())
-                .containsExactly(new Finding("", 1, "the file holds no JSON object; it should begin with {."));
+                .containsExactly(new Finding("", 1, "there is no JSON object; it should begin with {."));
         assertThat(in.unasked()).isEmpty();
     }
 }

@@ -15,11 +15,13 @@ import thalweg.json.Finding;
 import thalweg.json.Findings;
 import thalweg.json.Json;
 import thalweg.json.JsonDocument;
+import thalweg.json.JsonException;
 import thalweg.json.JsonText;
 import thalweg.rig.CheckedRig;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
 import thalweg.rig.RigDraft;
+import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigKind;
 import thalweg.rig.SetupDraft;
@@ -51,6 +53,30 @@ public final class RigFile {
      */
     public static RigInput read(String name, String text) {
         return checked(name, JsonDocument.read(name, text));
+    }
+
+    /**
+     * The rig on one line of a file that holds a rig a line, or everything that is wrong with the line.
+     *
+     * @param name of the file, for messages
+     * @param line its number, from 1
+     */
+    static CheckedRig line(String name, long line, byte[] bytes) {
+        Findings findings = new Findings();
+        RigDraft draft;
+        try {
+            draft = draft(JsonDocument.readLine(name, line, bytes).reader(findings));
+        } catch (JsonException e) {
+            return new CheckedRig(Optional.empty(), List.of(new RigFinding("", e.sentence())));
+        }
+        if (findings.none()) {
+            return draft.check();
+        }
+        return new CheckedRig(
+                Optional.empty(),
+                findings.all().stream()
+                        .map(one -> new RigFinding(one.path(), one.sentence()))
+                        .toList());
     }
 
     private static RigInput checked(String name, JsonDocument document) {
