@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.rig.Analyze;
-import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
@@ -110,8 +110,8 @@ final class AnalyzeAction extends Action {
     }
 
     private void show(RigInput input) {
-        RigAnswer answer = Analyze.of(input);
-        print(json ? AnalyzeRig.json(answer) : new RigReport(surrounds().phrases(), shared().units()).of(answer));
+        RigStudy study = RigStudy.of(Analyze.of(input)).withBestFocus();
+        print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
         surrounds().out().flush();
     }
 

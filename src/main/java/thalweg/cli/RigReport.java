@@ -11,6 +11,7 @@ import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPoint;
 import thalweg.rig.RigSetup;
+import thalweg.rig.RigStudy;
 import thalweg.rig.Sliding;
 import thalweg.rig.WorstForce;
 import thalweg.text.Phrases;
@@ -30,7 +31,8 @@ final class RigReport {
         this.units = units;
     }
 
-    String of(RigAnswer answer) {
+    String of(RigStudy study) {
+        RigAnswer answer = study.answer();
         StringBuilder out = new StringBuilder();
         RigInput input = answer.input();
         out.append(input.name().isEmpty() ? "Rig" : input.name()).append('\n');
@@ -69,6 +71,8 @@ final class RigReport {
         indented(out, "", phrases.say("rig.safety"));
         out.append(Columns.of(safety.table(answer)));
         safety.remarks(answer).forEach(line -> indented(out, "- ", line));
+        out.append('\n');
+        new StudyReport(phrases, units).lines(study).forEach(line -> indented(out, "", line));
         out.append('\n');
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())

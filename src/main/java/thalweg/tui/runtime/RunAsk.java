@@ -72,6 +72,9 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.WriteSheet sheet) {
             return written(sheet);
         }
+        if (effect instanceof Ask.FindBestFocus find) {
+            return new Told.BestFocusFound(find.input(), AnalyzeRig.bestFocus(find.input()));
+        }
         if (effect instanceof Ask.ReadWaypoints read) {
             ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
             return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());

@@ -65,6 +65,9 @@ public sealed interface Ask extends Effect {
     /** A rigging note; answered by {@link Told.Saved}. */
     record AddNote(RiggingNote note) implements Ask {}
 
+    /** A rig whose best focus is looked for; answered by {@link Told.BestFocusFound}. */
+    record FindBestFocus(RigInput input) implements Ask {}
+
     /** A rig to compute and keep with a station; answered by {@link Told.Saved}. */
     record AttachAnalysis(StationRecord station, RigInput input) implements Ask {}
 

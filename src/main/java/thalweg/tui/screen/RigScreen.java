@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.rig.BestFocus;
 import thalweg.rig.Knot;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
@@ -113,11 +114,31 @@ record RigScreen(
                 Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
+        bindings.addAll(studies(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
                 .quiet());
         return bindings;
+    }
+
+    private List<Binding> studies(Surroundings around) {
+        boolean none = answer.figures().isEmpty();
+        Optional<BestFocus.Found> best = answer.studies().best().flatMap(BestFocus::found);
+        return List.of(
+                Binding.of(
+                                Key.of('b'),
+                                around.say("key.best_focus"),
+                                () -> Step.stay(this)
+                                        .doing(new Ask.FindBestFocus(
+                                                answer.figures().orElseThrow().input())))
+                        .unless(none, around.say("rig.no_answer")),
+                Binding.of(
+                                Key.of('m'),
+                                around.say("key.move_to_best"),
+                                () -> movedTo(best.orElseThrow().focus()))
+                        .unless(best.isEmpty(), around.say("rig.best.first"))
+                        .quiet());
     }
 
     private List<Binding> coarse(Surroundings around, boolean none, String nothing) {
@@ -148,6 +169,11 @@ record RigScreen(
         return new RigScreen(station, anchor, rig, answer, stated, options, other);
     }
 
+    /** What was asked for is at the top of the text, and the text is in sight. */
+    private RigScreen studied(RigStudies studies) {
+        return new RigScreen(station, anchor, rig, answer.with(studies), stated, options, view.atText());
+    }
+
     private Step nextLoss() {
         return Step.stay(
                 with(view.nextLoss(answer.figures().orElseThrow().losses().size())));
@@ -164,12 +190,15 @@ record RigScreen(
         return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
 
-    /** To the centimetre, so that many small steps do not add up to an odd number. */
     private Step moved(double across, double up) {
+        List<Double> at = draft().orElseThrow().rig().focus();
+        return movedTo(new Vector3(at.get(0) + across, at.get(1) + up, at.get(2)));
+    }
+
+    /** To the centimetre, so that many small steps do not add up to an odd number. */
+    private Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
-        List<Double> at = before.rig().focus();
-        Vector3 to = new Vector3(
-                Math.round((at.get(0) + across) * 100) / 100.0, Math.round((at.get(1) + up) * 100) / 100.0, at.get(2));
+        Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
         return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), stated));
     }
 
@@ -217,6 +246,11 @@ record RigScreen(
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
         }
+        if (message instanceof Told.BestFocusFound found) {
+            return answer.isOf(found.input())
+                    ? Step.stay(studied(answer.studies().with(found.best())))
+                    : Step.stay(this);
+        }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
         }
@@ -243,6 +277,7 @@ record RigScreen(
             text.addAll(LossText.lines(loss, around));
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
+        text.addAll(StudyText.of(answer.studies(), around));
         answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, answer.knot(), around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));

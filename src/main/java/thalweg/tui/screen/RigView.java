@@ -23,6 +23,11 @@ record RigView(int top, boolean textOnly, int lost) {
         return new RigView(0, !textOnly, lost);
     }
 
+    /** The top of the text, also where a terminal is so small that it shows the drawing or the text. */
+    RigView atText() {
+        return new RigView(0, true, lost);
+    }
+
     /** The loss of the next point, after the last one the whole rig again. */
     RigView nextLoss(int points) {
         return new RigView(0, false, lost + 1 < points ? lost + 1 : -1);

@@ -14,6 +14,7 @@ import thalweg.json.JsonDocument;
 import thalweg.json.JsonText;
 import thalweg.rig.Analyze;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigStudy;
 
 final class RigAnswerTextTest {
 
@@ -28,7 +29,9 @@ final class RigAnswerTextTest {
     }
 
     private static Json.Fields answer(String text) {
-        return (Json.Fields) JsonDocument.read("the answer", RigAnswerText.write(analyzed(text)))
+        return (Json.Fields) JsonDocument.read(
+                        "the answer",
+                        RigAnswerText.write(RigStudy.of(analyzed(text)).withBestFocus()))
                 .root();
     }
 
@@ -101,6 +104,32 @@ final class RigAnswerTextTest {
 
         assertThat(at(answer, "safety", "sliding loop", "steady")).isEqualTo(Json.NOTHING);
         assertThat(number(answer, "safety", "sliding loop (strand)", "steady")).isPositive();
+    }
+
+    private static final String V = """
+            {"points": [{"name": "A", "at": [-0.3, 0], "strength_kN": 25}, {"name": "B", "at": [0.3, 0], "strength_kN": 15}],
+             "load": {"mass_kg": 90, "toward_deg": 0, "sway_deg": 5},
+             "rig": {"kind": "focused", "focus": [0, -0.6], "EA_kN": 70}}
+            """;
+
+    @Test
+    void theBestFocusLeansTowardsTheStrongerPoint() {
+        Json.Fields answer = answer(V);
+
+        assertThat(number(answer, "best_focus", "focus", "0")).isBetween(-0.2, -0.02);
+        assertThat(number(answer, "best_focus", "focus", "1")).isEqualTo(-0.6);
+        assertThat(number(answer, "best_focus", "share", "A"))
+                .isGreaterThan(number(answer, "best_focus", "share", "B"));
+        assertThat(number(answer, "best_focus", "least_safety_ratio"))
+                .isGreaterThan(number(answer, "best_focus", "least_safety_ratio_as_given"));
+        assertThat(number(answer, "safety", "B", "steady"))
+                .isEqualTo(number(answer, "best_focus", "least_safety_ratio_as_given"));
+    }
+
+    @Test
+    void aBestFocusThatThereIsNotIsNullWithItsReason() {
+        assertThat(at(answer(SLIDING), "best_focus")).isEqualTo(Json.NOTHING);
+        assertThat(((Json.Text) at(answer(SLIDING), "best_focus_why")).value()).contains("place of its own");
     }
 
     @Test

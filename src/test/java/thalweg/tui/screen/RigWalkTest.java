@@ -216,6 +216,28 @@ final class RigWalkTest {
     }
 
     @Test
+    void theBestFocusIsLookedForAndMovedTo() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r").type("m");
+            assertThat(walk.screen()).contains("There is no best focus to move to; b looks for one.");
+            walk.press(Key.Named.LEFT, 12).type("b");
+            assertThat(words(walk)).contains("Best focus on the line across the aim: right 0.20");
+            walk.type("m");
+            assertThat(walk.screen()).contains("right 0.20 m, up -0.42 m").doesNotContain("Best focus on the line");
+        }
+    }
+
+    @Test
+    void aBestFocusThatMakesNoSenseSaysWhyOnASmallScreenToo() {
+        try (Walk walk = atPorte(12, 40, Glyphs.BRAILLE)) {
+            choose(walk, 1, true);
+            walk.type("b");
+
+            assertThat(words(walk)).contains("Best focus: none. The master slides to a place of its own");
+        }
+    }
+
+    @Test
     void fieldsThatAreLeftEmptyAreAssumedOrUnknown() {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
             walk.type("r").type("o").press(SAVE).type("a");

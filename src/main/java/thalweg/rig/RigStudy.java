@@ -1,0 +1,22 @@
+package thalweg.rig;
+
+import java.util.Optional;
+
+/**
+ * An answer with what takes longer to compute, as far as somebody asked for it.
+ *
+ * @param answer what the model says about the rig
+ * @param bestFocus where the focus would spare the weakest point most
+ */
+public record RigStudy(RigAnswer answer, Optional<BestFocus> bestFocus) {
+
+    /** The answer, and nothing that takes longer. */
+    public static RigStudy of(RigAnswer answer) {
+        return new RigStudy(answer, Optional.empty());
+    }
+
+    /** The same with the best focus. */
+    public RigStudy withBestFocus() {
+        return new RigStudy(answer, Optional.of(FindBestFocus.of(answer.input())));
+    }
+}
