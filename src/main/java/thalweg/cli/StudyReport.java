@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import thalweg.rig.BestFocus;
+import thalweg.rig.CascadeOdds;
+import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
 import thalweg.rig.Vector3;
 import thalweg.text.Phrases;
@@ -26,6 +28,30 @@ final class StudyReport {
     List<String> lines(RigStudy study) {
         List<String> lines = new ArrayList<>();
         study.bestFocus().ifPresent(best -> lines.add(best(best)));
+        study.cascade()
+                .ifPresent(odds -> lines.addAll(cascade(odds, study.answer().input())));
+        return lines;
+    }
+
+    private List<String> cascade(CascadeOdds odds, RigInput input) {
+        if (odds.unknown().isPresent()) {
+            return List.of("", phrases.say("rig.cascade.none", odds.unknown().get()));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("");
+        lines.add(phrases.say("rig.cascade", odds.trials(), odds.seed()));
+        odds.anyPointFails().ifPresent(share -> lines.add(phrases.say("rig.cascade.any", share.print())));
+        odds.everythingLost().ifPresent(share -> lines.add(phrases.say("rig.cascade.all", share.print())));
+        lines.add(phrases.say(
+                "rig.cascade.beliefs",
+                input.points().stream()
+                        .map(point -> point.name() + " " + point.spread())
+                        .collect(Collectors.joining(", ")),
+                input.load().spread()));
+        lines.add(phrases.say("rig.cascade.error", odds.printError()));
+        if (odds.rising()) {
+            lines.add(phrases.say("rig.cascade.rising"));
+        }
         return lines;
     }
 

@@ -130,7 +130,7 @@ public final class FindBestFocus {
         if (low <= 0 && high >= 0 && merit(asGiven) >= merit(best) * (1 - NO_GAIN)) {
             return new BestFocus(
                     Optional.of(found(given, given)),
-                    "The focus as it is is as good as any: " + name(asGiven.weakest())
+                    "No other focus on the line is better: " + name(asGiven.weakest())
                             + " is nearest to its strength.");
         }
         RigAnswer there = Analyze.of(withFocus(best.at()).orElseThrow());

@@ -162,7 +162,7 @@ class BestFocusTest {
         BestFocus best = FindBestFocus.of(Rigs.input(pair(20, 20, 0)));
 
         assertThat(best.found().orElseThrow().focus()).isEqualTo(Vector3.ZERO);
-        assertThat(best.why()).contains("as good as any");
+        assertThat(best.why()).contains("No other focus on the line is better");
     }
 
     @Test

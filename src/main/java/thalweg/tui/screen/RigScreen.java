@@ -7,6 +7,8 @@ import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.BestFocus;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
 import thalweg.rig.Knot;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
@@ -48,8 +50,6 @@ record RigScreen(
         RigView view)
         implements Screen {
 
-    private static final double FINE_METRES = 0.01;
-    private static final double COARSE_METRES = 0.1;
     private static final int LEAST_ROWS_FOR_BOTH = 20;
 
     /** Not opened yet. */
@@ -91,19 +91,7 @@ record RigScreen(
         String nothing = around.say("rig.nothing");
         boolean none = draft().isEmpty();
         List<Binding> bindings = new ArrayList<>();
-        bindings.add(Binding.of(Key.Named.LEFT, around.say("key.focus_left"), () -> moved(-FINE_METRES, 0))
-                .unless(none, nothing)
-                .quiet());
-        bindings.add(Binding.of(Key.Named.RIGHT, around.say("key.focus_right"), () -> moved(FINE_METRES, 0))
-                .unless(none, nothing)
-                .quiet());
-        bindings.add(Binding.of(Key.Named.UP, around.say("key.focus_up"), () -> moved(0, FINE_METRES))
-                .unless(none, nothing)
-                .quiet());
-        bindings.add(Binding.of(Key.Named.DOWN, around.say("key.focus_down"), () -> moved(0, -FINE_METRES))
-                .unless(none, nothing)
-                .quiet());
-        bindings.addAll(coarse(around, none, nothing));
+        bindings.addAll(FocusKeys.of(around, this::moved, none));
         bindings.add(Binding.of(Key.of('a'), around.say("key.attach"), this::attach)
                 .unless(!stated, around.say("rig.state_first"))
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer"))
@@ -134,30 +122,15 @@ record RigScreen(
                                                 answer.figures().orElseThrow().input())))
                         .unless(none, around.say("rig.no_answer")),
                 Binding.of(
+                                Key.of('c'),
+                                around.say(answer.studies().running().isPresent() ? "key.cascade_stop" : "key.cascade"),
+                                this::cascade)
+                        .unless(none, around.say("rig.no_answer")),
+                Binding.of(
                                 Key.of('m'),
                                 around.say("key.move_to_best"),
                                 () -> movedTo(best.orElseThrow().focus()))
                         .unless(best.isEmpty(), around.say("rig.best.first"))
-                        .quiet());
-    }
-
-    private List<Binding> coarse(Surroundings around, boolean none, String nothing) {
-        return List.of(
-                Binding.of(Key.shift(Key.Named.LEFT), around.say("key.focus_left_far"), () -> moved(-COARSE_METRES, 0))
-                        .or(Key.of('h'))
-                        .unless(none, nothing)
-                        .quiet(),
-                Binding.of(Key.shift(Key.Named.RIGHT), around.say("key.focus_right_far"), () -> moved(COARSE_METRES, 0))
-                        .or(Key.of('l'))
-                        .unless(none, nothing)
-                        .quiet(),
-                Binding.of(Key.shift(Key.Named.UP), around.say("key.focus_up_far"), () -> moved(0, COARSE_METRES))
-                        .or(Key.of('k'))
-                        .unless(none, nothing)
-                        .quiet(),
-                Binding.of(Key.shift(Key.Named.DOWN), around.say("key.focus_down_far"), () -> moved(0, -COARSE_METRES))
-                        .or(Key.of('j'))
-                        .unless(none, nothing)
                         .quiet());
     }
 
@@ -167,6 +140,30 @@ record RigScreen(
 
     private RigScreen with(RigView other) {
         return new RigScreen(station, anchor, rig, answer, stated, options, other);
+    }
+
+    /** Begins one, or stops the one that runs. */
+    private Step cascade() {
+        if (answer.studies().running().isPresent()) {
+            return Step.stay(with(answer.with(answer.studies().stopped())));
+        }
+        Cascade cascade = new Cascade(answer.figures().orElseThrow().input());
+        CascadeOdds first = CascadeOdds.begin(CascadeOdds.TRIALS, CascadeOdds.SEED);
+        return Step.stay(studied(answer.studies().beginning(cascade, first))).doing(new Ask.NextTrials(cascade, first));
+    }
+
+    /** Goes on with the next trials, unless it was stopped or the rig has changed meanwhile. */
+    private Step ran(Told.CascadeRan ran) {
+        if (!answer.studies().runs(ran.cascade())) {
+            return Step.stay(this);
+        }
+        RigStudies now = answer.studies().with(ran.odds());
+        Step step = Step.stay(with(answer.with(now)));
+        return now.running().isEmpty() ? step : step.doing(new Ask.NextTrials(ran.cascade(), ran.odds()));
+    }
+
+    private RigScreen with(RigFigures others) {
+        return new RigScreen(station, anchor, rig, others, stated, options, view);
     }
 
     /** What was asked for is at the top of the text, and the text is in sight. */
@@ -251,6 +248,9 @@ record RigScreen(
                     ? Step.stay(studied(answer.studies().with(found.best())))
                     : Step.stay(this);
         }
+        if (message instanceof Told.CascadeRan ran) {
+            return ran(ran);
+        }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
         }
@@ -277,7 +277,7 @@ record RigScreen(
             text.addAll(LossText.lines(loss, around));
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
-        text.addAll(StudyText.of(answer.studies(), around));
+        text.addAll(StudyText.of(answer.studies(), answer.figures(), around));
         answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, answer.knot(), around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));

@@ -14,6 +14,8 @@ import thalweg.logbook.GivenSheet;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.TripInCanyon;
 import thalweg.rig.BestFocus;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
 import thalweg.rig.KeptRig;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
@@ -58,6 +60,9 @@ public sealed interface Told extends Message {
 
     /** Where the focus of a rig would spare its weakest point most. */
     record BestFocusFound(RigInput input, BestFocus best) implements Told {}
+
+    /** What the trials of a cascade have come to so far. */
+    record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}
 
     /** What was entered is in the database. */
     record Saved() implements Told {}

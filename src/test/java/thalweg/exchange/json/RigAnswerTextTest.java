@@ -7,13 +7,16 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thalweg.body.Limits;
 import thalweg.json.Json;
 import thalweg.json.JsonDocument;
 import thalweg.json.JsonText;
 import thalweg.rig.Analyze;
+import thalweg.rig.Cascade;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
 
 final class RigAnswerTextTest {
@@ -130,6 +133,34 @@ final class RigAnswerTextTest {
     void aBestFocusThatThereIsNotIsNullWithItsReason() {
         assertThat(at(answer(SLIDING), "best_focus")).isEqualTo(Json.NOTHING);
         assertThat(((Json.Text) at(answer(SLIDING), "best_focus_why")).value()).contains("place of its own");
+    }
+
+    private static Json.Fields cascade(String text) {
+        RigInput input = RigFile.read("the rig", text);
+        RigStudy study =
+                RigStudy.of(Analyze.of(input)).with(Optional.of(Cascade.of(input, 4_000, 3, (done, all) -> true)));
+        return (Json.Fields)
+                JsonDocument.read("the answer", RigAnswerText.write(study)).root();
+    }
+
+    @Test
+    void aCascadeHasItsSeedAndItsIntervals() {
+        Json.Fields answer = cascade(V.replace("25}", "0.8}").replace("15}", "0.8}"));
+
+        assertThat(number(answer, "cascade", "trials")).isEqualTo(4000);
+        assertThat(number(answer, "cascade", "seed")).isEqualTo(3);
+        double p = number(answer, "cascade", "any_point_fails", "p");
+        assertThat(p).isBetween(0.02, 0.9);
+        assertThat(number(answer, "cascade", "any_point_fails", "low")).isLessThan(p);
+        assertThat(number(answer, "cascade", "any_point_fails", "high")).isGreaterThan(p);
+        assertThat(number(answer, "cascade", "all_lost", "count")).isPositive();
+        assertThat(((Json.Text) at(answer, "cascade", "note")).value()).contains("never a promise");
+    }
+
+    @Test
+    void oddsThatAreUnknownAreNullWithTheirReason() {
+        assertThat(at(cascade(SLIDING), "cascade")).isEqualTo(Json.NOTHING);
+        assertThat(((Json.Text) at(cascade(SLIDING), "cascade_why")).value()).contains("the strength of B");
     }
 
     @Test
