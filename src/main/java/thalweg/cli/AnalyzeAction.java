@@ -6,12 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.rig.Analyze;
-import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
@@ -46,6 +47,9 @@ final class AnalyzeAction extends Action {
     @Option(names = "--attach", description = "keep the analysis with that station")
     private boolean attach;
 
+    @Mixin
+    private CascadeOptions cascade = new CascadeOptions();
+
     private boolean headed;
 
     AnalyzeAction(Surrounds surrounds) {
@@ -57,6 +61,7 @@ final class AnalyzeAction extends Action {
         if (attach != (station != null)) {
             throw new InputException("--station and --attach go together: one says where, the other that it is kept.");
         }
+        cascade.check();
         if (jsonl) {
             return lines();
         }
@@ -110,14 +115,15 @@ final class AnalyzeAction extends Action {
     }
 
     private void show(RigInput input) {
-        RigAnswer answer = Analyze.of(input);
-        print(json ? AnalyzeRig.json(answer) : new RigReport(surrounds().phrases(), shared().units()).of(answer));
+        RigStudy study = RigStudy.of(Analyze.of(input)).withBestFocus().with(cascade.odds(input, this::tell));
+        print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
         surrounds().out().flush();
     }
 
     private int lines() {
-        if (json || attach) {
-            throw new InputException("--jsonl goes neither with --json nor with --attach; leave one of them out.");
+        if (json || attach || cascade.asked()) {
+            throw new InputException(
+                    "--jsonl goes neither with --json nor with --attach nor with --cascade; leave one of them out.");
         }
         AnalyzeLines work = new AnalyzeLines(this::send);
         int code = ExitCodes.DONE;

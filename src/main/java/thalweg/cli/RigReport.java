@@ -10,6 +10,7 @@ import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPoint;
+import thalweg.rig.RigStudy;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
 import thalweg.text.Phrases;
@@ -29,7 +30,8 @@ final class RigReport {
         this.units = units;
     }
 
-    String of(RigAnswer answer) {
+    String of(RigStudy study) {
+        RigAnswer answer = study.answer();
         StringBuilder out = new StringBuilder();
         RigInput input = answer.input();
         out.append(input.name().isEmpty() ? "Rig" : input.name()).append('\n');
@@ -66,6 +68,13 @@ final class RigReport {
         indented(out, "", phrases.say("rig.losses"));
         out.append(Columns.of(losses.table(answer)));
         losses.remarks(answer).forEach(line -> indented(out, "- ", line));
+        out.append('\n');
+        SafetyReport safety = new SafetyReport(phrases, units);
+        indented(out, "", phrases.say("rig.safety"));
+        out.append(Columns.of(safety.table(answer)));
+        safety.remarks(answer).forEach(line -> indented(out, "- ", line));
+        out.append('\n');
+        new StudyReport(phrases, units).lines(study).forEach(line -> indented(out, "", line));
         out.append('\n');
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())

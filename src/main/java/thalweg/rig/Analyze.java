@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import thalweg.units.Angle;
 
@@ -42,23 +43,19 @@ public final class Analyze {
         return new Analyze(input).answer();
     }
 
+    /** The hardest pull on each point over the sector, in the order of the input, and nothing else of the answer. */
+    static List<WorstForce> worst(RigInput input) {
+        return new Analyze(input).worstForces();
+    }
+
     private RigAnswer answer() {
         List<RigState> reported = IntStream.rangeClosed(-HALF, HALF)
                 .mapToObj(step -> state(step * finePerStep))
                 .toList();
         RigState steady = reported.get(HALF);
-        HighestState highest =
-                new HighestState(this::state, HALF * finePerStep, Math.min(STRIDE, Math.max(1, finePerStep)));
-        List<WorstForce> worst = new ArrayList<>();
-        for (int i = 0; i < input.points().size(); i++) {
-            int point = i;
-            RigState at = highest.of(state -> state.points().get(point).force().inKilonewtons());
-            PointForce force = at.points().get(point);
-            worst.add(new WorstForce(force.point(), force.force(), at.direction()));
-        }
-        RigState widest = highest.of(Analyze::degrees);
-        RigSector sector =
-                new RigSector(reported, worst, widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
+        RigState widest = highest(Analyze::degrees);
+        RigSector sector = new RigSector(
+                reported, worstForces(), widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
         Optional<FrictionRange> friction = friction();
         List<PointLoss> losses = FindLosses.of(input, steady);
         List<StrandCut> cuts = FindLosses.cuts(input, losses);
@@ -68,7 +65,35 @@ public final class Analyze {
                 CheckRedundant.of(losses, cuts),
                 CheckExtension.of(losses),
                 CheckSolid.of(input, sector));
-        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks);
+        List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses);
+        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety);
+    }
+
+    private RigState highest(ToDoubleFunction<RigState> figure) {
+        return new HighestState(this::state, HALF * finePerStep, Math.min(STRIDE, Math.max(1, finePerStep))).of(figure);
+    }
+
+    private List<WorstForce> worstForces() {
+        List<WorstForce> worst = new ArrayList<>();
+        for (int i = 0; i < input.points().size(); i++) {
+            int point = i;
+            RigState at = highest(state -> state.points().get(point).force().inKilonewtons());
+            PointForce force = at.points().get(point);
+            worst.add(new WorstForce(force.point(), force.force(), at.direction()));
+        }
+        return worst;
+    }
+
+    /** The hardest pull in each strand, in the order in which they are laid. */
+    private List<FindSafety.WorstTension> worstTensions(RigState steady) {
+        List<FindSafety.WorstTension> worst = new ArrayList<>();
+        for (int i = 0; i < steady.strands().size(); i++) {
+            int strand = i;
+            RigState at = highest(state -> state.strands().get(strand).tension().inKilonewtons());
+            StrandPull pull = at.strands().get(strand);
+            worst.add(new FindSafety.WorstTension(pull.label(), pull.count(), pull.tension(), at.direction()));
+        }
+        return worst;
     }
 
     private Optional<FrictionRange> friction() {

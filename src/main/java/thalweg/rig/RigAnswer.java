@@ -15,6 +15,7 @@ import thalweg.units.Length;
  * @param losses what happens when each point lets go, in the order of the input
  * @param cuts what happens when each strand is cut
  * @param checks the letters that were judged, in the order of the checklist
+ * @param safety how many times each point, and then each strand, would hold the largest forces on it
  */
 public record RigAnswer(
         RigInput input,
@@ -23,12 +24,14 @@ public record RigAnswer(
         Optional<FrictionRange> friction,
         List<PointLoss> losses,
         List<StrandCut> cuts,
-        List<LetterCheck> checks) {
+        List<LetterCheck> checks,
+        List<PartSafety> safety) {
 
     public RigAnswer {
         losses = List.copyOf(losses);
         cuts = List.copyOf(cuts);
         checks = List.copyOf(checks);
+        safety = List.copyOf(safety);
     }
 
     /** How far the limiter knots are from the focus, in the order of the points; empty for a rig without any. */

@@ -10,6 +10,7 @@ import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.PartSafety;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
@@ -85,6 +86,10 @@ final class AnalysisView {
                                 phrases.say("rig.verdict." + check.verdict().word()),
                                 check.why()))
                         .toList(),
+                answer.safety().stream()
+                        .map(part -> new AnalysisFigures.SafetyLine(
+                                part.part(), times(part.steady()), times(part.afterLoss())))
+                        .toList(),
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),
@@ -106,6 +111,13 @@ final class AnalysisView {
                                         .map(peak -> new LossFigures.Peak(peak.point(), peak.force()))
                                         .toList(),
                                 after.peaks().map(PeakForces::rising).orElse(false))));
+    }
+
+    private String times(PartSafety.Times times) {
+        if (times.ratio().isPresent()) {
+            return phrases.say("rig.safety.times.where", times.print(), times.why());
+        }
+        return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
     }
 
     private String load(RigInput input) {

@@ -16,9 +16,12 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.BestFocus;
+import thalweg.rig.FindBestFocus;
 import thalweg.rig.KeptRig;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigStudy;
 import thalweg.route.PartialDate;
 
 /** Computes rigs, and keeps them with stations. */
@@ -93,9 +96,14 @@ public final class AnalyzeRig {
         }
     }
 
-    /** An answer as JSON over several lines. */
-    public static String json(RigAnswer answer) {
-        return RigAnswerText.write(answer);
+    /** A study as JSON over several lines. */
+    public static String json(RigStudy study) {
+        return RigAnswerText.write(study);
+    }
+
+    /** Where the focus would spare the weakest point most. */
+    public static BestFocus bestFocus(RigInput input) {
+        return FindBestFocus.of(input);
     }
 
     /** An answer as JSON on one line. */

@@ -23,6 +23,7 @@ import thalweg.units.Force;
  * @param worstAngle the largest over the sector [°]
  * @param losses what comes of the loss of each point, in the order of the rig
  * @param checks lines of the checklist, in order
+ * @param safety how many times each part would hold the largest forces on it
  * @param assumed what nobody stated, so that the program assumed it
  * @param drawing the anchor with its forces
  * @param staleChanges the parts that have changed since, each with what became of it; empty where none has
@@ -40,6 +41,7 @@ public record AnalysisFigures(
         Optional<Angle> worstAngle,
         List<LossFigures> losses,
         List<CheckLine> checks,
+        List<SafetyLine> safety,
         List<Assumption> assumed,
         Drawing drawing,
         List<String> staleChanges) {
@@ -80,6 +82,22 @@ public record AnalysisFigures(
     }
 
     /**
+     * How many times one part would hold the largest forces on it, by its strength as stated.
+     *
+     * @param part a point or a strand
+     * @param steady in words, at rest over the sector: how many times, or why that is unknown
+     * @param afterLoss in words, over the model peak after the loss of a point
+     */
+    public record SafetyLine(String part, String steady, String afterLoss) {
+
+        public SafetyLine {
+            if (part.isBlank() || steady.isBlank() || afterLoss.isBlank()) {
+                throw new IllegalArgumentException("a line says of which part, and both figures or why there are none");
+            }
+        }
+    }
+
+    /**
      * Something that nobody stated.
      *
      * @param key its name in a rig file
@@ -98,6 +116,7 @@ public record AnalysisFigures(
         points = List.copyOf(points);
         losses = List.copyOf(losses);
         checks = List.copyOf(checks);
+        safety = List.copyOf(safety);
         assumed = List.copyOf(assumed);
         staleChanges = List.copyOf(staleChanges);
         if (points.isEmpty() || layout.isBlank() || load.isBlank() || program.isBlank()) {

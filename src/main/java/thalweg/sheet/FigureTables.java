@@ -126,6 +126,24 @@ final class FigureTables {
                 .orElseGet(() -> wording.toned(Tone.UNKNOWN, "sheet.analysis.loss.unknown"));
     }
 
+    /** Nothing where the analysis was made without it. */
+    Optional<Block> safety(AnalysisFigures figures) {
+        if (figures.safety().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> columns = List.of(
+                wording.say("sheet.analysis.part"),
+                wording.say("sheet.analysis.safety.steady"),
+                wording.say("sheet.analysis.safety.after_loss"));
+        List<List<Cell>> rows = figures.safety().stream()
+                .map(line -> List.of(
+                        Cell.of(Words.of(line.part())),
+                        Cell.of(Words.of(line.steady())),
+                        Cell.of(Words.of(line.afterLoss()))))
+                .toList();
+        return Optional.of(new Block.Table(wording.say("sheet.analysis.safety"), columns, rows));
+    }
+
     private static String percent(double share) {
         return String.format(Locale.ROOT, "%.0f", share * 100);
     }

@@ -35,6 +35,8 @@ final class AnalyzeAndSheetTest {
         assertThat(ran.out())
                 .contains("POINT", "AT THE AIM", "left bolt", "Largest angle")
                 .contains("E  Equalised:", "A  Angle:")
+                .contains("Best focus on the line across the aim")
+                .contains("STRENGTH OVER IT", "with the load toward", "when right bolt goes")
                 .contains("What the model takes for granted", "Cautions", "not a replacement for training");
     }
 
@@ -43,6 +45,40 @@ final class AnalyzeAndSheetTest {
         assertThat(shell.run("analyze", "--units", "imperial", RIG).out())
                 .contains("lbf")
                 .doesNotContain(" kN");
+    }
+
+    @Test
+    void aCascadeSaysWhatItComparesAndFromWhichSeed() {
+        Shell.Ran ran = shell.run("analyze", RIG, "--cascade", "--trials", "3000", "--seed", "9");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("Cascade, 3000 trials, seed 9: a comparison of layouts", "never a")
+                .contains("0 of 3000, under 3/3000 if your beliefs hold; hidden defects");
+        assertThat(shell.run("analyze", TREE, "--cascade").out())
+                .contains("Cascade: unknown. Not known: the strength of");
+        assertThat(shell.run("analyze", RIG, "--json").out())
+                .doesNotContain("cascade")
+                .contains("best_focus");
+    }
+
+    @Test
+    void aLongCascadeTellsHowFarItIs() {
+        Shell.Ran ran = shell.run("analyze", RIG, "--cascade", "--trials", "200000", "--json");
+
+        assertThat(ran.out()).contains("\"trials\": 200000", "\"in_words\": \"0 of 200000");
+        assertThat(ran.err()).contains("100000 of 200000 trials done.");
+    }
+
+    @Test
+    void optionsOfACascadeThatCannotBeAreRefused() {
+        assertThat(shell.run("analyze", RIG, "--trials", "10").err())
+                .contains("--trials and --seed belong to --cascade");
+        assertThat(shell.run("analyze", RIG, "--cascade", "--trials", "0").err())
+                .contains("at least 1");
+        assertThat(shell.run("analyze", RIG, "--cascade", "--trials", "0").code())
+                .isEqualTo(2);
+        assertThat(shell.run("analyze", "--jsonl", RIG, "--cascade").err()).contains("nor with --cascade");
     }
 
     @Test

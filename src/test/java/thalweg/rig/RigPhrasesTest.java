@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class RigPhrasesTest {
 
     @Test
-    void everyCautionAssumptionAndMaterialHasItsWordsAndNothingElseHas() throws IOException {
+    void everyCautionAssumptionMaterialAndKnotHasItsWordsAndNothingElseHas() throws IOException {
         Properties words = new Properties();
         try (InputStream in = RigPhrasesTest.class.getResourceAsStream("/thalweg/phrases/en/rig.properties")) {
             words.load(new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8));
@@ -25,7 +25,9 @@ class RigPhrasesTest {
                 .containsExactlyInAnyOrderElementsOf(Stream.of(
                                 Arrays.stream(RigCaution.values()).map(RigCaution::key),
                                 Arrays.stream(RigAssumption.values()).map(RigAssumption::key),
-                                Arrays.stream(StrandMaterial.values()).map(StrandMaterial::key))
+                                Arrays.stream(StrandMaterial.values()).map(StrandMaterial::key),
+                                Arrays.stream(Knot.values()).map(Knot::key),
+                                Arrays.stream(Knot.Source.values()).map(Knot.Source::key))
                         .flatMap(keys -> keys)
                         .toList());
         assertThat(words.values())

@@ -38,6 +38,8 @@ final class RandomFigures {
                                 false)))),
                 List.of(new AnalysisFigures.CheckLine(
                         marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),
+                List.of(new AnalysisFigures.SafetyLine(
+                        marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),
                 List.of(new AnalysisFigures.Assumption(marks.shownIf(shown), marks.shownIf(shown))),
                 new Drawing(SampleFigures.drawing().shapes(), marks.shownIf(shown)),
                 List.of(marks.shownIf(shown)));

@@ -52,6 +52,13 @@ final class SampleFigures {
                         new AnalysisFigures.CheckLine("E", "good", "The larger share is 51 % at the aim."),
                         new AnalysisFigures.CheckLine("A", "good", "The strands stand at 51°.")),
                 List.of(
+                        new AnalysisFigures.SafetyLine(
+                                "pine", "19.0 times, with the load toward -15°", "8.11 times, when chockstone goes"),
+                        new AnalysisFigures.SafetyLine(
+                                "pine leg",
+                                "unknown (how much strength the knots leave is not known)",
+                                "unknown (how much strength the knots leave is not known)")),
+                List.of(
                         new AnalysisFigures.Assumption("strands", "2"),
                         new AnalysisFigures.Assumption("load_spread", "")),
                 drawing(),

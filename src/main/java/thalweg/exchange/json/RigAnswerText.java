@@ -12,6 +12,7 @@ import thalweg.rig.LetterCheck;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigState;
+import thalweg.rig.RigStudy;
 import thalweg.rig.Vector3;
 import thalweg.units.Angle;
 import thalweg.units.Length;
@@ -23,9 +24,11 @@ public final class RigAnswerText {
 
     private RigAnswerText() {}
 
-    /** The answer over several lines. */
-    public static String write(RigAnswer answer) {
-        return JsonText.indented(json(answer));
+    /** The answer over several lines, with what else was studied. */
+    public static String write(RigStudy study) {
+        FieldWriter fields = fields(study.answer());
+        RigStudyText.write(study, fields);
+        return JsonText.indented(finished(study.answer(), fields));
     }
 
     /** The answer on one line. */
@@ -48,15 +51,21 @@ public final class RigAnswerText {
     }
 
     private static Json json(RigAnswer answer) {
+        return finished(answer, fields(answer));
+    }
+
+    private static Json finished(RigAnswer answer, FieldWriter fields) {
+        return fields.put("assumed", Json.texts(answer.assumed())).done();
+    }
+
+    private static FieldWriter fields(RigAnswer answer) {
         FieldWriter fields = Json.fields()
                 .put("name", answer.input().name())
                 .put("steady", steady(answer.steady()))
                 .put("sector", sector(answer));
         RigLossText.write(answer, fields);
         answer.limits().ifPresent(limits -> fields.put("limits", limits(limits)));
-        return fields.put("checks", checks(answer.checks()))
-                .put("assumed", Json.texts(answer.assumed()))
-                .done();
+        return fields.put("checks", checks(answer.checks())).put("safety", RigSafetyText.of(answer));
     }
 
     private static Json steady(RigState state) {
@@ -159,7 +168,7 @@ public final class RigAnswerText {
         return fields.done();
     }
 
-    private static Json place(Vector3 at) {
+    static Json place(Vector3 at) {
         return new Json.Items(List.of(number(at.x()), number(at.y()), number(at.z())));
     }
 

@@ -17,6 +17,7 @@ import thalweg.service.PlaceWaypoints;
 import thalweg.service.ReadFile;
 import thalweg.service.ReadPhotos;
 import thalweg.service.ReadWaypoints;
+import thalweg.service.RunCascade;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
 import thalweg.text.Phrases;
@@ -71,6 +72,12 @@ public final class RunAsk implements EffectRunner {
         }
         if (effect instanceof Ask.WriteSheet sheet) {
             return written(sheet);
+        }
+        if (effect instanceof Ask.FindBestFocus find) {
+            return new Told.BestFocusFound(find.input(), AnalyzeRig.bestFocus(find.input()));
+        }
+        if (effect instanceof Ask.NextTrials next) {
+            return new Told.CascadeRan(next.cascade(), RunCascade.next(next.cascade(), next.before()));
         }
         if (effect instanceof Ask.ReadWaypoints read) {
             ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());

@@ -36,7 +36,7 @@ final class AboutAnalysis {
             text.add(Paragraph.of(
                     around.say("rig.change." + change.kind().name().toLowerCase(Locale.ROOT), part), Style.MIND));
         }
-        text.addAll(rig.map(kept -> RigText.of(kept.answer(), around))
+        text.addAll(rig.map(kept -> RigText.of(kept.answer(), Optional.empty(), around))
                 .orElseGet(() -> List.of(Paragraph.of(around.say("rig.unreadable"), Style.MIND))));
         return text;
     }

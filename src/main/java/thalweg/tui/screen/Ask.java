@@ -12,6 +12,8 @@ import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.placing.Placing;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
@@ -64,6 +66,12 @@ public sealed interface Ask extends Effect {
 
     /** A rigging note; answered by {@link Told.Saved}. */
     record AddNote(RiggingNote note) implements Ask {}
+
+    /** A rig whose best focus is looked for; answered by {@link Told.BestFocusFound}. */
+    record FindBestFocus(RigInput input) implements Ask {}
+
+    /** The next trials of a cascade; answered by {@link Told.CascadeRan}. */
+    record NextTrials(Cascade cascade, CascadeOdds before) implements Ask {}
 
     /** A rig to compute and keep with a station; answered by {@link Told.Saved}. */
     record AttachAnalysis(StationRecord station, RigInput input) implements Ask {}

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Function;
 import thalweg.fault.InputException;
+import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.RigDefaults;
@@ -34,7 +35,7 @@ final class RigForm {
     private RigForm() {}
 
     /** The form that shows a draft. */
-    static Form of(RigDraft draft, Surroundings around) {
+    static Form of(RigDraft draft, Optional<Knot> knot, Surroundings around) {
         LoadDraft load = draft.load();
         SetupDraft rig = draft.rig();
         Build form = new Build(around)
@@ -44,18 +45,15 @@ final class RigForm {
                 .value("lean", "rig_form.lean", degrees(load.leanOutDegrees()), Angle::parse);
         layouts(form, draft, around);
         materials(form, rig, around);
-        return Form.of(form.value(
-                        "stiffness",
-                        "rig_form.stiffness",
-                        kilonewtons(rig.stiffnessKilonewtons()),
-                        Quantities::strength)
+        form.value("stiffness", "rig_form.stiffness", kilonewtons(rig.stiffnessKilonewtons()), Quantities::strength)
                 .value(
                         "strands",
                         "rig_form.strands",
                         rig.strands().isPresent() ? Long.toString(rig.strands().getAsLong()) : "",
                         RigForm::strands)
-                .value("strand", "rig_form.strand", kilonewtons(rig.strandKilonewtons()), Quantities::strength)
-                .value("knots", "rig_form.knots", percent(rig.knotEfficiency()), RigForm::share)
+                .value("strand", "rig_form.strand", kilonewtons(rig.strandKilonewtons()), Quantities::strength);
+        knots(form, knot, around);
+        return Form.of(form.value("knots", "rig_form.knots", percent(rig.knotEfficiency()), RigForm::share)
                 .value(
                         "rope",
                         "rig_form.rope",
@@ -118,6 +116,38 @@ final class RigForm {
         form.options("material", around.say("rig_form.material"), materials, labels, chosen);
     }
 
+    private static void knots(Build form, Optional<Knot> chosen, Surroundings around) {
+        List<String> knots = new ArrayList<>(List.of(OWN));
+        List<String> labels = new ArrayList<>(List.of(around.say("rig_form.own_share")));
+        for (Knot knot : Knot.values()) {
+            knots.add(knot.name());
+            labels.add(around.say(
+                    "rig_form.knot_share",
+                    around.say(knot.key()),
+                    percent(knot.nominal()),
+                    percent(knot.low()),
+                    percent(knot.high())));
+        }
+        form.options(
+                "knot",
+                around.say("rig_form.knot"),
+                knots,
+                labels,
+                chosen.map(Knot::name).orElse(OWN));
+    }
+
+    private static String percent(Knot.Share share) {
+        return String.format(Locale.ROOT, "%.0f", 100 * share.left());
+    }
+
+    /** The knot whose share counts. A share that was typed now counts before a knot that was chosen earlier. */
+    static Optional<Knot> knot(Optional<Knot> before, Filled filled) {
+        String chosen = filled.text("knot");
+        Optional<Knot> knot = chosen.equals(OWN) ? Optional.empty() : Optional.of(Knot.valueOf(chosen));
+        boolean typed = !filled.last().value("knots").equals(filled.first().value("knots"));
+        return typed && knot.equals(before) ? Optional.empty() : knot;
+    }
+
     private static String weight(LoadDraft load, Surroundings around) {
         return load.massKilograms().isPresent()
                 ? new Mass(load.massKilograms().getAsDouble()).print(around.units())
@@ -172,8 +202,8 @@ final class RigForm {
                 : LoadDraft.ofMass(Mass.parse(text).kilograms(), 0, 0);
     }
 
-    /** The draft with what the form says; its points and focus stay. */
-    static RigDraft filled(RigDraft before, Filled filled) {
+    /** The draft with what the form says, and with the share of the knot that was chosen; its points and focus stay. */
+    static RigDraft filled(RigDraft before, Optional<Knot> knot, Filled filled) {
         LoadDraft weight = filled.text("load").isEmpty()
                         || filled.last().value("load").equals(filled.first().value("load"))
                 ? before.load()
@@ -191,10 +221,10 @@ final class RigForm {
                         text -> Length.parse(text).metres()),
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread());
-        return new RigDraft(filled.text("name"), before.points(), load, setup(before, filled));
+        return new RigDraft(filled.text("name"), before.points(), load, setup(before, knot, filled));
     }
 
-    private static SetupDraft setup(RigDraft before, Filled filled) {
+    private static SetupDraft setup(RigDraft before, Optional<Knot> knot, Filled filled) {
         SetupDraft rig = before.rig();
         RigKind kind = filled.word("layout", RigKind.class).orElseThrow();
         String material = filled.text("material");
@@ -214,7 +244,8 @@ final class RigForm {
                         : OptionalDouble.empty(),
                 kind.takes("limit_m") ? LimitFields.filled(before, filled) : LimitDraft.NONE,
                 changed(filled, "strand", rig.strandKilonewtons(), RigForm::strength),
-                changed(filled, "knots", rig.knotEfficiency(), RigForm::share));
+                knot.map(known -> OptionalDouble.of(known.nominal().left()))
+                        .orElseGet(() -> changed(filled, "knots", rig.knotEfficiency(), RigForm::share)));
     }
 
     private static double strength(String text) {

@@ -6,8 +6,10 @@ import java.util.Optional;
 import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.Analyze;
-import thalweg.rig.CheckedRig;
+import thalweg.rig.BestFocus;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
+import thalweg.rig.Knot;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
@@ -42,74 +44,18 @@ record RigScreen(
         StationRecord station,
         AnchorRecord anchor,
         Optional<InventoryRig> rig,
-        Answer answer,
+        RigFigures answer,
         boolean stated,
         Optional<Filled> options,
-        View view)
+        RigView view)
         implements Screen {
 
-    private static final double FINE_METRES = 0.01;
-    private static final double COARSE_METRES = 0.1;
     private static final int LEAST_ROWS_FOR_BOTH = 20;
-
-    /**
-     * What of a rig is shown.
-     *
-     * @param top first line of the text
-     * @param textOnly whether a narrow terminal shows the text in place of the drawing
-     * @param lost the point, counted from 0, that the drawing shows before and after its loss; below 0 for none
-     */
-    record View(int top, boolean textOnly, int lost) {
-
-        static final View FIRST = new View(0, false, -1);
-
-        View scrolledTo(int line) {
-            return new View(line, textOnly, lost);
-        }
-
-        View turned() {
-            return new View(0, !textOnly, lost);
-        }
-
-        /** The loss of the next point, after the last one the whole rig again. */
-        View nextLoss(int points) {
-            return new View(0, false, lost + 1 < points ? lost + 1 : -1);
-        }
-
-        Optional<PointLoss> loss(Optional<RigAnswer> answer) {
-            return answer.filter(known -> lost >= 0 && lost < known.losses().size())
-                    .map(known -> known.losses().get(lost));
-        }
-    }
-
-    /**
-     * What the calculator answered.
-     *
-     * @param figures where the rig can be computed
-     * @param refusals why it cannot
-     */
-    record Answer(Optional<RigAnswer> figures, List<String> refusals) {
-        Answer {
-            refusals = List.copyOf(refusals);
-        }
-
-        static final Answer NONE = new Answer(Optional.empty(), List.of());
-
-        static Answer of(Optional<RigDraft> draft) {
-            if (draft.isEmpty()) {
-                return NONE;
-            }
-            CheckedRig checked = draft.get().check();
-            return new Answer(
-                    checked.input().map(Analyze::of),
-                    checked.findings().stream().map(one -> one.print()).toList());
-        }
-    }
 
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
         return new RigScreen(
-                go.station(), go.anchor(), Optional.empty(), Answer.NONE, false, Optional.empty(), View.FIRST);
+                go.station(), go.anchor(), Optional.empty(), RigFigures.NONE, false, Optional.empty(), RigView.FIRST);
     }
 
     private Optional<RigDraft> draft() {
@@ -145,19 +91,7 @@ record RigScreen(
         String nothing = around.say("rig.nothing");
         boolean none = draft().isEmpty();
         List<Binding> bindings = new ArrayList<>();
-        bindings.add(Binding.of(Key.Named.LEFT, around.say("key.focus_left"), () -> moved(-FINE_METRES, 0))
-                .unless(none, nothing)
-                .quiet());
-        bindings.add(Binding.of(Key.Named.RIGHT, around.say("key.focus_right"), () -> moved(FINE_METRES, 0))
-                .unless(none, nothing)
-                .quiet());
-        bindings.add(Binding.of(Key.Named.UP, around.say("key.focus_up"), () -> moved(0, FINE_METRES))
-                .unless(none, nothing)
-                .quiet());
-        bindings.add(Binding.of(Key.Named.DOWN, around.say("key.focus_down"), () -> moved(0, -FINE_METRES))
-                .unless(none, nothing)
-                .quiet());
-        bindings.addAll(coarse(around, none, nothing));
+        bindings.addAll(FocusKeys.of(around, this::moved, none));
         bindings.add(Binding.of(Key.of('a'), around.say("key.attach"), this::attach)
                 .unless(!stated, around.say("rig.state_first"))
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer"))
@@ -168,6 +102,7 @@ record RigScreen(
                 Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
+        bindings.addAll(studies(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
@@ -175,23 +110,27 @@ record RigScreen(
         return bindings;
     }
 
-    private List<Binding> coarse(Surroundings around, boolean none, String nothing) {
+    private List<Binding> studies(Surroundings around) {
+        boolean none = answer.figures().isEmpty();
+        Optional<BestFocus.Found> best = answer.studies().best().flatMap(BestFocus::found);
         return List.of(
-                Binding.of(Key.shift(Key.Named.LEFT), around.say("key.focus_left_far"), () -> moved(-COARSE_METRES, 0))
-                        .or(Key.of('h'))
-                        .unless(none, nothing)
-                        .quiet(),
-                Binding.of(Key.shift(Key.Named.RIGHT), around.say("key.focus_right_far"), () -> moved(COARSE_METRES, 0))
-                        .or(Key.of('l'))
-                        .unless(none, nothing)
-                        .quiet(),
-                Binding.of(Key.shift(Key.Named.UP), around.say("key.focus_up_far"), () -> moved(0, COARSE_METRES))
-                        .or(Key.of('k'))
-                        .unless(none, nothing)
-                        .quiet(),
-                Binding.of(Key.shift(Key.Named.DOWN), around.say("key.focus_down_far"), () -> moved(0, -COARSE_METRES))
-                        .or(Key.of('j'))
-                        .unless(none, nothing)
+                Binding.of(
+                                Key.of('b'),
+                                around.say("key.best_focus"),
+                                () -> Step.stay(this)
+                                        .doing(new Ask.FindBestFocus(
+                                                answer.figures().orElseThrow().input())))
+                        .unless(none, around.say("rig.no_answer")),
+                Binding.of(
+                                Key.of('c'),
+                                around.say(answer.studies().running().isPresent() ? "key.cascade_stop" : "key.cascade"),
+                                this::cascade)
+                        .unless(none, around.say("rig.no_answer")),
+                Binding.of(
+                                Key.of('m'),
+                                around.say("key.move_to_best"),
+                                () -> movedTo(best.orElseThrow().focus()))
+                        .unless(best.isEmpty(), around.say("rig.best.first"))
                         .quiet());
     }
 
@@ -199,8 +138,37 @@ record RigScreen(
         return new RigScreen(station, anchor, rig, answer, stated, form, view);
     }
 
-    private RigScreen with(View other) {
+    private RigScreen with(RigView other) {
         return new RigScreen(station, anchor, rig, answer, stated, options, other);
+    }
+
+    /** Begins one, or stops the one that runs. */
+    private Step cascade() {
+        if (answer.studies().running().isPresent()) {
+            return Step.stay(with(answer.with(answer.studies().stopped())));
+        }
+        Cascade cascade = new Cascade(answer.figures().orElseThrow().input());
+        CascadeOdds first = CascadeOdds.begin(CascadeOdds.TRIALS, CascadeOdds.SEED);
+        return Step.stay(studied(answer.studies().beginning(cascade, first))).doing(new Ask.NextTrials(cascade, first));
+    }
+
+    /** Goes on with the next trials, unless it was stopped or the rig has changed meanwhile. */
+    private Step ran(Told.CascadeRan ran) {
+        if (!answer.studies().runs(ran.cascade())) {
+            return Step.stay(this);
+        }
+        RigStudies now = answer.studies().with(ran.odds());
+        Step step = Step.stay(with(answer.with(now)));
+        return now.running().isEmpty() ? step : step.doing(new Ask.NextTrials(ran.cascade(), ran.odds()));
+    }
+
+    private RigScreen with(RigFigures others) {
+        return new RigScreen(station, anchor, rig, others, stated, options, view);
+    }
+
+    /** What was asked for is at the top of the text, and the text is in sight. */
+    private RigScreen studied(RigStudies studies) {
+        return new RigScreen(station, anchor, rig, answer.with(studies), stated, options, view.atText());
     }
 
     private Step nextLoss() {
@@ -212,24 +180,27 @@ record RigScreen(
         return with(options.map(filled -> new Filled(filled.first(), changed)));
     }
 
-    private RigScreen with(RigDraft changed, boolean nowStated) {
+    private RigScreen with(RigDraft changed, Optional<Knot> knot, boolean nowStated) {
         InventoryRig next = new InventoryRig(
                 Optional.of(changed), rig.map(InventoryRig::remarks).orElse(List.of()));
-        Answer figures = Answer.of(Optional.of(changed));
+        RigFigures figures = RigFigures.of(Optional.of(changed), knot);
         return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
 
-    /** To the centimetre, so that many small steps do not add up to an odd number. */
     private Step moved(double across, double up) {
+        List<Double> at = draft().orElseThrow().rig().focus();
+        return movedTo(new Vector3(at.get(0) + across, at.get(1) + up, at.get(2)));
+    }
+
+    /** To the centimetre, so that many small steps do not add up to an odd number. */
+    private Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
-        List<Double> at = before.rig().focus();
-        Vector3 to = new Vector3(
-                Math.round((at.get(0) + across) * 100) / 100.0, Math.round((at.get(1) + up) * 100) / 100.0, at.get(2));
-        return Step.stay(with(before.withRig(before.rig().withFocus(to)), stated));
+        Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
+        return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), stated));
     }
 
     private Step openOptions(Surroundings around) {
-        Form form = RigForm.of(draft().orElseThrow(), around);
+        Form form = RigForm.of(draft().orElseThrow(), answer.knot(), around);
         return Step.stay(with(Optional.of(new Filled(form, form))));
     }
 
@@ -239,7 +210,8 @@ record RigScreen(
         if (fault.isPresent()) {
             return Step.stay(form(filled.last().atFault())).refusing(fault.get());
         }
-        return Step.stay(with(RigForm.filled(draft().orElseThrow(), filled), true));
+        Optional<Knot> knot = RigForm.knot(answer.knot(), filled);
+        return Step.stay(with(RigForm.filled(draft().orElseThrow(), knot, filled), knot, true));
     }
 
     private Step attach() {
@@ -263,13 +235,21 @@ record RigScreen(
                     station,
                     anchor,
                     Optional.of(opened),
-                    Answer.of(opened.draft()),
+                    RigFigures.of(opened.draft(), Optional.empty()),
                     false,
                     Optional.empty(),
-                    View.FIRST));
+                    RigView.FIRST));
         }
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
+        }
+        if (message instanceof Told.BestFocusFound found) {
+            return answer.isOf(found.input())
+                    ? Step.stay(studied(answer.studies().with(found.best())))
+                    : Step.stay(this);
+        }
+        if (message instanceof Told.CascadeRan ran) {
+            return ran(ran);
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -297,7 +277,8 @@ record RigScreen(
             text.addAll(LossText.lines(loss, around));
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
-        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
+        text.addAll(StudyText.of(answer.studies(), answer.figures(), around));
+        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, answer.knot(), around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
             text.add(Paragraph.of(around.say("rig.how_to")));

@@ -13,7 +13,11 @@ import thalweg.logbook.FoundParts;
 import thalweg.logbook.GivenSheet;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.TripInCanyon;
+import thalweg.rig.BestFocus;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
 import thalweg.rig.KeptRig;
+import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
 
 /** What comes of the work that screens ask for. */
@@ -53,6 +57,12 @@ public sealed interface Told extends Message {
 
     /** A canyon is not in use any more. */
     record CanyonGone(Uid canyon) implements Told {}
+
+    /** Where the focus of a rig would spare its weakest point most. */
+    record BestFocusFound(RigInput input, BestFocus best) implements Told {}
+
+    /** What the trials of a cascade have come to so far. */
+    record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}
 
     /** What was entered is in the database. */
     record Saved() implements Told {}

@@ -7,13 +7,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thalweg.body.Limits;
 import thalweg.json.Json;
 import thalweg.json.JsonDocument;
 import thalweg.json.JsonText;
 import thalweg.rig.Analyze;
+import thalweg.rig.Cascade;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigInput;
+import thalweg.rig.RigStudy;
 
 final class RigAnswerTextTest {
 
@@ -28,7 +32,9 @@ final class RigAnswerTextTest {
     }
 
     private static Json.Fields answer(String text) {
-        return (Json.Fields) JsonDocument.read("the answer", RigAnswerText.write(analyzed(text)))
+        return (Json.Fields) JsonDocument.read(
+                        "the answer",
+                        RigAnswerText.write(RigStudy.of(analyzed(text)).withBestFocus()))
                 .root();
     }
 
@@ -80,6 +86,81 @@ final class RigAnswerTextTest {
                 .contains(Json.of("captured"), Json.of("friction"))
                 .doesNotContain(Json.of("strands"));
         assertThat(((Json.Fields) at(answer, "checks")).values()).containsOnlyKeys("E", "A", "R", "NE", "S");
+    }
+
+    @Test
+    void eachPartHasItsRatiosOrTheReasonWhyTheyAreUnknown() {
+        Json.Fields answer = answer(SLIDING);
+
+        double steady = number(answer, "safety", "A", "steady");
+        assertThat(steady * number(answer, "sector", "worst", "A", "kN")).isCloseTo(25, within(0.02));
+        assertThat(number(answer, "safety", "A", "after_loss") * number(answer, "losses", "B", "peak_kN", "A"))
+                .isCloseTo(25, within(0.02));
+        assertThat(at(answer, "safety", "B", "steady")).isEqualTo(Json.NOTHING);
+        assertThat(at(answer, "safety", "B", "steady_why")).isEqualTo(Json.of("the strength of B is not known"));
+        assertThat(number(answer, "safety", "sliding loop", "after_loss")).isPositive();
+    }
+
+    @Test
+    void aPointThatIsCalledLikeAStrandDoesNotHideIt() {
+        Json.Fields answer = answer(SLIDING.replace("\"B\"", "\"sliding loop\"").replace("\"C\"", "\"sliding loop\""));
+
+        assertThat(at(answer, "safety", "sliding loop", "steady")).isEqualTo(Json.NOTHING);
+        assertThat(number(answer, "safety", "sliding loop (strand)", "steady")).isPositive();
+    }
+
+    private static final String V = """
+            {"points": [{"name": "A", "at": [-0.3, 0], "strength_kN": 25}, {"name": "B", "at": [0.3, 0], "strength_kN": 15}],
+             "load": {"mass_kg": 90, "toward_deg": 0, "sway_deg": 5},
+             "rig": {"kind": "focused", "focus": [0, -0.6], "EA_kN": 70}}
+            """;
+
+    @Test
+    void theBestFocusLeansTowardsTheStrongerPoint() {
+        Json.Fields answer = answer(V);
+
+        assertThat(number(answer, "best_focus", "focus", "0")).isBetween(-0.2, -0.02);
+        assertThat(number(answer, "best_focus", "focus", "1")).isEqualTo(-0.6);
+        assertThat(number(answer, "best_focus", "share", "A"))
+                .isGreaterThan(number(answer, "best_focus", "share", "B"));
+        assertThat(number(answer, "best_focus", "least_safety_ratio"))
+                .isGreaterThan(number(answer, "best_focus", "least_safety_ratio_as_given"));
+        assertThat(number(answer, "safety", "B", "steady"))
+                .isEqualTo(number(answer, "best_focus", "least_safety_ratio_as_given"));
+    }
+
+    @Test
+    void aBestFocusThatThereIsNotIsNullWithItsReason() {
+        assertThat(at(answer(SLIDING), "best_focus")).isEqualTo(Json.NOTHING);
+        assertThat(((Json.Text) at(answer(SLIDING), "best_focus_why")).value()).contains("place of its own");
+    }
+
+    private static Json.Fields cascade(String text) {
+        RigInput input = RigFile.read("the rig", text);
+        RigStudy study =
+                RigStudy.of(Analyze.of(input)).with(Optional.of(Cascade.of(input, 4_000, 3, (done, all) -> true)));
+        return (Json.Fields)
+                JsonDocument.read("the answer", RigAnswerText.write(study)).root();
+    }
+
+    @Test
+    void aCascadeHasItsSeedAndItsIntervals() {
+        Json.Fields answer = cascade(V.replace("25}", "0.8}").replace("15}", "0.8}"));
+
+        assertThat(number(answer, "cascade", "trials")).isEqualTo(4000);
+        assertThat(number(answer, "cascade", "seed")).isEqualTo(3);
+        double p = number(answer, "cascade", "any_point_fails", "p");
+        assertThat(p).isBetween(0.02, 0.9);
+        assertThat(number(answer, "cascade", "any_point_fails", "low")).isLessThan(p);
+        assertThat(number(answer, "cascade", "any_point_fails", "high")).isGreaterThan(p);
+        assertThat(number(answer, "cascade", "all_lost", "count")).isPositive();
+        assertThat(((Json.Text) at(answer, "cascade", "note")).value()).contains("never a promise");
+    }
+
+    @Test
+    void oddsThatAreUnknownAreNullWithTheirReason() {
+        assertThat(at(cascade(SLIDING), "cascade")).isEqualTo(Json.NOTHING);
+        assertThat(((Json.Text) at(cascade(SLIDING), "cascade_why")).value()).contains("the strength of B");
     }
 
     @Test

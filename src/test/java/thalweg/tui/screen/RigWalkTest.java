@@ -212,13 +212,75 @@ final class RigWalkTest {
     void strengthsAndRopeThatAreStatedInTheFormAnswerWhetherItHolds() {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
             walk.type("r").type("o").press(Key.Named.DOWN, 14);
-            walk.type("17.8 kN").press(Key.Named.DOWN).type("64 %").press(Key.Named.DOWN);
+            walk.type("17.8 kN").press(Key.Named.DOWN, 2).type("64 %").press(Key.Named.DOWN);
             walk.type("12 m").press(Key.Named.DOWN).type("40 kN").press(SAVE).type("x");
 
             assertThat(walk.screen()).contains("Held, within strength (");
             walk.type("a");
             assertThat(porte(walk).analyses().get(0).content().input())
                     .contains("\"strand_kN\": 17.8", "\"knot_efficiency\": 0.64", "\"rope_out_m\": 12");
+        }
+    }
+
+    private static String words(Walk walk) {
+        return walk.screen().replaceAll("[│█\\s]+", " ");
+    }
+
+    @Test
+    void theRatioOfALegIsUnknownUntilItsStrengthIsStated() {
+        try (Walk walk = atPorte(60, 80, Glyphs.BRAILLE)) {
+            walk.type("r").press(Key.Named.TAB);
+
+            assertThat(words(walk))
+                    .contains("left bolt: 48.2 times at rest, 16.2 times after a loss")
+                    .contains("left bolt leg: unknown (the strength of a strand is not known)");
+        }
+    }
+
+    @Test
+    void aKnotThatIsChosenByNameShowsItsRangeUntilAShareIsTyped() {
+        try (Walk walk = atPorte(60, 80, Glyphs.BRAILLE)) {
+            walk.type("r").type("o").press(Key.Named.DOWN, 14).type("17.8 kN").press(Key.Named.DOWN);
+            walk.press(Key.Named.RIGHT, 2);
+            assertThat(walk.screen()).contains("water knot, webbing: 64 % (55 to 70)");
+            walk.press(SAVE).press(Key.Named.TAB);
+            assertThat(words(walk))
+                    .contains("by what is known of the knot) at rest")
+                    .contains(
+                            "Knot: water knot, webbing. It leaves 64 % (a rescue team's training table), between 55 %");
+            walk.type("a");
+            assertThat(porte(walk).analyses().get(0).content().input()).contains("\"knot_efficiency\": 0.64");
+
+            walk.type("o")
+                    .press(Key.Named.DOWN, 16)
+                    .press(Key.ctrl('u'))
+                    .type("60 %")
+                    .press(SAVE);
+            assertThat(words(walk))
+                    .contains("What knots leave is taken as stated: 60 %")
+                    .doesNotContain("by what is known of the knot");
+        }
+    }
+
+    @Test
+    void theBestFocusIsLookedForAndMovedTo() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r").type("m");
+            assertThat(walk.screen()).contains("There is no best focus to move to; b looks for one.");
+            walk.press(Key.Named.LEFT, 12).type("b");
+            assertThat(words(walk)).contains("Best focus on the line across the aim: right 0.20");
+            walk.type("m");
+            assertThat(walk.screen()).contains("right 0.20 m, up -0.42 m").doesNotContain("Best focus on the line");
+        }
+    }
+
+    @Test
+    void aBestFocusThatMakesNoSenseSaysWhyOnASmallScreenToo() {
+        try (Walk walk = atPorte(12, 40, Glyphs.BRAILLE)) {
+            choose(walk, 1, true);
+            walk.type("b");
+
+            assertThat(words(walk)).contains("Best focus: none. The master slides to a place of its own");
         }
     }
 

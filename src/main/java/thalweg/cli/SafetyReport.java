@@ -1,0 +1,78 @@
+package thalweg.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import thalweg.rig.PartSafety;
+import thalweg.rig.RigAnswer;
+import thalweg.text.Phrases;
+import thalweg.units.UnitSystem;
+
+/** How many times each part would hold the largest forces on it, as text for a terminal. */
+final class SafetyReport {
+
+    private final Phrases phrases;
+    private final UnitSystem units;
+
+    SafetyReport(Phrases phrases, UnitSystem units) {
+        this.phrases = phrases;
+        this.units = units;
+    }
+
+    /** A row for each point, then for each strand. */
+    List<List<String>> table(RigAnswer answer) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("PART", "LARGEST AT REST", "STRENGTH OVER IT", "MODEL PEAK AFTER A LOSS", "STRENGTH OVER IT"));
+        for (PartSafety part : answer.safety()) {
+            rows.add(List.of(
+                    part.part(),
+                    force(part.steady()),
+                    ratio(part.steady()),
+                    force(part.afterLoss()),
+                    ratio(part.afterLoss())));
+        }
+        return rows;
+    }
+
+    private String force(PartSafety.Times times) {
+        return times.force()
+                .map(force -> force.print(units) + ", " + times.why())
+                .filter(text -> times.ratio().isPresent())
+                .orElseGet(() -> times.force().map(force -> force.print(units)).orElse("-"));
+    }
+
+    private String ratio(PartSafety.Times times) {
+        return times.ratio().isPresent()
+                ? phrases.say("rig.safety.times", times.print())
+                : times.idle() ? "-" : phrases.say("unknown");
+    }
+
+    /** Each reason why a figure is missing, once, with the parts that it concerns; then what is known of the knots. */
+    List<String> remarks(RigAnswer answer) {
+        Map<String, Set<String>> unknown = new LinkedHashMap<>();
+        Map<String, Set<String>> idle = new LinkedHashMap<>();
+        for (PartSafety part : answer.safety()) {
+            for (PartSafety.Times times : List.of(part.steady(), part.afterLoss())) {
+                if (times.ratio().isEmpty()) {
+                    (times.idle() ? idle : unknown)
+                            .computeIfAbsent(times.why(), why -> new LinkedHashSet<>())
+                            .add(part.part());
+                }
+            }
+        }
+        List<String> lines = new ArrayList<>();
+        unknown.forEach(
+                (why, parts) -> lines.add(phrases.say("rig.safety.unknown.for", String.join(", ", parts), why)));
+        idle.forEach((why, parts) -> lines.add(phrases.say("rig.safety.none.for", String.join(", ", parts), why)));
+        answer.input()
+                .rig()
+                .knotEfficiency()
+                .ifPresent(share -> lines.add(
+                        phrases.say("rig.safety.knots_stated", String.format(Locale.ROOT, "%.0f", share * 100))));
+        return lines;
+    }
+}

@@ -1,0 +1,78 @@
+package thalweg.exchange.json;
+
+import java.util.Optional;
+import thalweg.json.FieldWriter;
+import thalweg.json.Json;
+import thalweg.rig.BestFocus;
+import thalweg.rig.CascadeOdds;
+import thalweg.rig.PointForce;
+import thalweg.rig.RigStudy;
+import thalweg.rig.Share95;
+
+/** Writes what of a study goes beyond the answer. */
+final class RigStudyText {
+
+    private static final int DECIMALS = 6;
+
+    private static final int ODDS_DECIMALS = 9;
+
+    private static final String NOTE = "a comparison of layouts under the same beliefs, never a promise; points fail"
+            + " independently of one another, strands do not fail, hidden defects are excluded";
+
+    private RigStudyText() {}
+
+    static void write(RigStudy study, FieldWriter out) {
+        study.bestFocus().ifPresent(best -> bestFocus(best, out));
+        study.cascade().ifPresent(odds -> cascade(odds, out));
+    }
+
+    private static void cascade(CascadeOdds odds, FieldWriter out) {
+        if (odds.unknown().isPresent()) {
+            out.put("cascade", Json.NOTHING).put("cascade_why", odds.unknown().get());
+            return;
+        }
+        FieldWriter fields = Json.fields().put("trials", odds.trials()).put("seed", odds.seed());
+        odds.anyPointFails().ifPresent(share -> fields.put("any_point_fails", share(share)));
+        odds.everythingLost().ifPresent(share -> fields.put("all_lost", share(share)));
+        fields.put("direction_error", Json.rounded(odds.directionError(), DECIMALS));
+        if (odds.rising()) {
+            fields.put("still_rising", Json.of(true));
+        }
+        out.put("cascade", fields.put("note", NOTE).done());
+    }
+
+    private static Json share(Share95 share) {
+        return Json.fields()
+                .put("count", share.count())
+                .put("p", Json.rounded(share.share(), ODDS_DECIMALS))
+                .put("low", Json.rounded(share.low(), ODDS_DECIMALS))
+                .put("high", Json.rounded(share.high(), ODDS_DECIMALS))
+                .put("in_words", share.print())
+                .done();
+    }
+
+    private static void bestFocus(BestFocus best, FieldWriter out) {
+        Optional<BestFocus.Found> found = best.found();
+        if (found.isEmpty()) {
+            out.put("best_focus", Json.NOTHING).put("best_focus_why", best.why());
+            return;
+        }
+        FieldWriter shares = Json.fields();
+        for (PointForce force : found.get().shares()) {
+            shares.put(force.point(), Json.rounded(force.share(), DECIMALS));
+        }
+        out.put(
+                "best_focus",
+                Json.fields()
+                        .put("focus", RigAnswerText.place(found.get().focus()))
+                        .put("share", shares.done())
+                        .put(
+                                "least_safety_ratio",
+                                RigSafetyText.ratio(found.get().leastRatio()))
+                        .put(
+                                "least_safety_ratio_as_given",
+                                RigSafetyText.ratio(found.get().ratioAsGiven()))
+                        .put("why", best.why())
+                        .done());
+    }
+}

@@ -1,0 +1,186 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import thalweg.units.Angle;
+import thalweg.units.Force;
+
+/** Holds the strength of every point and every strand against the largest forces on it. */
+final class FindSafety {
+
+    private static final String BEARS_NOTHING = "it bears nothing in any direction of the load";
+    private static final String BEARS_NOTHING_LATER =
+            "it bears nothing after any loss that leaves something to hang on";
+
+    private final RigInput input;
+    private final double bears;
+
+    private FindSafety(RigInput input) {
+        this.input = input;
+        this.bears = Analyze.LOADED * input.load().weight().inKilonewtons();
+    }
+
+    /**
+     * The hardest pull in a strand anywhere in the sector.
+     *
+     * @param label of the strand
+     * @param count of its parallel strands
+     * @param tension in one of them
+     * @param direction of the load at which it happens
+     */
+    record WorstTension(String label, int count, Force tension, Angle direction) {}
+
+    /** A strength, or why there is none. */
+    private record Strength(OptionalDouble kilonewtons, String why) {}
+
+    /** A peak on a part after one loss; empty where the motion could not be followed. */
+    private record AfterLoss(String lost, Optional<Double> peak, boolean rising) {
+
+        boolean known() {
+            return peak.isPresent() && !rising;
+        }
+    }
+
+    /**
+     * Every point in the order of the input, then every strand in the order in which they are laid.
+     *
+     * @param strands the hardest pull in each
+     */
+    static List<PartSafety> of(RigInput input, RigSector sector, List<WorstTension> strands, List<PointLoss> losses) {
+        FindSafety find = new FindSafety(input);
+        List<PartSafety> parts = new ArrayList<>();
+        for (RigPoint point : input.points()) {
+            WorstForce worst = sector.worstOf(point.name());
+            Strength strength = find.strength(point);
+            List<AfterLoss> after =
+                    find.after(losses, loss -> !loss.point().equals(point.name()), peaks -> peaks.on(point.name()));
+            parts.add(new PartSafety(
+                    point.name(),
+                    false,
+                    find.steady(strength, worst.force(), worst.direction()),
+                    find.afterLoss(strength, after)));
+        }
+        for (WorstTension worst : strands) {
+            Strength strength = find.strength(worst.count());
+            List<AfterLoss> after = find.after(losses, loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
+            parts.add(new PartSafety(
+                    worst.label(),
+                    true,
+                    find.steady(strength, times(worst.tension(), worst.count()), worst.direction()),
+                    find.afterLoss(strength, after)));
+        }
+        return parts;
+    }
+
+    private static Force times(Force one, int count) {
+        return new Force(one.newtons() * count);
+    }
+
+    private Strength strength(RigPoint point) {
+        return point.strength()
+                .map(known -> new Strength(OptionalDouble.of(known.inKilonewtons()), ""))
+                .orElseGet(() ->
+                        new Strength(OptionalDouble.empty(), "the strength of " + point.name() + " is not known"));
+    }
+
+    private Strength strength(int count) {
+        RigSetup rig = input.rig();
+        if (rig.strandStrength().isEmpty()) {
+            return new Strength(OptionalDouble.empty(), "the strength of a strand is not known");
+        }
+        if (rig.knotEfficiency().isEmpty()) {
+            return new Strength(OptionalDouble.empty(), "how much strength the knots leave is not known");
+        }
+        double alone = rig.strandStrength().get().inKilonewtons();
+        return new Strength(
+                OptionalDouble.of(alone * count * rig.knotEfficiency().getAsDouble()), "");
+    }
+
+    private PartSafety.Times steady(Strength strength, Force largest, Angle direction) {
+        if (largest.inKilonewtons() < bears) {
+            return PartSafety.Times.none(BEARS_NOTHING);
+        }
+        return held(strength, largest, "with the load toward " + direction.print());
+    }
+
+    private static PartSafety.Times held(Strength strength, Force largest, String where) {
+        if (strength.kilonewtons().isEmpty()) {
+            return PartSafety.Times.unknown(Optional.of(largest), strength.why());
+        }
+        double ratio = strength.kilonewtons().getAsDouble() / largest.inKilonewtons();
+        return PartSafety.Times.known(ratio, largest, where);
+    }
+
+    private static boolean isLeft(String strand, PointLoss loss) {
+        return loss.aftermath().stream()
+                .flatMap(left -> left.rest().strands().stream())
+                .anyMatch(pull -> pull.label().equals(strand));
+    }
+
+    /**
+     * What each loss that leaves something puts on a part; where the part bears nothing after it, that loss is left out.
+     *
+     * @param survives whether the part is still there after a loss
+     * @param pick its peak among those of one loss
+     */
+    private List<AfterLoss> after(
+            List<PointLoss> losses, Predicate<PointLoss> survives, Function<PeakForces, Optional<Force>> pick) {
+        List<AfterLoss> after = new ArrayList<>();
+        for (PointLoss loss : losses.stream().filter(survives).toList()) {
+            loss.aftermath().ifPresent(left -> {
+                if (left.peaks().isEmpty()) {
+                    after.add(new AfterLoss(loss.point(), Optional.empty(), false));
+                    return;
+                }
+                boolean rising = left.peaks().get().rising();
+                pick.apply(left.peaks().get())
+                        .map(Force::inKilonewtons)
+                        .filter(peak -> peak >= bears)
+                        .ifPresent(peak -> after.add(new AfterLoss(loss.point(), Optional.of(peak), rising)));
+            });
+        }
+        return after;
+    }
+
+    private static Optional<Force> in(PeakForces peaks, WorstTension strand) {
+        return peaks.strands().stream()
+                .filter(peak -> peak.label().equals(strand.label()))
+                .map(peak -> times(peak.tension(), strand.count()))
+                .findFirst();
+    }
+
+    private PartSafety.Times afterLoss(Strength strength, List<AfterLoss> after) {
+        Optional<AfterLoss> hardest = after.stream()
+                .filter(one -> one.peak().isPresent())
+                .max(Comparator.comparingDouble(one -> one.peak().orElseThrow()));
+        Optional<AfterLoss> doubt = after.stream().filter(one -> !one.known()).findFirst();
+        if (after.isEmpty()) {
+            return PartSafety.Times.none(BEARS_NOTHING_LATER);
+        }
+        if (doubt.isPresent()) {
+            String why = doubt.get().rising()
+                    ? "a force still rises at the end of the 2 s that are followed when "
+                            + doubt.get().lost() + " goes"
+                    : "the motion is too fast to be followed when "
+                            + doubt.get().lost() + " goes";
+            return PartSafety.Times.unknown(Optional.empty(), why + atMost(strength, hardest));
+        }
+        AfterLoss known = hardest.orElseThrow();
+        return held(strength, Force.kilonewtons(known.peak().orElseThrow()), "when " + known.lost() + " goes");
+    }
+
+    /** What the ratio cannot be above, from the peaks as far as they are known. */
+    private static String atMost(Strength strength, Optional<AfterLoss> hardest) {
+        if (strength.kilonewtons().isEmpty() || hardest.isEmpty()) {
+            return "";
+        }
+        double most =
+                strength.kilonewtons().getAsDouble() / hardest.get().peak().orElseThrow();
+        return "; it is " + Figures.times(most) + " at most";
+    }
+}

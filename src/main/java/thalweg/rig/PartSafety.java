@@ -1,0 +1,76 @@
+package thalweg.rig;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thalweg.units.Force;
+
+/**
+ * How many times the largest force on one part goes into its strength, as that is stated. A stated strength is a belief,
+ * and a high ratio is no promise.
+ *
+ * @param part name of a point, or label of a strand such as "A leg"
+ * @param strand whether it is a strand, which its knots weaken; else it is a point
+ * @param steady against the largest force over the directions of the load, at rest, without friction
+ * @param afterLoss against the largest model peak after the loss of a point, at rest before it at the aim, dry, undamped
+ */
+public record PartSafety(String part, boolean strand, Times steady, Times afterLoss) {
+
+    /**
+     * A strength against a force.
+     *
+     * @param ratio strength over force [-], above 0; empty where it is unknown or nothing is borne
+     * @param force the largest on the part, in all of its parallel strands; empty where it is unknown or too small to
+     *     count
+     * @param idle whether nothing is borne, so that there is no ratio to be known
+     * @param why where the force is largest, as "when B goes"; or why there is no ratio, as a part of a sentence
+     */
+    public record Times(OptionalDouble ratio, Optional<Force> force, boolean idle, String why) {
+
+        public Times {
+            if (why.isBlank() || (ratio.isPresent() && (force.isEmpty() || !(ratio.getAsDouble() > 0)))) {
+                throw new IllegalArgumentException("a ratio is above 0 and has its force, and all of it is explained");
+            }
+        }
+
+        static Times known(double ratio, Force force, String where) {
+            return new Times(OptionalDouble.of(ratio), Optional.of(force), false, where);
+        }
+
+        static Times unknown(Optional<Force> force, String why) {
+            return new Times(OptionalDouble.empty(), force, false, why);
+        }
+
+        static Times none(String why) {
+            return new Times(OptionalDouble.empty(), Optional.empty(), true, why);
+        }
+
+        /** The ratio in digits, never rounded up: "0.99", "12.3"; empty text where there is none. */
+        public String print() {
+            return ratio.isPresent() ? Figures.times(ratio.getAsDouble()) : "";
+        }
+
+        /** What it would be if the strength were so many times as much, in digits that are never rounded up. */
+        private String printTimes(double factor) {
+            return ratio.isPresent() ? Figures.times(ratio.getAsDouble() * factor) : "";
+        }
+
+        /**
+         * Between what and what it lies for a strand whose knot was chosen by its name, as "4.50 to 6.40".
+         *
+         * @param knot whose nominal share the ratio was computed with
+         */
+        public String printRange(Knot knot) {
+            double nominal = knot.nominal().left();
+            return ratio.isEmpty()
+                    ? ""
+                    : printTimes(knot.low().left() / nominal) + " to "
+                            + printTimes(knot.high().left() / nominal);
+        }
+    }
+
+    public PartSafety {
+        if (part.isBlank()) {
+            throw new IllegalArgumentException("a part has a name");
+        }
+    }
+}

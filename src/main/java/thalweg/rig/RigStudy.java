@@ -1,0 +1,28 @@
+package thalweg.rig;
+
+import java.util.Optional;
+
+/**
+ * An answer with what takes longer to compute, as far as somebody asked for it.
+ *
+ * @param answer what the model says about the rig
+ * @param bestFocus where the focus would spare the weakest point most
+ * @param cascade how often points fail by chance
+ */
+public record RigStudy(RigAnswer answer, Optional<BestFocus> bestFocus, Optional<CascadeOdds> cascade) {
+
+    /** The answer, and nothing that takes longer. */
+    public static RigStudy of(RigAnswer answer) {
+        return new RigStudy(answer, Optional.empty(), Optional.empty());
+    }
+
+    /** The same with the best focus. */
+    public RigStudy withBestFocus() {
+        return new RigStudy(answer, Optional.of(FindBestFocus.of(answer.input())), cascade);
+    }
+
+    /** The same with how often points fail by chance. */
+    public RigStudy with(Optional<CascadeOdds> odds) {
+        return new RigStudy(answer, bestFocus, odds);
+    }
+}

@@ -1,0 +1,43 @@
+package thalweg.tui.screen;
+
+import java.util.Optional;
+import thalweg.rig.BestFocus;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
+
+/**
+ * What was studied about a rig when somebody asked for it, since it takes longer than a key may wait. A rig that is
+ * changed has not been studied.
+ *
+ * @param best where the focus would spare the weakest point most
+ * @param running the cascade that is being computed; empty where none is
+ * @param odds what the cascade has come to so far
+ */
+record RigStudies(Optional<BestFocus> best, Optional<Cascade> running, Optional<CascadeOdds> odds) {
+
+    static final RigStudies NONE = new RigStudies(Optional.empty(), Optional.empty(), Optional.empty());
+
+    RigStudies with(BestFocus found) {
+        return new RigStudies(Optional.of(found), running, odds);
+    }
+
+    /** With a cascade that has just begun. */
+    RigStudies beginning(Cascade cascade, CascadeOdds first) {
+        return new RigStudies(best, Optional.of(cascade), Optional.of(first));
+    }
+
+    /** With what a block of trials came to. */
+    RigStudies with(CascadeOdds next) {
+        return new RigStudies(best, next.finished() ? Optional.empty() : running, Optional.of(next));
+    }
+
+    /** With what was counted until somebody stopped it. */
+    RigStudies stopped() {
+        return new RigStudies(best, Optional.empty(), odds);
+    }
+
+    /** Whether that cascade is the one that is being computed. */
+    boolean runs(Cascade cascade) {
+        return running.filter(one -> one == cascade).isPresent();
+    }
+}
