@@ -85,18 +85,22 @@ public final class CompareLayouts {
                 .min(Comparator.comparingDouble(CompareLayouts::strength))
                 .orElseThrow();
         RigPoint strongest = basis.points().stream()
+                .filter(point -> strength(point) > strength(weakest))
                 .max(Comparator.comparingDouble(CompareLayouts::strength))
-                .orElseThrow();
+                .orElse(weakest);
         double apart = strength(strongest) / strength(weakest);
         double alone = strength(weakest) / basis.load().weight().inKilonewtons();
         boolean yes = apart <= LIKE && alone >= ALONE;
         return new RigQuestion(
                 asked,
                 Optional.of(yes),
-                "By stated strengths " + strongest.name() + " holds " + Figures.times(apart) + " times what "
-                        + weakest.name() + " does, and " + weakest.name() + " holds the load "
-                        + Figures.times(alone) + " times alone; our own lines are " + Figures.times(LIKE) + " and "
-                        + Figures.fixed(ALONE, 0) + ". No figure is a look at the rock.");
+                (strongest == weakest
+                                ? "All are stated to be equally strong"
+                                : "By stated strengths " + strongest.name() + " holds " + Figures.times(apart)
+                                        + " times what " + weakest.name() + " does")
+                        + ", and " + weakest.name() + " holds the load " + Figures.times(alone)
+                        + " times alone; our own lines are " + Figures.times(LIKE) + " and " + Figures.fixed(ALONE, 0)
+                        + ". No figure is a look at the rock.");
     }
 
     private RigQuestion direction() {
@@ -150,6 +154,7 @@ public final class CompareLayouts {
     private List<LaidOut> passedOn() {
         List<LaidOut> held = layouts.stream()
                 .filter(one -> one.answer().isPresent() && one.holdsEveryLoss() && !one.knownTooWeak())
+                .filter(one -> !one.focusMoved() || isWorthMoving(one))
                 .toList();
         List<LaidOut> uncut = orAll(held.stream().filter(LaidOut::holdsEveryCut).toList(), held);
         return orAll(
@@ -157,6 +162,14 @@ public final class CompareLayouts {
                         .filter(one -> one.farthestDrop() <= CheckExtension.DESIGN_LIMIT_METRES)
                         .toList(),
                 uncut);
+    }
+
+    /** Whether the weakest point gains clearly from the other focus; a little is within what is not known anyhow. */
+    private boolean isWorthMoving(LaidOut moved) {
+        return layouts.stream()
+                .filter(one -> one.kind() == moved.kind() && !one.focusMoved())
+                .filter(one -> one.answer().isPresent())
+                .allMatch(given -> spared(given) < AS_GOOD * spared(moved));
     }
 
     private static List<LaidOut> orAll(List<LaidOut> some, List<LaidOut> all) {

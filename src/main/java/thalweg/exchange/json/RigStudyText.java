@@ -24,6 +24,7 @@ final class RigStudyText {
     static void write(RigStudy study, FieldWriter out) {
         study.bestFocus().ifPresent(best -> bestFocus(best, out));
         study.cascade().ifPresent(odds -> cascade(odds, out));
+        study.comparison().ifPresent(comparison -> out.put("compare", RigComparisonText.of(comparison)));
     }
 
     private static void cascade(CascadeOdds odds, FieldWriter out) {

@@ -15,6 +15,7 @@ import thalweg.placing.Placing;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigPriority;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
 
@@ -69,6 +70,9 @@ public sealed interface Ask extends Effect {
 
     /** A rig whose best focus is looked for; answered by {@link Told.BestFocusFound}. */
     record FindBestFocus(RigInput input) implements Ask {}
+
+    /** A rig whose points are to be rigged in every layout; answered by {@link Told.Compared}. */
+    record Compare(RigInput input, RigPriority priority) implements Ask {}
 
     /** The next trials of a cascade; answered by {@link Told.CascadeRan}. */
     record NextTrials(Cascade cascade, CascadeOdds before) implements Ask {}

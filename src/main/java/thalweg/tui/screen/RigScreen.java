@@ -115,6 +115,14 @@ record RigScreen(
         Optional<BestFocus.Found> best = answer.studies().best().flatMap(BestFocus::found);
         return List.of(
                 Binding.of(
+                                Key.of('s'),
+                                around.say("key.compare"),
+                                () -> Step.open(
+                                        this,
+                                        new Go.Compare(
+                                                answer.figures().orElseThrow().input(), stated)))
+                        .unless(none, around.say("rig.no_answer")),
+                Binding.of(
                                 Key.of('b'),
                                 around.say("key.best_focus"),
                                 () -> Step.stay(this)

@@ -17,6 +17,7 @@ import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.KeptRig;
+import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
 
@@ -60,6 +61,9 @@ public sealed interface Told extends Message {
 
     /** Where the focus of a rig would spare its weakest point most. */
     record BestFocusFound(RigInput input, BestFocus best) implements Told {}
+
+    /** The layouts side by side. */
+    record Compared(RigComparison comparison) implements Told {}
 
     /** What the trials of a cascade have come to so far. */
     record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}

@@ -331,4 +331,31 @@ final class RigWalkTest {
             assertThat(words.indexOf("! unsafe")).isLessThan(words.indexOf("Load 100 kg"));
         }
     }
+
+    @Test
+    void layoutsStandSideBySideAndTurnWithWhatMatters() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r")
+                    .type("o")
+                    .press(Key.Named.DOWN, 2)
+                    .press(Key.ctrl('u'))
+                    .type("25°");
+            walk.press(SAVE).type("s");
+            assertThat(walk.screen())
+                    .contains("The figures speak for limited.", "Nobody said what matters most.")
+                    .contains("Does the load stay in one direction? No.");
+
+            walk.type("mm");
+            assertThat(walk.screen()).contains("The figures speak for focused, where little extension matters most.");
+        }
+    }
+
+    @Test
+    void onNarrowTerminalsLayoutsAreToldOneByOne() {
+        try (Walk walk = atPorte(60, 40, Glyphs.BRAILLE)) {
+            walk.type("rs");
+
+            assertThat(walk.screen()).contains("focused: E ", "limited: E ");
+        }
+    }
 }
