@@ -62,7 +62,9 @@ public final class RigAnswerText {
                 .put("steady", steady(answer.steady()))
                 .put("sector", sector(answer));
         RigLossText.write(answer, fields);
-        return fields.put("checks", checks(answer.checks())).put("safety", RigSafetyText.of(answer));
+        return fields.put("checks", checks(answer.checks()))
+                .put("safety", RigSafetyText.of(answer))
+                .put("material", RigMaterialText.of(answer.material()));
     }
 
     private static Json steady(RigState state) {
