@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import thalweg.json.Json;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.FoundCanyon;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
@@ -26,7 +27,7 @@ final class CanyonTable {
                     String.join(" / ", present(row.french(), row.american())),
                     row.longestDrop().map(drop -> drop.print(units)).orElse(phrases.say("unknown")),
                     Integer.toString(row.stations()),
-                    Words.condition(phrases, row.worst()),
+                    ConditionWords.told(row.standing(), phrases),
                     row.newestInspection().isEmpty() ? phrases.say("condition.unknown") : row.newestInspection(),
                     row.uid().text()));
         }
@@ -51,8 +52,9 @@ final class CanyonTable {
                 .put("american_grade", row.american())
                 .putKnown("longest_drop_cm", row.longestDrop().map(drop -> Json.of(drop.inCentimetres())))
                 .put("stations", row.stations())
-                .putWord("worst", row.worst())
-                .put("never_seen", row.neverSeen())
+                .putWord("worst", row.standing().worst())
+                .put("gone", row.standing().gone())
+                .put("never_seen", row.standing().neverSeen())
                 .put("newest_inspection", row.newestInspection())
                 .putIfTrue("invented", row.invented())
                 .put("unknown_in", unknown(canyon))

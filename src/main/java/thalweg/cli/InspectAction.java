@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.logbook.Condition;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
@@ -84,7 +85,9 @@ final class InspectAction extends Action {
                     + place.station().station().name() + ", "
                     + record.part().label() + ", " + date.print() + ": "
                     + (found.isPresent()
-                            ? Words.condition(surrounds().phrases(), after.isPresent() ? after : found)
+                            ? ConditionWords.told(
+                                    after.isPresent() ? after : found,
+                                    surrounds().phrases())
                             : surrounds().phrases().say("condition.not_seen"))
                     + ".");
         }

@@ -95,10 +95,12 @@ final class LossReport {
     }
 
     private String cut(StrandCut cut) {
+        if (!cut.held()) {
+            return phrases.say("rig.cut.lost", cut.strand());
+        }
         return cut.asLossOf()
-                .filter(point -> cut.held())
                 .map(point -> phrases.say("rig.cut.held", cut.strand(), point))
-                .orElseGet(() -> phrases.say("rig.cut.lost", cut.strand()));
+                .orElseGet(() -> phrases.say("rig.cut.beside", cut.strand()));
     }
 
     private static String percent(double share) {

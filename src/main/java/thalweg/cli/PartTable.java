@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.json.Json;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.PartRow;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
@@ -25,7 +26,7 @@ final class PartTable {
                     row.stationName(),
                     row.part().label(),
                     hardware(row, phrases),
-                    Words.condition(phrases, row.state().condition())
+                    ConditionWords.told(row.state().condition(), phrases)
                             + (row.state().contradictory() ? ", " + phrases.say("condition.contradictory") : ""),
                     row.state().seenOn().map(PartialDate::print).orElse(""),
                     placed(row, phrases),

@@ -11,10 +11,9 @@ import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigMaterial;
 import thalweg.rig.RigPoint;
-import thalweg.rig.RigSetup;
 import thalweg.rig.RigStudy;
-import thalweg.rig.Sliding;
 import thalweg.rig.WorstForce;
+import thalweg.sheet.LaidWords;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
@@ -48,7 +47,9 @@ final class RigReport {
                         input.load().sway().print(),
                         input.load().leanOut().print()))
                 .append('\n');
-        out.append(laid(input.rig())).append("\n\n");
+        LaidWords laid = new LaidWords(phrases, units);
+        indented(out, "", laid.sentence(input));
+        out.append('\n');
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()
                         .angle()
@@ -62,6 +63,7 @@ final class RigReport {
                                 widest.angle().printFine(),
                                 widest.direction().print()))
                         .append('\n'));
+        laid.freedom(answer).ifPresent(sentence -> indented(out, "", sentence));
         out.append('\n');
         LossReport losses = new LossReport(phrases, units);
         indented(out, "", phrases.say("rig.losses"));
@@ -110,20 +112,6 @@ final class RigReport {
                             piece.what()));
         }
         indented(out, "- ", phrases.say("rig.material.note"));
-    }
-
-    private String laid(RigSetup rig) {
-        String kind = phrases.say("rig.kind." + rig.kind().word());
-        String stiffness = rig.stiffness().print(units);
-        return switch (rig.kind()) {
-            case SINGLE, FOCUSED, LIMITED -> phrases.say("rig.laid", kind, rig.strands(), stiffness);
-            case LOOP -> phrases.say("rig.laid.loop", kind, stiffness);
-            case SLIDING -> {
-                Sliding sliding = rig.sliding().orElseThrow();
-                String captured = phrases.say(sliding.captured() ? "rig.captured.yes" : "rig.captured.no");
-                yield phrases.say("rig.laid.sliding", kind, captured, stiffness, sliding.friction());
-            }
-        };
     }
 
     private List<List<String>> points(RigAnswer answer) {

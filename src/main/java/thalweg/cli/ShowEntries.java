@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import thalweg.amend.Fate;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
@@ -16,6 +17,8 @@ import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
 import thalweg.logbook.RoundVisit;
 import thalweg.logbook.StationRecord;
+import thalweg.rig.RigInput;
+import thalweg.service.AnalyzeRig;
 import thalweg.text.Phrases;
 
 /** Entries as text for a terminal: what they say, what became of them, and their ids where those are asked for. */
@@ -84,12 +87,12 @@ final class ShowEntries {
         }
         String found = inspection
                 .found()
-                .map(known -> Words.condition(phrases, Optional.of(known)))
+                .map(known -> ConditionWords.told(Optional.of(known), phrases))
                 .orElse("");
         return found
                 + inspection
                         .left()
-                        .map(known -> " -> left " + Words.condition(phrases, Optional.of(known)))
+                        .map(known -> " -> left " + ConditionWords.told(Optional.of(known), phrases))
                         .orElse("");
     }
 
@@ -114,8 +117,11 @@ final class ShowEntries {
     void analysis(Entry<RigAnalysis> entry, StationRecord station) {
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), phrases);
         out.line("");
-        out.line(marked(fate) + "Rig analysis of " + entry.content().on().print()
-                + by(entry.content().by()) + ", program " + entry.content().program());
+        String name = AnalyzeRig.kept(entry.content()).map(RigInput::name).orElse("");
+        String called = name.isBlank() ? "" : " \"" + name + "\"";
+        out.line(marked(fate) + "Rig analysis" + called + " of "
+                + entry.content().on().print() + by(entry.content().by()) + ", program "
+                + entry.content().program());
         if (!entry.content().inventory().changesTo(station.inventory()).isEmpty()) {
             out.line("  STALE: parts of this station have changed since.");
         }

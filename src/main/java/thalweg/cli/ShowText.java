@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
@@ -135,8 +136,10 @@ final class ShowText {
 
     private List<List<String>> rows(LineRecord place) {
         String what = what(place);
-        String height =
-                place.obstacle().height().map(known -> known.print(units)).orElse("");
+        String height = place.obstacle()
+                .height()
+                .map(known -> known.print(units))
+                .orElse(place.obstacle().kind().goesDown() ? phrases.say("unknown") : "");
         String number = Integer.toString(place.number());
         if (place.stations().isEmpty()) {
             return List.of(List.of(number, what, height, "", "", "", "", ""));
@@ -153,10 +156,7 @@ final class ShowText {
                             .ropeNeeded()
                             .map(rope -> rope.print(units))
                             .orElse(phrases.say("unknown")),
-                    Words.condition(phrases, station.worst())
-                            + (station.neverSeen() > 0 && station.worst().isPresent()
-                                    ? ", " + station.neverSeen() + " never"
-                                    : ""),
+                    ConditionWords.told(station.standing(), phrases),
                     station.lastSeen()
                             .max(PartialDate.BY_LAST_DAY)
                             .map(PartialDate::print)
@@ -232,7 +232,7 @@ final class ShowText {
                 .stream()
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
-        String state = Words.condition(phrases, record.state().condition())
+        String state = ConditionWords.told(record.state().condition(), phrases)
                 + record.state().seenOn().map(date -> " on " + date.print()).orElse("")
                 + (record.state().contradictory() ? ", " + phrases.say("condition.contradictory") : "")
                 + record.state()

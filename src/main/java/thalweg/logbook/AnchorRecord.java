@@ -1,7 +1,6 @@
 package thalweg.logbook;
 
 import java.util.List;
-import java.util.Optional;
 import thalweg.route.Anchor;
 
 /**
@@ -16,8 +15,8 @@ public record AnchorRecord(Anchor anchor, List<PartRecord> parts) {
         parts = List.copyOf(parts);
     }
 
-    /** The worst condition of any part that has been seen. */
-    public Optional<Condition> worst() {
-        return parts.stream().flatMap(part -> part.state().condition().stream()).reduce(Condition::worse);
+    /** How its parts stand together. */
+    public Standing standing() {
+        return Standing.of(parts);
     }
 }

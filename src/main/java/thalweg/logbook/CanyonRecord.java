@@ -73,9 +73,9 @@ public record CanyonRecord(Canyon canyon, List<LineRecord> line, List<Entry<Roun
         return stations().stream().flatMap(StationRecord::lastSeen).min(PartialDate.BY_LAST_DAY);
     }
 
-    /** How many parts nobody has seen since they were entered. */
-    public long neverSeen() {
-        return stations().stream().mapToLong(StationRecord::neverSeen).sum();
+    /** How all parts of all stations stand together. */
+    public Standing standing() {
+        return line.stream().map(LineRecord::standing).reduce(Standing.NOTHING, Standing::and);
     }
 
     /** The longest drop: as stated, else the highest drop on the line; empty where neither is known. */

@@ -14,8 +14,7 @@ import thalweg.units.Length;
  * @param american grade as written, empty where unknown
  * @param longestDrop stated or from the line; empty where unknown
  * @param stations how many there are
- * @param worst condition of any part that has been seen
- * @param neverSeen how many parts nobody has seen
+ * @param standing how all its parts stand together
  * @param newestInspection when any part was inspected last, as stored; empty where never
  * @param invented whether it is made up for practice
  */
@@ -27,7 +26,6 @@ public record CanyonRow(
         String american,
         Optional<Length> longestDrop,
         int stations,
-        Optional<Condition> worst,
-        int neverSeen,
+        Standing standing,
         String newestInspection,
         boolean invented) {}

@@ -1,7 +1,6 @@
 package thalweg.logbook;
 
 import java.util.List;
-import java.util.Optional;
 import thalweg.route.Obstacle;
 
 /**
@@ -17,8 +16,8 @@ public record LineRecord(int number, Obstacle obstacle, List<StationRecord> stat
         stations = List.copyOf(stations);
     }
 
-    /** The worst condition of any part here that has been seen. */
-    public Optional<Condition> worst() {
-        return stations.stream().flatMap(station -> station.worst().stream()).reduce(Condition::worse);
+    /** How all parts of its stations stand together. */
+    public Standing standing() {
+        return stations.stream().map(StationRecord::standing).reduce(Standing.NOTHING, Standing::and);
     }
 }

@@ -47,16 +47,9 @@ public record StationRecord(
         return parts().stream().filter(part -> part.part().uid().equals(uid)).findFirst();
     }
 
-    /** The worst condition of any part that has been seen. */
-    public Optional<Condition> worst() {
-        return anchors.stream().flatMap(anchor -> anchor.worst().stream()).reduce(Condition::worse);
-    }
-
-    /** How many parts nobody has seen since they were entered. */
-    public long neverSeen() {
-        return parts().stream()
-                .filter(part -> part.state().condition().isEmpty())
-                .count();
+    /** How all its parts stand together. */
+    public Standing standing() {
+        return Standing.of(parts());
     }
 
     /** Whether entries on some part disagree. */

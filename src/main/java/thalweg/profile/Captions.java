@@ -2,13 +2,16 @@ package thalweg.profile;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import thalweg.logbook.Condition;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.LineRecord;
-import thalweg.logbook.StationRecord;
+import thalweg.logbook.Standing;
 import thalweg.text.Phrases;
 import thalweg.text.Shown;
 import thalweg.text.Width;
@@ -63,54 +66,43 @@ final class Captions {
     }
 
     /**
-     * The mark of the worst condition at the stations of those places; empty text where there is no station. The mark of
-     * what nobody has seen is a dot, which right behind a number would be taken for its own.
+     * The mark of the worst condition at the stations of those places, and that of what is gone; empty text where there is
+     * no station. The mark of what nobody has seen is a dot, which right behind a number would be taken for its own.
      */
     private String mark(List<LineRecord> places) {
-        List<StationRecord> stations =
-                places.stream().flatMap(place -> place.stations().stream()).toList();
-        Optional<Condition> worst = worst(stations);
-        return stations.isEmpty() ? "" : worst.isPresent() ? mark(worst) : " " + mark(worst);
+        if (places.stream().allMatch(place -> place.stations().isEmpty())) {
+            return "";
+        }
+        Standing standing = places.stream().map(LineRecord::standing).reduce(Standing.NOTHING, Standing::and);
+        String mark = ConditionWords.mark(standing.condition(), phrases);
+        boolean more = standing.worst().isPresent() && standing.gone() > 0;
+        return (standing.condition().isPresent() ? mark : " " + mark)
+                + (more ? ConditionWords.mark(Optional.of(Condition.GONE), phrases) : "");
     }
 
     private String state(LineRecord place) {
         if (place.stations().isEmpty()) {
             return place.obstacle().kind().usuallyRigged() ? ", " + phrases.say("profile.no_station") : "";
         }
-        Optional<Condition> worst = worst(place.stations());
-        long unseen =
-                place.stations().stream().mapToLong(StationRecord::neverSeen).sum();
-        String more = worst.isPresent() && unseen > 0 ? " " + phrases.say("profile.unseen", unseen) : "";
-        return ", " + told(worst) + more;
+        return ", " + ConditionWords.told(place.standing(), phrases);
     }
 
-    /** Mark and word for every condition that is the worst of some place, from good to bad, the unknown one last. */
+    /** Mark and word for every condition that marks some place, from good to bad, the unknown one last. */
     List<String> conditions(List<LineRecord> places) {
-        List<Optional<Condition>> worst = places.stream()
-                .filter(place -> !place.stations().isEmpty())
-                .map(place -> worst(place.stations()))
-                .toList();
+        Set<Optional<Condition>> marked = new HashSet<>();
+        for (LineRecord place : places) {
+            if (!place.stations().isEmpty()) {
+                marked.add(place.standing().condition());
+                if (place.standing().gone() > 0) {
+                    marked.add(Optional.of(Condition.GONE));
+                }
+            }
+        }
         return Stream.concat(
                         Arrays.stream(Condition.values()).map(Optional::of), Stream.of(Optional.<Condition>empty()))
-                .filter(worst::contains)
-                .map(this::told)
+                .filter(marked::contains)
+                .map(condition -> ConditionWords.told(condition, phrases))
                 .toList();
-    }
-
-    private static Optional<Condition> worst(List<StationRecord> stations) {
-        return stations.stream().flatMap(station -> station.worst().stream()).reduce(Condition::worse);
-    }
-
-    private String told(Optional<Condition> condition) {
-        return mark(condition) + " " + phrases.say("condition." + key(condition));
-    }
-
-    private String mark(Optional<Condition> condition) {
-        return phrases.say("condition.mark." + key(condition));
-    }
-
-    private static String key(Optional<Condition> condition) {
-        return condition.map(known -> known.name().toLowerCase(Locale.ROOT)).orElse("unknown");
     }
 
     String word(String list, Enum<?> value) {

@@ -31,10 +31,6 @@ enum Fall {
 
     /** Whether a height is asked for at such a place: a walk or a hazard without one lacks nothing. */
     static boolean asksForHeight(Obstacle obstacle) {
-        return of(obstacle) != LEVEL
-                || switch (obstacle.kind()) {
-                    case DROP, DOWNCLIMB, HANDLINE, JUMP, SLIDE -> true;
-                    case WALK, SWIM, HAZARD, OTHER, ESCAPE -> false;
-                };
+        return of(obstacle) != LEVEL || obstacle.kind().goesDown();
     }
 }

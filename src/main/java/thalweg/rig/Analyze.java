@@ -1,7 +1,6 @@
 package thalweg.rig;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,8 +18,8 @@ public final class Analyze {
     /** Between directions that are looked at for the worst, at most [°]. */
     private static final double FINE_STEP_DEGREES = 0.1;
 
-    /** Two figures nearer than this, in parts of either, are equals: rounding must not choose the direction. */
-    private static final double TIE = 1e-9;
+    /** How many fine steps lie between the directions that are all looked at, at most. */
+    private static final int STRIDE = 10;
 
     private static final int HALF = RigSector.DIRECTIONS / 2;
 
@@ -36,7 +35,7 @@ public final class Analyze {
     private Analyze(RigInput input) {
         this.input = input;
         this.rest = new RestState(input);
-        this.finePerStep = (int) Math.ceil(input.load().sway().degrees() / HALF / FINE_STEP_DEGREES - TIE);
+        this.finePerStep = (int) Math.ceil(input.load().sway().degrees() / HALF / FINE_STEP_DEGREES - HighestState.TIE);
     }
 
     /** What the model says about a rig. */
@@ -44,22 +43,20 @@ public final class Analyze {
         return new Analyze(input).answer();
     }
 
+    /** The hardest pull on each point over the sector, in the order of the input, and nothing else of the answer. */
+    static List<WorstForce> worst(RigInput input) {
+        return new Analyze(input).worstForces();
+    }
+
     private RigAnswer answer() {
         List<RigState> reported = IntStream.rangeClosed(-HALF, HALF)
                 .mapToObj(step -> state(step * finePerStep))
                 .toList();
         RigState steady = reported.get(HALF);
-        List<WorstForce> worst = new ArrayList<>();
-        for (int i = 0; i < input.points().size(); i++) {
-            int point = i;
-            RigState at = highest(state -> state.points().get(point).force().inKilonewtons());
-            PointForce force = at.points().get(point);
-            worst.add(new WorstForce(force.point(), force.force(), at.direction()));
-        }
         RigState widest = highest(Analyze::degrees);
-        RigSector sector =
-                new RigSector(reported, worst, widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
-        Optional<FrictionRange> friction = input.rig().sliding().map(sliding -> FindFriction.of(input));
+        RigSector sector = new RigSector(
+                reported, worstForces(), widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
+        Optional<FrictionRange> friction = friction();
         List<PointLoss> losses = FindLosses.of(input, steady);
         List<StrandCut> cuts = FindLosses.cuts(input, losses);
         List<LetterCheck> checks = List.of(
@@ -70,6 +67,21 @@ public final class Analyze {
                 CheckSolid.of(input, sector));
         List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses);
         return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety, FindMaterial.of(input));
+    }
+
+    private RigState highest(ToDoubleFunction<RigState> figure) {
+        return new HighestState(this::state, HALF * finePerStep, Math.min(STRIDE, Math.max(1, finePerStep))).of(figure);
+    }
+
+    private List<WorstForce> worstForces() {
+        List<WorstForce> worst = new ArrayList<>();
+        for (int i = 0; i < input.points().size(); i++) {
+            int point = i;
+            RigState at = highest(state -> state.points().get(point).force().inKilonewtons());
+            PointForce force = at.points().get(point);
+            worst.add(new WorstForce(force.point(), force.force(), at.direction()));
+        }
+        return worst;
     }
 
     /** The hardest pull in each strand, in the order in which they are laid. */
@@ -84,57 +96,15 @@ public final class Analyze {
         return worst;
     }
 
+    private Optional<FrictionRange> friction() {
+        return input.rig()
+                .sliding()
+                .map(sliding -> FindFriction.of(input))
+                .or(() -> input.rig().limiters().map(limiters -> FindLimitedFriction.of(input)));
+    }
+
     private static double degrees(RigState state) {
         return state.angle().map(Angle::degrees).orElse(0.0);
-    }
-
-    /**
-     * The state with the highest figure: the best of the reported directions, then the best between its neighbours.
-     *
-     * <p>Between two neighbours of the best, which are 18 degrees apart at most, the figure is taken to rise and then to
-     * fall.
-     */
-    private RigState highest(ToDoubleFunction<RigState> figure) {
-        int best = 0;
-        for (int step : outwards()) {
-            best = better(step * finePerStep, best, figure);
-        }
-        int low = Math.max(best - finePerStep, -HALF * finePerStep);
-        int high = Math.min(best + finePerStep, HALF * finePerStep);
-        while (high - low > 2) {
-            int left = low + (high - low) / 3;
-            int right = high - (high - low) / 3;
-            int better = Math.abs(left) <= Math.abs(right) ? better(right, left, figure) : better(left, right, figure);
-            if (better == right) {
-                low = left;
-            } else {
-                high = right;
-            }
-        }
-        List<Integer> last = IntStream.rangeClosed(low, high)
-                .boxed()
-                .sorted(Comparator.comparingInt(Math::abs))
-                .toList();
-        int highest = last.get(0);
-        for (int fine : last) {
-            highest = better(fine, highest, figure);
-        }
-        return state(better(best, highest, figure));
-    }
-
-    private int better(int candidate, int before, ToDoubleFunction<RigState> figure) {
-        double figureBefore = figure.applyAsDouble(state(before));
-        return figure.applyAsDouble(state(candidate)) > figureBefore + TIE * Math.abs(figureBefore)
-                ? candidate
-                : before;
-    }
-
-    /** 0, -1, 1, -2, 2 and so on: among equals the direction nearest to the aim comes first. */
-    private static List<Integer> outwards() {
-        return IntStream.rangeClosed(-HALF, HALF)
-                .boxed()
-                .sorted(Comparator.comparingInt(Math::abs))
-                .toList();
     }
 
     private RigState state(int fineSteps) {

@@ -29,7 +29,7 @@ final class CheckDraft {
     CheckedRig result() {
         List<RigPoint> points = points();
         Optional<RigLoad> load = load();
-        Optional<RigSetup> rig = setup(points);
+        Optional<RigSetup> rig = setup(points, load);
         if (!findings.isEmpty()) {
             return new CheckedRig(Optional.empty(), findings);
         }
@@ -107,10 +107,10 @@ final class CheckDraft {
                 spread));
     }
 
-    private Optional<RigSetup> setup(List<RigPoint> points) {
+    private Optional<RigSetup> setup(List<RigPoint> points, Optional<RigLoad> load) {
         SetupDraft rig = draft.rig();
         if (rig.kind().isEmpty()) {
-            refuse("rig.kind", "is missing; it is one of: " + RigKind.builtWords());
+            refuse("rig.kind", "is missing; it is one of: " + RigKind.words());
             checkPointCount(1, 6, "a rig");
         }
         rig.kind().ifPresent(this::checkKind);
@@ -130,9 +130,21 @@ final class CheckDraft {
             assumed.add("strands");
         }
         Optional<Sliding> sliding = sliding(rig);
+        boolean limited = rig.kind().equals(Optional.of(RigKind.LIMITED));
+        CheckLimits limits = new CheckLimits(rig.limits(), this::refuse);
+        if (limited) {
+            limits.checkAlone();
+            assumeForLimited(rig);
+        }
         rig.slackMetres().forEach(this::checkSlack);
         OptionalDouble strandStrength = known("rig.strand_kN", rig.strandKilonewtons(), Range.STRENGTH);
         OptionalDouble efficiency = known("rig.knot_efficiency", rig.knotEfficiency(), Range.EFFICIENCY);
+        Optional<Limiters> limiters = Optional.empty();
+        if (limited && findings.isEmpty()) {
+            double friction = rig.friction().orElse(RigDefaults.FRICTION);
+            Force stretch = Force.kilonewtons(stiffness);
+            limiters = limits.result(points, load.orElseThrow(), focus.orElseThrow(), stretch, friction);
+        }
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
@@ -146,6 +158,7 @@ final class CheckDraft {
                 hasLegs ? (int) strands : 1,
                 slack,
                 sliding,
+                limiters,
                 force(strandStrength),
                 efficiency));
     }
@@ -168,28 +181,18 @@ final class CheckDraft {
                 : Optional.of(new Sliding(rig.captured().orElse(RigDefaults.CAPTURED), friction));
     }
 
+    private void assumeForLimited(SetupDraft rig) {
+        if (rig.limits().sliderStrands().isEmpty()) {
+            assumed.add("slider_strands");
+        }
+        if (rig.friction().isEmpty()) {
+            assumed.add("friction");
+        }
+    }
+
     private void checkKind(RigKind kind) {
-        if (!kind.built()) {
-            refuse(
-                    "rig.kind",
-                    "is " + kind.word() + ", which this version does not compute yet; it computes: "
-                            + RigKind.builtWords());
-        }
         checkPointCount(kind.fewestPoints(), kind.mostPoints(), kind.word());
-        Set<String> stated = new LinkedHashSet<>(draft.rig().otherKeys());
-        if (!draft.rig().slackMetres().isEmpty()) {
-            stated.add("slack_m");
-        }
-        if (draft.rig().strands().isPresent()) {
-            stated.add("strands");
-        }
-        if (draft.rig().captured().isPresent()) {
-            stated.add("captured");
-        }
-        if (draft.rig().friction().isPresent()) {
-            stated.add("friction");
-        }
-        for (String key : stated) {
+        for (String key : draft.rig().ownKeys()) {
             if (!kind.takes(key)) {
                 refuse(
                         "rig." + key,

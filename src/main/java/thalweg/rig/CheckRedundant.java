@@ -28,14 +28,15 @@ final class CheckRedundant {
         int held = all - fatal.size();
         double part = (double) held / all;
         if (fatal.isEmpty()) {
-            return judged(losses);
+            return judged(losses, cuts);
         }
         String rest = held == 0 ? "" : " Held: " + held + " of " + all + " single failures.";
         return check(RigVerdict.POOR, part, "One failure loses everything: " + listed(fatal) + "." + rest);
     }
 
-    private static LetterCheck judged(List<PointLoss> losses) {
-        String all = "The loss of any one point and the cut of any one leg is held. ";
+    private static LetterCheck judged(List<PointLoss> losses, List<StrandCut> cuts) {
+        boolean onlyLegs = cuts.stream().allMatch(cut -> cut.asLossOf().isPresent());
+        String all = "The loss of any one point and the cut of any one " + (onlyLegs ? "leg" : "strand") + " is held. ";
         Optional<PointLoss> over = first(losses, Optional.of(false));
         if (over.isPresent()) {
             return check(RigVerdict.POOR, 1, all + when(over.get()));

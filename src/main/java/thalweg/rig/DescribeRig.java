@@ -24,7 +24,21 @@ final class DescribeRig {
                 + state.angle()
                         .map(angle -> " The widest angle between loaded strands is " + angle.print() + ".")
                         .orElse(" Only one strand is loaded, so there is no angle.")
-                + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".");
+                + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".")
+                + knots(state);
+    }
+
+    private static String knots(RigState state) {
+        if (state.knots().isEmpty()) {
+            return "";
+        }
+        String against = state.knots().stream()
+                .filter(KnotPlace::againstMaster)
+                .map(KnotPlace::point)
+                .collect(Collectors.joining(" and of "));
+        return against.isEmpty()
+                ? " The master is off both limiter knots, which are drawn as squares."
+                : " The master rests against the limiter knot of " + against + ".";
     }
 
     /** Before and after the loss of a point. */

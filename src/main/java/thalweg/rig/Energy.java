@@ -15,7 +15,10 @@ final class Energy {
 
     private final int fixedCount;
     private final int size;
-    private final double[] fixed;
+
+    /** Places of all nodes [m], the free ones where they were looked at last. */
+    private final double[] nodes;
+
     private final int[][] froms;
     private final int[][] tos;
     private final double[] unloaded;
@@ -25,6 +28,14 @@ final class Energy {
     private final double loadY;
     private final double loadZ;
     private final double[] slope;
+
+    /** Of the strand that was measured last, by stretch: three coordinates from end to end [m], their directions. */
+    private final double[] ways;
+
+    private final double[] directions;
+
+    /** The same stretches' lengths [m]. */
+    private final double[] lengths;
 
     private double roundingSquared;
 
@@ -41,7 +52,7 @@ final class Energy {
     Energy(List<Vector3> places, int free, List<Strand> strands, Vector3 load) {
         fixedCount = places.size();
         size = 3 * free;
-        fixed = flat(places);
+        nodes = Arrays.copyOf(flat(places), 3 * fixedCount + size);
         froms = new int[strands.size()][];
         tos = new int[strands.size()][];
         unloaded = new double[strands.size()];
@@ -62,6 +73,10 @@ final class Energy {
         loadY = load.y();
         loadZ = load.z();
         slope = new double[size];
+        int most = strands.stream().mapToInt(Strand::stretches).max().orElse(0);
+        ways = new double[3 * most];
+        directions = new double[3 * most];
+        lengths = new double[most];
     }
 
     static double[] flat(List<Vector3> places) {
@@ -94,9 +109,9 @@ final class Energy {
 
     /** Puts a fixed node elsewhere [m]. */
     void moveFixed(int node, double x, double y, double z) {
-        fixed[3 * node] = x;
-        fixed[3 * node + 1] = y;
-        fixed[3 * node + 2] = z;
+        nodes[3 * node] = x;
+        nodes[3 * node + 1] = y;
+        nodes[3 * node + 2] = z;
     }
 
     /** How many coordinates the free nodes have. */
@@ -106,11 +121,8 @@ final class Energy {
 
     /** The length of a strand's path [m]. */
     double length(int strand, double[] places) {
-        double length = 0;
-        for (int j = 0; j < froms[strand].length; j++) {
-            length += stretch(froms[strand][j], tos[strand][j], places);
-        }
-        return length;
+        put(places);
+        return measured(strand);
     }
 
     /** By how much a strand is longer than unloaded, below 0 where it is slack [m]. */
@@ -118,11 +130,39 @@ final class Energy {
         return length(strand, places) - unloaded[strand];
     }
 
+    private void put(double[] places) {
+        System.arraycopy(places, 0, nodes, 3 * fixedCount, size);
+    }
+
+    private double excess(int strand) {
+        return measured(strand) - unloaded[strand];
+    }
+
+    /** Measures the stretches of a strand; the length of its path [m]. */
+    private double measured(int strand) {
+        double sum = 0;
+        for (int j = 0; j < froms[strand].length; j++) {
+            int from = 3 * froms[strand][j];
+            int to = 3 * tos[strand][j];
+            double x = nodes[to] - nodes[from];
+            double y = nodes[to + 1] - nodes[from + 1];
+            double z = nodes[to + 2] - nodes[from + 2];
+            double length = Math.sqrt(x * x + y * y + z * z + roundingSquared);
+            ways[3 * j] = x;
+            ways[3 * j + 1] = y;
+            ways[3 * j + 2] = z;
+            lengths[j] = length;
+            sum += length;
+        }
+        return sum;
+    }
+
     /** What all strands store [kJ]. */
     double stored(double[] places) {
+        put(places);
         double sum = 0;
         for (int i = 0; i < froms.length; i++) {
-            double excess = Math.max(0, excess(i, places));
+            double excess = Math.max(0, excess(i));
             sum += 0.5 * springs[i] * excess * excess;
         }
         return sum;
@@ -134,15 +174,16 @@ final class Energy {
      * @param pulls filled, three coordinates a node [kN]
      */
     void pullsOnFixed(double[] places, double[] pulls) {
+        put(places);
         Arrays.fill(pulls, 0);
         for (int i = 0; i < froms.length; i++) {
-            double tension = springs[i] * excess(i, places);
+            double tension = springs[i] * excess(i);
             for (int j = 0; j < froms[i].length && tension > 0; j++) {
                 int from = froms[i][j];
                 int to = tos[i][j];
-                double part = tension / stretch(from, to, places);
+                double part = tension / lengths[j];
                 for (int axis = 0; axis < 3; axis++) {
-                    double along = part * (at(to, axis, places) - at(from, axis, places));
+                    double along = part * ways[3 * j + axis];
                     if (from < fixedCount) {
                         pulls[3 * from + axis] += along;
                     }
@@ -158,16 +199,18 @@ final class Energy {
      * Energy, and its slope.
      *
      * @param gradient filled [kN]
+     * @return the energy [kJ]
      */
     double slopeAt(double[] places, double[] gradient) {
         double energy = beginWithLoad(places, gradient);
         for (int i = 0; i < froms.length; i++) {
-            double excess = excess(i, places);
+            double excess = excess(i);
             if (excess > 0) {
                 energy += 0.5 * springs[i] * excess * excess;
-                lengthSlope(i, places);
+                lengthSlope(i);
+                double tension = springs[i] * excess;
                 for (int a = 0; a < size; a++) {
-                    gradient[a] += springs[i] * excess * slope[a];
+                    gradient[a] += tension * slope[a];
                 }
             }
         }
@@ -175,34 +218,40 @@ final class Energy {
     }
 
     /**
-     * Slope and curvature. A strand that is just taut counts as taut.
+     * Energy, slope and curvature. A strand that is just taut counts as taut.
      *
      * @param gradient filled [kN]
      * @param curvature filled, its lower half [kN/m]
+     * @return the energy [kJ]
      */
-    void curvatureAt(double[] places, double[] gradient, double[][] curvature) {
-        beginWithLoad(places, gradient);
+    double curvatureAt(double[] places, double[] gradient, double[][] curvature) {
+        double energy = beginWithLoad(places, gradient);
         for (double[] row : curvature) {
             Arrays.fill(row, 0);
         }
         for (int i = 0; i < froms.length; i++) {
-            double excess = excess(i, places);
+            double excess = excess(i);
             if (excess >= 0) {
-                lengthSlope(i, places);
+                energy += 0.5 * springs[i] * excess * excess;
+                lengthSlope(i);
+                double tension = springs[i] * excess;
                 for (int a = 0; a < size; a++) {
-                    gradient[a] += springs[i] * excess * slope[a];
+                    gradient[a] += tension * slope[a];
+                    double along = springs[i] * slope[a];
                     for (int b = 0; b <= a; b++) {
-                        curvature[a][b] += springs[i] * slope[a] * slope[b];
+                        curvature[a][b] += along * slope[b];
                     }
                 }
                 for (int j = 0; j < froms[i].length; j++) {
-                    addBend(froms[i][j], tos[i][j], springs[i] * excess, places, curvature);
+                    addBend(i, j, tension, curvature);
                 }
             }
         }
+        return energy;
     }
 
     private double beginWithLoad(double[] places, double[] gradient) {
+        put(places);
         Arrays.fill(gradient, 0);
         gradient[size - 3] = -loadX;
         gradient[size - 2] = -loadY;
@@ -210,58 +259,46 @@ final class Energy {
         return -loadX * places[size - 3] - loadY * places[size - 2] - loadZ * places[size - 1];
     }
 
-    private void lengthSlope(int strand, double[] places) {
+    /** The slope of the length of the strand that was measured last. */
+    private void lengthSlope(int strand) {
         Arrays.fill(slope, 0);
         for (int j = 0; j < froms[strand].length; j++) {
-            int from = froms[strand][j];
-            int to = tos[strand][j];
-            double length = stretch(from, to, places);
+            int from = 3 * (froms[strand][j] - fixedCount);
+            int to = 3 * (tos[strand][j] - fixedCount);
             for (int axis = 0; axis < 3; axis++) {
-                double along = (at(to, axis, places) - at(from, axis, places)) / length;
-                if (to >= fixedCount) {
-                    slope[3 * (to - fixedCount) + axis] += along;
+                double along = ways[3 * j + axis] / lengths[j];
+                directions[3 * j + axis] = along;
+                if (to >= 0) {
+                    slope[to + axis] += along;
                 }
-                if (from >= fixedCount) {
-                    slope[3 * (from - fixedCount) + axis] -= along;
+                if (from >= 0) {
+                    slope[from + axis] -= along;
                 }
             }
         }
     }
 
     /** Adds tension times the curvature of a stretch's length: (1 - u u') / length. */
-    private void addBend(int from, int to, double tension, double[] places, double[][] curvature) {
-        double length = stretch(from, to, places);
+    private void addBend(int strand, int stretch, double tension, double[][] curvature) {
+        int from = 3 * (froms[strand][stretch] - fixedCount);
+        int to = 3 * (tos[strand][stretch] - fixedCount);
+        if (from == to) {
+            return;
+        }
+        double rate = tension / lengths[stretch];
         for (int a = 0; a < 3; a++) {
-            double alongA = (at(to, a, places) - at(from, a, places)) / length;
             for (int b = 0; b < 3; b++) {
-                double alongB = (at(to, b, places) - at(from, b, places)) / length;
-                double bend = tension / length * ((a == b ? 1 : 0) - alongA * alongB);
-                addIfFree(to, a, to, b, bend, curvature);
-                addIfFree(from, a, from, b, bend, curvature);
-                addIfFree(to, a, from, b, -bend, curvature);
-                addIfFree(from, a, to, b, -bend, curvature);
+                double bend = rate * ((a == b ? 1 : 0) - directions[3 * stretch + a] * directions[3 * stretch + b]);
+                if (to >= 0 && b <= a) {
+                    curvature[to + a][to + b] += bend;
+                }
+                if (from >= 0 && b <= a) {
+                    curvature[from + a][from + b] += bend;
+                }
+                if (to >= 0 && from >= 0) {
+                    curvature[Math.max(to, from) + a][Math.min(to, from) + b] -= bend;
+                }
             }
         }
-    }
-
-    private void addIfFree(int one, int a, int two, int b, double amount, double[][] curvature) {
-        if (one >= fixedCount && two >= fixedCount) {
-            int row = 3 * (one - fixedCount) + a;
-            int column = 3 * (two - fixedCount) + b;
-            if (column <= row) {
-                curvature[row][column] += amount;
-            }
-        }
-    }
-
-    private double stretch(int from, int to, double[] places) {
-        double x = at(to, 0, places) - at(from, 0, places);
-        double y = at(to, 1, places) - at(from, 1, places);
-        double z = at(to, 2, places) - at(from, 2, places);
-        return Math.sqrt(x * x + y * y + z * z + roundingSquared);
-    }
-
-    private double at(int node, int axis, double[] places) {
-        return node < fixedCount ? fixed[3 * node + axis] : places[3 * (node - fixedCount) + axis];
     }
 }

@@ -1,5 +1,6 @@
 package thalweg.rig;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -67,26 +68,41 @@ record Equilibrium(Network network, List<Double> lengths, double rounding, doubl
         return sum;
     }
 
+    /** Whether two nodes have run into one another. */
+    boolean together(int node, int other) {
+        return node == other || place(node).distance(place(other)) <= MET * rounding;
+    }
+
     /**
      * The directions in which a strand leaves a node for others, as unit vectors, one for each of the other nodes; none
-     * where it does not pass there. A node that has run into this one lies in no direction and is left out.
+     * where it does not pass there.
+     *
+     * <p>Another free node that has run into this one counts as this one: what leaves there leaves here. A fixed node
+     * that this one has run into lies in no direction and is left out.
      */
     List<Vector3> directionsFrom(int node, Strand strand) {
         Set<Integer> others = new LinkedHashSet<>();
         for (int j = 0; j < strand.stretches(); j++) {
             int from = strand.path().get(j);
             int to = strand.after(j);
-            if (from == node) {
+            if (isFreeAt(from, node)) {
                 others.add(to);
             }
-            if (to == node) {
+            if (isFreeAt(to, node)) {
                 others.add(from);
             }
         }
-        return others.stream()
-                .map(other -> place(other).minus(place(node)))
-                .filter(along -> along.length() > MET * rounding)
-                .map(along -> along.times(1 / along.length()))
-                .toList();
+        List<Vector3> directions = new ArrayList<>();
+        for (int other : others) {
+            if (!together(other, node)) {
+                Vector3 along = place(other).minus(place(node));
+                directions.add(along.times(1 / along.length()));
+            }
+        }
+        return directions;
+    }
+
+    private boolean isFreeAt(int candidate, int node) {
+        return candidate == node || (candidate >= network.fixed().size() && together(candidate, node));
     }
 }

@@ -1,7 +1,6 @@
 package thalweg.rig;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -47,7 +46,11 @@ final class FindEquilibrium {
     private final double[] trialGradient;
     private final double[] trial;
     private final double[] step;
-    private double[] places;
+    private final double[][] lower;
+    private final double[] places;
+    private final double[] start;
+    private final double[] best;
+    private double energyHere;
     private double trialEnergy;
     private int steps;
 
@@ -71,6 +74,9 @@ final class FindEquilibrium {
         this.trialGradient = new double[energy.size()];
         this.trial = new double[energy.size()];
         this.step = new double[energy.size()];
+        this.lower = new double[energy.size()][energy.size()];
+        this.start = new double[energy.size()];
+        this.best = new double[energy.size()];
     }
 
     /**
@@ -100,14 +106,14 @@ final class FindEquilibrium {
 
     /** Searches from where the free nodes stand; the force that is left over [kN]. */
     double run() {
-        double[] start = places.clone();
+        copy(places, start);
         double residual = descend(ROUNDING);
         if (!fair(residual)) {
-            places = start;
+            copy(start, places);
             residual = stiffen(ROUNDING);
         }
         if (!fair(residual)) {
-            places = start;
+            copy(start, places);
             for (double rounding : PATIENT_ROUNDINGS) {
                 residual = rounding == PATIENT_ROUNDINGS[0] ? stiffen(rounding) : descend(rounding);
             }
@@ -141,44 +147,46 @@ final class FindEquilibrium {
     /** Newton steps until nothing is gained; the residual that is left [kN]. */
     private double descend(double rounding) {
         energy.roundOff(rounding * width);
-        double best = Double.POSITIVE_INFINITY;
-        double[] bestPlaces = places;
+        double least = Double.POSITIVE_INFINITY;
+        copy(places, best);
         int idle = 0;
         for (int i = 0; i < MOST_STEPS; i++) {
-            energy.curvatureAt(places, gradient, curvature);
+            energyHere = energy.curvatureAt(places, gradient, curvature);
             double residual = largest(gradient);
-            if (residual < best) {
-                idle = residual < 0.5 * best ? 0 : idle;
-                best = residual;
-                bestPlaces = places.clone();
+            if (residual < least) {
+                idle = residual < 0.5 * least ? 0 : idle;
+                least = residual;
+                copy(places, best);
             }
-            boolean enough = best <= goal * load || (fair(best) && idle++ >= IDLE_STEPS);
+            boolean enough = least <= goal * load || (fair(least) && idle++ >= IDLE_STEPS);
             if (enough || !move()) {
                 break;
             }
             steps++;
         }
-        places = bestPlaces;
-        return best;
+        copy(best, places);
+        return least;
+    }
+
+    private static void copy(double[] from, double[] to) {
+        System.arraycopy(from, 0, to, 0, to.length);
     }
 
     private boolean move() {
-
         newtonStep();
-        double before = energy.slopeAt(places, gradient);
         double slope = dot(gradient, step);
         if (!(slope < 0)) {
             return false;
         }
-        double allowance = 1e-14 * (Math.abs(before) + load * width);
+        double allowance = 1e-14 * (Math.abs(energyHere) + load * width);
         double low = 0;
         double high = Double.POSITIVE_INFINITY;
         double length = 1;
         for (int i = 0; i < MOST_TRIALS; i++) {
             double slopeThere = tryStep(length);
             boolean tooFar = slopeThere > 0
-                    && trialEnergy > before + 1e-4 * length * slope
-                    && !(slopeThere <= -0.5 * slope && trialEnergy <= before + allowance);
+                    && trialEnergy > energyHere + 1e-4 * length * slope
+                    && !(slopeThere <= -0.5 * slope && trialEnergy <= energyHere + allowance);
             if (tooFar) {
                 high = length;
             } else if (slopeThere < 0.9 * slope) {
@@ -188,7 +196,7 @@ final class FindEquilibrium {
             }
             length = Double.isInfinite(high) ? 2 * low : (low + high) / 2;
         }
-        places = trial.clone();
+        copy(trial, places);
         return true;
     }
 
@@ -217,10 +225,9 @@ final class FindEquilibrium {
         }
     }
 
-    /** Cholesky's decomposition of curvature + lift, into a copy; false where that is not positive enough. */
+    /** Cholesky's decomposition of curvature + lift, beside it; false where that is not positive enough. */
     private boolean solve(double lift) {
         int n = step.length;
-        double[][] lower = new double[n][n];
         for (int a = 0; a < n; a++) {
             for (int b = 0; b <= a; b++) {
                 double sum = curvature[a][b] + (a == b ? lift : 0);
@@ -297,7 +304,11 @@ final class FindEquilibrium {
     }
 
     private static double largest(double[] numbers) {
-        return Arrays.stream(numbers).map(Math::abs).max().orElse(0);
+        double largest = 0;
+        for (double number : numbers) {
+            largest = Math.max(largest, Math.abs(number));
+        }
+        return largest;
     }
 
     private static double dot(double[] one, double[] other) {

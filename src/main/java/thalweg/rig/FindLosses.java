@@ -29,7 +29,7 @@ final class FindLosses {
         return IntStream.range(0, input.points().size())
                 .mapToObj(i -> new PointLoss(
                         input.points().get(i).name(),
-                        LayStrands.without(input, i).map(find::aftermath)))
+                        LayStrands.left(input, i, steady.master()).map(find::aftermath)))
                 .toList();
     }
 
@@ -38,41 +38,45 @@ final class FindLosses {
         List<StrandCut> cuts = new ArrayList<>();
         List<Strand> strands = LayStrands.of(input).strands();
         for (int i = 0; i < strands.size(); i++) {
-            String label = strands.get(i).label();
-            cuts.add(
-                    input.rig().kind().hasLegs()
-                            ? new StrandCut(
-                                    label,
-                                    losses.get(i).held(),
-                                    Optional.of(losses.get(i).point()))
-                            : new StrandCut(label, false, Optional.empty()));
+            boolean leg = i < losses.size() && input.rig().kind().hasLegs();
+            cuts.add(leg ? asLoss(strands.get(i), losses.get(i)) : alone(strands.get(i)));
         }
         return cuts;
     }
 
-    private Aftermath aftermath(List<Strand> strands) {
-        List<Vector3> points = input.points().stream().map(RigPoint::at).toList();
-        Network left = new Network(points, List.of(steady.master()), strands);
+    private static StrandCut asLoss(Strand leg, PointLoss loss) {
+        return new StrandCut(leg.label(), loss.held(), Optional.of(loss.point()));
+    }
+
+    /** One strand that is cut where everything hangs on it: what runs beside it holds, unless it is the same loop. */
+    private static StrandCut alone(Strand strand) {
+        return new StrandCut(strand.label(), !strand.closed() && strand.count() > 1, Optional.empty());
+    }
+
+    private Aftermath aftermath(Network left) {
         RigState rest = new RestState(input, left).under(input.load().toward());
         Vector3 way = rest.master().minus(steady.master());
         double drop = way.dot(down);
-        Optional<PeakForces> peaks = peaks(left);
+        Splice spliced = Splice.of(left);
+        Optional<PeakForces> peaks = peaks(spliced);
         return new Aftermath(
                 rest,
-                new Length(freeTravel(left)),
+                new Length(freeTravel(spliced.network())),
                 new Length(drop),
                 new Length(way.minus(down.times(drop)).length()),
                 peaks,
                 CheckStrength.of(input, peaks));
     }
 
-    private Optional<PeakForces> peaks(Network left) {
-        HangingMass mass = new HangingMass(left, input.load(), down);
-        return Motion.of(mass, input.load(), left.fixed().size(), Motion.PRECISION)
+    private Optional<PeakForces> peaks(Splice left) {
+        HangingMass mass = new HangingMass(left.network(), input.load(), down);
+        return Motion.of(mass, input.load(), input.points().size(), Motion.PRECISION)
                 .map(peaks -> forces(left, peaks));
     }
 
-    private PeakForces forces(Network left, Motion.Peaks peaks) {
+    private PeakForces forces(Splice spliced, Motion.Peaks peaks) {
+        Network left = spliced.whole();
+        double[] tensions = spliced.tensions(peaks.strands());
         List<PeakForces.OnPoint> onPoints = IntStream.range(0, left.fixed().size())
                 .filter(point ->
                         left.strands().stream().anyMatch(strand -> strand.path().contains(point)))
@@ -80,8 +84,7 @@ final class FindLosses {
                         input.points().get(point).name(), Force.kilonewtons(peaks.points()[point])))
                 .toList();
         List<PeakForces.InStrand> inStrands = IntStream.range(0, left.strands().size())
-                .mapToObj(i ->
-                        new PeakForces.InStrand(left.strands().get(i).label(), Force.kilonewtons(peaks.strands()[i])))
+                .mapToObj(i -> new PeakForces.InStrand(left.strands().get(i).label(), Force.kilonewtons(tensions[i])))
                 .toList();
         return new PeakForces(onPoints, inStrands, peaks.rising());
     }

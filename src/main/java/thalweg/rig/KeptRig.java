@@ -18,6 +18,11 @@ public final class KeptRig {
         this.input = input;
     }
 
+    /** What it is called; may be empty. */
+    public String name() {
+        return input.name();
+    }
+
     /** The same answer each time. */
     public RigAnswer answer() {
         RigAnswer known = answer;

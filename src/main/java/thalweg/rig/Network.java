@@ -19,8 +19,12 @@ record Network(List<Vector3> fixed, List<Vector3> free, List<Strand> strands) {
             throw new IllegalArgumentException("a network ties a master to points");
         }
         int nodes = fixed.size() + free.size();
-        if (strands.stream().flatMap(strand -> strand.path().stream()).anyMatch(node -> node < 0 || node >= nodes)) {
-            throw new IllegalArgumentException("strands pass nodes that are there");
+        for (Strand strand : strands) {
+            for (int node : strand.path()) {
+                if (node < 0 || node >= nodes) {
+                    throw new IllegalArgumentException("strands pass nodes that are there");
+                }
+            }
         }
     }
 

@@ -1,10 +1,8 @@
 package thalweg.rig;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import thalweg.units.Angle;
 import thalweg.units.Force;
 
@@ -30,19 +28,23 @@ final class RestState {
     RigState under(Angle direction) {
         Vector3 load =
                 input.load().direction(direction).times(input.load().weight().inKilonewtons());
-        Equilibrium rest = FindEquilibrium.of(network, load);
+        Equilibrium rest = FindRest.of(network, load);
         network = rest.network();
-        return new RigState(direction, rest.master(), forces(rest), pulls(rest), angle(rest));
+        return new RigState(direction, rest.master(), forces(rest), pulls(rest), knots(rest), angle(rest));
     }
 
     private List<PointForce> forces(Equilibrium rest) {
-        List<Vector3> pulls =
-                IntStream.range(0, input.points().size()).mapToObj(rest::pullOn).toList();
+        List<Vector3> pulls = new ArrayList<>();
+        for (int i = 0; i < input.points().size(); i++) {
+            pulls.add(rest.pullOn(i));
+        }
         double sum = pulls.stream().mapToDouble(Vector3::length).sum();
-        return IntStream.range(0, pulls.size())
-                .mapToObj(i -> new PointForce(
-                        input.points().get(i).name(), pulls.get(i), pulls.get(i).length() / sum))
-                .toList();
+        List<PointForce> forces = new ArrayList<>();
+        for (int i = 0; i < pulls.size(); i++) {
+            Vector3 pull = pulls.get(i);
+            forces.add(new PointForce(input.points().get(i).name(), pull, pull.length() / sum));
+        }
+        return forces;
     }
 
     private boolean loaded(Equilibrium rest, int strand) {
@@ -54,9 +56,11 @@ final class RestState {
         List<StrandPull> pulls = new ArrayList<>();
         for (int i = 0; i < network.strands().size(); i++) {
             Strand strand = network.strands().get(i);
+            List<Vector3> path = new ArrayList<>();
+            strand.path().forEach(node -> path.add(rest.place(node)));
             pulls.add(new StrandPull(
                     strand.label(),
-                    strand.path().stream().map(rest::place).toList(),
+                    path,
                     strand.closed(),
                     strand.count(),
                     Force.kilonewtons(rest.tension(i)),
@@ -65,18 +69,38 @@ final class RestState {
         return pulls;
     }
 
+    /** The knots at which legs end that do not reach to the master. */
+    private List<KnotPlace> knots(Equilibrium rest) {
+        List<KnotPlace> knots = new ArrayList<>();
+        for (Strand strand : network.strands()) {
+            int point = strand.path().get(0);
+            int end = strand.path().get(strand.path().size() - 1);
+            boolean leg = point < network.fixed().size() && !strand.closed();
+            if (leg && end >= network.fixed().size() && end != network.master()) {
+                boolean met = rest.together(end, network.master());
+                knots.add(new KnotPlace(input.points().get(point).name(), rest.place(end), met));
+            }
+        }
+        return knots;
+    }
+
     private Optional<Angle> angle(Equilibrium rest) {
-        List<Vector3> directions = IntStream.range(0, network.strands().size())
-                .filter(i -> loaded(rest, i))
-                .mapToObj(i ->
-                        rest.directionsFrom(network.master(), network.strands().get(i)))
-                .flatMap(List::stream)
-                .toList();
-        return IntStream.range(0, directions.size())
-                .mapToObj(i ->
-                        IntStream.range(0, i).mapToObj(j -> directions.get(i).degreesTo(directions.get(j))))
-                .flatMap(angles -> angles)
-                .max(Comparator.naturalOrder())
-                .map(Angle::new);
+        List<Vector3> directions = new ArrayList<>();
+        for (int i = 0; i < network.strands().size(); i++) {
+            if (loaded(rest, i)) {
+                directions.addAll(
+                        rest.directionsFrom(network.master(), network.strands().get(i)));
+            }
+        }
+        if (directions.size() < 2) {
+            return Optional.empty();
+        }
+        double widest = 0;
+        for (int i = 0; i < directions.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                widest = Math.max(widest, directions.get(i).degreesTo(directions.get(j)));
+            }
+        }
+        return Optional.of(new Angle(widest));
     }
 }

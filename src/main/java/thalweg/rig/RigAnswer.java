@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.units.Length;
 
 /**
  * What the model says about a rig. It holds under the assumptions of {@link RigAssumption} and the cautions of
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param input what was computed
  * @param steady the rig at rest under a pull at the aim
  * @param sector the same across the directions of the load
- * @param friction between which shares friction may hold a sliding master, at the aim; empty for other kinds
+ * @param friction between which shares friction may hold a master that slides, at the aim; empty where it is tied
  * @param losses what happens when each point lets go, in the order of the input
  * @param cuts what happens when each strand is cut
  * @param checks the letters that were judged, in the order of the checklist
@@ -33,6 +34,11 @@ public record RigAnswer(
         cuts = List.copyOf(cuts);
         checks = List.copyOf(checks);
         safety = List.copyOf(safety);
+    }
+
+    /** How far the limiter knots are from the focus, in the order of the points; empty for a rig without any. */
+    public Optional<List<Length>> limits() {
+        return input.rig().limiters().map(Limiters::fromFocus);
     }
 
     /** Keys of the rig file that were not stated and stand at their defaults. */

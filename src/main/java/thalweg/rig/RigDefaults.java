@@ -24,6 +24,9 @@ public final class RigDefaults {
     /** Whether a twist keeps a sliding master inside its loop when a point fails. */
     public static final boolean CAPTURED = true;
 
+    /** Strands on which the master slides between limiter knots. */
+    public static final int SLIDER_STRANDS = 1;
+
     /**
      * Of a strand on the master [-]; our choice inside what is published for rope on metal, 0.14 to 0.25.
      *

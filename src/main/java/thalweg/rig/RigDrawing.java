@@ -11,8 +11,8 @@ import thalweg.drawing.Spot;
 import thalweg.units.UnitSystem;
 
 /**
- * The picture of an anchor, seen from the front, in metres: points, strands, the master, the focus as a small cross, the
- * load, and the pull on each point as an arrow along its strand. All arrows have one scale.
+ * The picture of an anchor, seen from the front, in metres: points, strands, limiter knots, the master, the focus as a small
+ * cross, the load, and the pull on each point as an arrow along its strand. All arrows have one scale.
  */
 public final class RigDrawing {
 
@@ -23,6 +23,7 @@ public final class RigDrawing {
     private static final double LONGEST_PULL = 0.85;
 
     private static final double MARK = 0.018;
+    private static final double KNOT = 0.010;
     private static final int LONGEST_NAME = 16;
 
     private final RigAnswer answer;
@@ -95,6 +96,7 @@ public final class RigDrawing {
         List<Shape.Line> strokes = new ArrayList<>(before);
         strokes.addAll(strands);
         if (held) {
+            state.knots().forEach(knot -> shapes.add(square(spot(knot.at()))));
             shapes.add(load);
             shapes.add(diamond(spot(state.master()), Ink.STRONG, true));
             strokes.add(load);
@@ -232,6 +234,19 @@ public final class RigDrawing {
         return List.of(
                 new Shape.Line(left, right, Ink.FAINT, false, false),
                 new Shape.Line(below, above, Ink.FAINT, false, false));
+    }
+
+    /** A limiter knot; where the master rests against it, the master's own mark lies over it. */
+    private Shape square(Spot middle) {
+        double arm = KNOT * extent;
+        return new Shape.Polygon(
+                List.of(
+                        new Spot(middle.x() - arm, middle.y() - arm),
+                        new Spot(middle.x() - arm, middle.y() + arm),
+                        new Spot(middle.x() + arm, middle.y() + arm),
+                        new Spot(middle.x() + arm, middle.y() - arm)),
+                Ink.MAIN,
+                true);
     }
 
     private Shape diamond(Spot middle, Ink ink, boolean filled) {

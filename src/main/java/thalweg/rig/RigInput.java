@@ -38,6 +38,14 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
             if (shared || at.distance(rig.focus()) < ONE_PLACE_METRES) {
                 throw new IllegalArgumentException("points and focus are in different places");
             }
+            int point = i;
+            boolean legless = rig.limiters()
+                    .map(limiters -> limiters.fromFocus().get(point).metres())
+                    .filter(metres -> !(metres < at.distance(rig.focus())))
+                    .isPresent();
+            if (legless) {
+                throw new IllegalArgumentException("a limiter knot leaves its leg a length");
+            }
         }
     }
 }

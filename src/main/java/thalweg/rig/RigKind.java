@@ -8,26 +8,24 @@ import java.util.stream.Collectors;
 /** A way of laying strands between the points and the master. */
 public enum RigKind {
     /** One point, one leg. */
-    SINGLE(1, 1, true),
+    SINGLE(1, 1),
     /** A leg for each point, tied together in one knot. */
-    FOCUSED(1, 6, true),
+    FOCUSED(1, 6),
     /** One closed strand over all points, on which the master slides. */
-    SLIDING(1, 6, true),
+    SLIDING(1, 6),
     /** Two legs, and between their knots a strand on which the master slides. */
-    LIMITED(2, 2, false),
+    LIMITED(2, 2),
     /** One closed strand through two points and the master. */
-    LOOP(2, 2, true);
+    LOOP(2, 2);
 
     private static final Set<String> COMMON = Set.of("kind", "focus", "EA_kN", "strand_kN", "knot_efficiency");
 
     private final int fewestPoints;
     private final int mostPoints;
-    private final boolean built;
 
-    RigKind(int fewestPoints, int mostPoints, boolean built) {
+    RigKind(int fewestPoints, int mostPoints) {
         this.fewestPoints = fewestPoints;
         this.mostPoints = mostPoints;
-        this.built = built;
     }
 
     /** How a rig file names it. */
@@ -35,14 +33,9 @@ public enum RigKind {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** Whether this version computes it. */
-    public boolean built() {
-        return built;
-    }
-
-    /** Whether it has a leg for each point, laid in the order of the points. */
+    /** Whether it has a leg for each point, laid in the order of the points and before all else. */
     boolean hasLegs() {
-        return this == SINGLE || this == FOCUSED;
+        return this == SINGLE || this == FOCUSED || this == LIMITED;
     }
 
     /** Whether a rig of this kind may state that key of the rig object. */
@@ -70,9 +63,9 @@ public enum RigKind {
         return mostPoints;
     }
 
-    /** The words of all kinds that this version computes, as "single, focused". */
-    static String builtWords() {
-        return Arrays.stream(values()).filter(RigKind::built).map(RigKind::word).collect(Collectors.joining(", "));
+    /** The words of all kinds, as "single, focused". */
+    static String words() {
+        return Arrays.stream(values()).map(RigKind::word).collect(Collectors.joining(", "));
     }
 
     /** The words of all kinds that may state that key of the rig object, as "sliding, limited". */

@@ -11,14 +11,21 @@ import thalweg.units.Angle;
  * @param master where it came to rest [m]
  * @param points what each bears, in the order of the input
  * @param strands every strand, in the order in which they are laid
+ * @param knots where limiter knots hang, in the order of the input; empty for a rig without
  * @param angle the largest between two loaded strands at the master; empty where fewer than two are loaded
  */
 public record RigState(
-        Angle direction, Vector3 master, List<PointForce> points, List<StrandPull> strands, Optional<Angle> angle) {
+        Angle direction,
+        Vector3 master,
+        List<PointForce> points,
+        List<StrandPull> strands,
+        List<KnotPlace> knots,
+        Optional<Angle> angle) {
 
     public RigState {
         points = List.copyOf(points);
         strands = List.copyOf(strands);
+        knots = List.copyOf(knots);
     }
 
     /** What the point of that name bears. */

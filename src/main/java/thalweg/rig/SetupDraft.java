@@ -7,22 +7,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * A way of laying strands as it was typed or read, right or wrong; empty is not stated.
  *
- * @param kind one of the words of {@link RigKind}, built or not
+ * @param kind one of {@link RigKind}
  * @param focus two or three numbers [m]; empty where not stated
  * @param stiffnessKilonewtons force per unit strain of one strand [kN]
  * @param strands in each leg
  * @param slackMetres extra length of legs by the name of their point [m]
  * @param captured whether a twist keeps a sliding master inside its loop
  * @param friction of a sliding master [-]
+ * @param limits how far the master may slide
  * @param strandKilonewtons strength of one strand [kN]
  * @param knotEfficiency share of the strength that the knots leave [-]
- * @param otherKeys further keys of the rig object that were stated, such as "limit_m"; they belong to other kinds
  */
 public record SetupDraft(
         Optional<RigKind> kind,
@@ -32,14 +30,13 @@ public record SetupDraft(
         Map<String, Double> slackMetres,
         Optional<Boolean> captured,
         OptionalDouble friction,
+        LimitDraft limits,
         OptionalDouble strandKilonewtons,
-        OptionalDouble knotEfficiency,
-        Set<String> otherKeys) {
+        OptionalDouble knotEfficiency) {
 
     public SetupDraft {
         focus = List.copyOf(focus);
         slackMetres = Collections.unmodifiableMap(new LinkedHashMap<>(slackMetres));
-        otherKeys = Collections.unmodifiableSet(new TreeSet<>(otherKeys));
     }
 
     /** A rig of which only what has no default is stated. */
@@ -53,9 +50,9 @@ public record SetupDraft(
                 Map.of(),
                 Optional.empty(),
                 OptionalDouble.empty(),
+                LimitDraft.NONE,
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Set.of());
+                OptionalDouble.empty());
     }
 
     static SetupDraft of(RigInput input) {
@@ -78,15 +75,18 @@ public record SetupDraft(
                 rig.sliding()
                         .filter(slides -> !input.assumed().contains("captured"))
                         .map(Sliding::captured),
-                rig.sliding()
-                        .filter(slides -> !input.assumed().contains("friction"))
-                        .map(slides -> OptionalDouble.of(slides.friction()))
-                        .orElse(OptionalDouble.empty()),
+                friction(input),
+                LimitDraft.of(input),
                 rig.strandStrength()
                         .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
                         .orElse(OptionalDouble.empty()),
-                rig.knotEfficiency(),
-                Set.of());
+                rig.knotEfficiency());
+    }
+
+    private static OptionalDouble friction(RigInput input) {
+        return input.assumed().contains("friction")
+                ? OptionalDouble.empty()
+                : input.rig().friction();
     }
 
     /** The same rig tied to another focus. */
@@ -99,9 +99,9 @@ public record SetupDraft(
                 slackMetres,
                 captured,
                 friction,
+                limits,
                 strandKilonewtons,
-                knotEfficiency,
-                otherKeys);
+                knotEfficiency);
     }
 
     /** The same rig with that many strands in each leg. */
@@ -114,9 +114,9 @@ public record SetupDraft(
                 slackMetres,
                 captured,
                 friction,
+                limits,
                 strandKilonewtons,
-                knotEfficiency,
-                otherKeys);
+                knotEfficiency);
     }
 
     /** The same rig with that much extra length in the legs [m], by the name of their point. */
@@ -129,9 +129,9 @@ public record SetupDraft(
                 metres,
                 captured,
                 friction,
+                limits,
                 strandKilonewtons,
-                knotEfficiency,
-                otherKeys);
+                knotEfficiency);
     }
 
     /** The same rig, stating whether a twist captures the master, and its friction [-]. */
@@ -144,9 +144,9 @@ public record SetupDraft(
                 slackMetres,
                 Optional.of(isCaptured),
                 OptionalDouble.of(coefficient),
+                limits,
                 strandKilonewtons,
-                knotEfficiency,
-                otherKeys);
+                knotEfficiency);
     }
 
     /** The same rig with strands of known strength [kN], and the share of it that knots leave [-]. */
@@ -159,8 +159,37 @@ public record SetupDraft(
                 slackMetres,
                 captured,
                 friction,
+                limits,
                 OptionalDouble.of(kilonewtons),
-                OptionalDouble.of(efficiency),
-                otherKeys);
+                OptionalDouble.of(efficiency));
+    }
+
+    /** The same rig, stating how far its master may slide, and the friction there [-]. */
+    public SetupDraft withLimits(LimitDraft draft, double coefficient) {
+        return new SetupDraft(
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                slackMetres,
+                captured,
+                OptionalDouble.of(coefficient),
+                draft,
+                strandKilonewtons,
+                knotEfficiency);
+    }
+
+    /** The keys that are stated and belong to some kinds only, in the order of the file. */
+    List<String> ownKeys() {
+        Map<String, Boolean> stated = new LinkedHashMap<>();
+        stated.put("strands", strands.isPresent());
+        stated.put("slack_m", !slackMetres.isEmpty());
+        stated.put("captured", captured.isPresent());
+        stated.put("limit_m", limits.metres().isPresent());
+        stated.put("limit_range_deg", limits.rangeDegrees().isPresent());
+        stated.put("slider_strands", limits.sliderStrands().isPresent());
+        stated.put("friction", friction.isPresent());
+        stated.values().removeIf(isStated -> !isStated);
+        return List.copyOf(stated.keySet());
     }
 }

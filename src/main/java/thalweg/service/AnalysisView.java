@@ -11,12 +11,16 @@ import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
 import thalweg.rig.PartSafety;
+import thalweg.rig.PeakForces;
+import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigMaterial;
 import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.LaidWords;
+import thalweg.sheet.LossFigures;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -64,7 +68,7 @@ final class AnalysisView {
                 entry.content().by(),
                 entry.content().program(),
                 input.name(),
-                phrases.say("rig.kind." + input.rig().kind().word()),
+                new LaidWords(phrases, units).layout(input),
                 load(input),
                 answer.steady().points().stream()
                         .map(point -> new AnalysisFigures.PointFigures(
@@ -76,6 +80,7 @@ final class AnalysisView {
                         .toList(),
                 answer.steady().angle(),
                 answer.sector().widest().map(widest -> widest.angle()),
+                answer.losses().stream().map(AnalysisView::loss).toList(),
                 answer.checks().stream()
                         .map(check -> new AnalysisFigures.CheckLine(
                                 check.letter().name(),
@@ -95,6 +100,22 @@ final class AnalysisView {
                         .toList(),
                 RigDrawing.of(answer, units),
                 changes);
+    }
+
+    private static LossFigures loss(PointLoss loss) {
+        return new LossFigures(
+                loss.point(),
+                loss.aftermath()
+                        .map(after -> new LossFigures.After(
+                                after.within().verdict(),
+                                after.within().why(),
+                                after.drop(),
+                                after.swing(),
+                                after.peaks().stream()
+                                        .flatMap(peaks -> peaks.points().stream())
+                                        .map(peak -> new LossFigures.Peak(peak.point(), peak.force()))
+                                        .toList(),
+                                after.peaks().map(PeakForces::rising).orElse(false))));
     }
 
     private String times(PartSafety.Times times) {
@@ -126,6 +147,12 @@ final class AnalysisView {
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);
             case "strands" -> Integer.toString(input.rig().strands());
+            case "slider_strands" ->
+                input.rig()
+                        .limiters()
+                        .map(limiters -> Integer.toString(limiters.sliderStrands()))
+                        .orElse("");
+            case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };
     }

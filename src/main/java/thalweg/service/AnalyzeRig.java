@@ -88,7 +88,7 @@ public final class AnalyzeRig {
     }
 
     /** The rig of an analysis; empty where this version cannot read it. */
-    static Optional<RigInput> kept(RigAnalysis analysis) {
+    public static Optional<RigInput> kept(RigAnalysis analysis) {
         try {
             return Optional.of(RigFile.read("The analysis", analysis.input()));
         } catch (InputException e) {

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import thalweg.fault.InputException;
 
-/** Reads files that somebody names. */
+/** Finds and reads files that somebody names. */
 public final class ReadFile {
 
     /** Larger files are no records of canyons and no waypoints of one [bytes]. */
@@ -43,7 +43,7 @@ public final class ReadFile {
      * @param environment variables by name
      * @throws InputException when it names nothing that can be read again and again, such as a device
      */
-    static Path typed(String text, Map<String, String> environment) {
+    public static Path typed(String text, Map<String, String> environment) {
         String plain = unquoted(text.strip());
         if (plain.isEmpty()) {
             throw new InputException("The name of the file is empty; name one.");

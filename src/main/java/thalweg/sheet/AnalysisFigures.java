@@ -21,6 +21,7 @@ import thalweg.units.Force;
  * @param points in the order of the rig, not empty
  * @param angle the largest between two loaded strands at the master, at the aim [°]; empty with fewer than two
  * @param worstAngle the largest over the sector [°]
+ * @param losses what comes of the loss of each point, in the order of the rig
  * @param checks lines of the checklist, in order
  * @param safety how many times each part would hold the largest forces on it
  * @param material what it takes to rig it, in words with units; empty text where that was not computed
@@ -39,6 +40,7 @@ public record AnalysisFigures(
         List<PointFigures> points,
         Optional<Angle> angle,
         Optional<Angle> worstAngle,
+        List<LossFigures> losses,
         List<CheckLine> checks,
         List<SafetyLine> safety,
         String material,
@@ -114,6 +116,7 @@ public record AnalysisFigures(
 
     public AnalysisFigures {
         points = List.copyOf(points);
+        losses = List.copyOf(losses);
         checks = List.copyOf(checks);
         safety = List.copyOf(safety);
         assumed = List.copyOf(assumed);

@@ -41,11 +41,30 @@ final class AnalysisPart {
         } else {
             blocks.addAll(inFull(id, known, changes(known, latest.content(), record)));
         }
-        int older = analyses.size() - 1;
-        if (older > 0) {
-            blocks.add(new Block.Paragraph(wording.toned(Tone.QUIET, "sheet.analyses.older", Integer.toString(older))));
+        if (analyses.size() > 1) {
+            List<Words> others = analyses.subList(1, analyses.size()).stream()
+                    .map(other -> inBrief(other, record))
+                    .toList();
+            blocks.add(new Block.Facts(List.of(wording.fact("sheet.analyses.others", others))));
         }
         return Optional.of(Section.of(id, wording.say("sheet.analysis"), blocks));
+    }
+
+    /** By its name: two of one day would look alike otherwise. */
+    private Words inBrief(Entry<RigAnalysis> entry, StationRecord record) {
+        AnalysisFigures known = figures.get(entry.uid());
+        String day = wording.ages().ago(entry.content().on());
+        if (known == null) {
+            return wording.toned(Tone.CAUTION, "sheet.analyses.other.unreadable", day);
+        }
+        boolean stale = !changes(known, entry.content(), record).isEmpty();
+        String name = known.rig().isBlank() ? wording.say("sheet.analysis.rig.unnamed") : known.rig();
+        return wording.toned(
+                stale ? Tone.CAUTION : Tone.QUIET,
+                stale ? "sheet.analyses.other.stale" : "sheet.analyses.other",
+                name,
+                known.layout(),
+                day);
     }
 
     private List<Block> inFull(String id, AnalysisFigures known, List<String> changes) {
@@ -60,9 +79,11 @@ final class AnalysisPart {
                 wording.say("sheet.analysis.cautions"),
                 List.of(
                         wording.words("sheet.analysis.caution.model"),
+                        wording.words("sheet.analysis.caution.peak"),
                         wording.words("sheet.analysis.caution.left_out"))));
         blocks.add(tables.basis(known));
         blocks.add(tables.points(known));
+        tables.losses(known).ifPresent(blocks::add);
         tables.safety(known).ifPresent(blocks::add);
         tables.checks(known).ifPresent(blocks::add);
         blocks.add(new Block.Picture(id + "-picture", wording.say("sheet.analysis.picture"), known.drawing()));

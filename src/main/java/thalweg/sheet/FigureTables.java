@@ -81,6 +81,55 @@ final class FigureTables {
                         wording.words("sheet.analysis.worst.at", direction(point.worstAt())))));
     }
 
+    /** What comes of the loss of each point; nothing where the analysis has none. */
+    Optional<Block> losses(AnalysisFigures figures) {
+        if (figures.losses().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> columns = List.of(
+                wording.say("sheet.analysis.loss.point"),
+                wording.say("sheet.analysis.loss.peak"),
+                wording.say("sheet.analysis.loss.left"));
+        return Optional.of(new Block.Table(
+                wording.say("sheet.analysis.losses"),
+                columns,
+                figures.losses().stream().map(this::row).toList()));
+    }
+
+    private List<Cell> row(LossFigures loss) {
+        Cell point = Cell.of(Words.of(loss.point()));
+        if (loss.after().isEmpty()) {
+            return List.of(point, Cell.NONE, Cell.of(wording.toned(Tone.UNSAFE, "sheet.analysis.loss.lost")));
+        }
+        LossFigures.After after = loss.after().get();
+        List<Words> peaks = new ArrayList<>();
+        after.peaks()
+                .forEach(peak ->
+                        peaks.add(wording.words("sheet.analysis.loss.on", peak.point(), wording.force(peak.force()))));
+        if (peaks.isEmpty()) {
+            peaks.add(wording.unknown());
+        } else if (after.rising()) {
+            peaks.add(wording.toned(Tone.CAUTION, "sheet.analysis.loss.rising"));
+        }
+        String drop = after.drop().metres() < 0 ? "sheet.analysis.loss.rises" : "sheet.analysis.loss.drops";
+        return List.of(
+                point,
+                new Cell(peaks),
+                new Cell(List.of(
+                        held(after),
+                        Words.of(after.why()),
+                        wording.words(drop, wording.handWidths(after.drop()), wording.handWidths(after.swing())))));
+    }
+
+    /** That a strand still holds is never said without whether it is strong enough. */
+    private Words held(LossFigures.After after) {
+        return after.within()
+                .map(within -> within
+                        ? wording.words("sheet.analysis.loss.within")
+                        : wording.toned(Tone.UNSAFE, "sheet.analysis.loss.over"))
+                .orElseGet(() -> wording.toned(Tone.UNKNOWN, "sheet.analysis.loss.unknown"));
+    }
+
     /** Nothing where the analysis was made without it. */
     Optional<Block> safety(AnalysisFigures figures) {
         if (figures.safety().isEmpty()) {

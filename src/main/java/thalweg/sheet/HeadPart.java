@@ -59,7 +59,7 @@ final class HeadPart {
             return List.of(wording.toned(Tone.UNKNOWN, "sheet.never.no_parts"));
         }
         long never = parts.stream().filter(part -> part.state().entries() == 0).count();
-        long sought = record.neverSeen() - never;
+        long sought = record.standing().neverSeen() - never;
         List<Words> lines = new ArrayList<>();
         lines.add(count("sheet.never.count", never, parts.size()));
         if (sought > 0) {

@@ -8,9 +8,9 @@ import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.Standing;
 import thalweg.logbook.StationRecord;
 import thalweg.route.Obstacle;
-import thalweg.route.ObstacleKind;
 import thalweg.route.PartialDate;
 
 /** The whole line on one table: every place in order, and what each station needs and is like. */
@@ -76,8 +76,8 @@ final class LinePart {
 
     private Cell height(LineRecord place) {
         Obstacle obstacle = place.obstacle();
-        boolean level = obstacle.kind() == ObstacleKind.WALK || obstacle.kind() == ObstacleKind.SWIM;
-        return level && obstacle.height().isEmpty() ? Cell.NONE : Cell.of(wording.length(obstacle.height()));
+        boolean asked = obstacle.kind().goesDown() || obstacle.height().isPresent();
+        return asked ? Cell.of(wording.length(obstacle.height())) : Cell.NONE;
     }
 
     private List<Words> worst(StationRecord station) {
@@ -86,7 +86,12 @@ final class LinePart {
             return List.of(wording.toned(Tone.UNKNOWN, "sheet.part.none"));
         }
         List<Words> lines = new ArrayList<>();
-        lines.add(station.worst().map(wording::condition).orElseGet(() -> wording.unseen(station.parts())));
+        Standing standing = station.standing();
+        lines.add(standing.condition().map(wording::condition).orElseGet(() -> wording.unseen(station.parts())));
+        if (standing.gone() > 0 && standing.worst().isPresent()) {
+            lines.add(wording.toned(
+                    Tone.GONE, "sheet.line.gone", Integer.toString(standing.gone()), Integer.toString(parts)));
+        }
         if (station.anchors().size() > 1) {
             station.anchors().forEach(anchor -> lines.add(worst(anchor)));
         }
@@ -97,18 +102,32 @@ final class LinePart {
                 .min(Comparator.comparing(PartialDate::latest))
                 .ifPresent(oldest -> lines.add(
                         wording.words("sheet.line.oldest", wording.ages().ago(oldest))));
-        if (station.neverSeen() > 0 && station.worst().isPresent()) {
+        if (standing.neverSeen() > 0 && standing.condition().isPresent()) {
             lines.add(wording.toned(
-                    Tone.UNKNOWN, "sheet.line.unseen", Long.toString(station.neverSeen()), Integer.toString(parts)));
+                    Tone.UNKNOWN,
+                    "sheet.line.unseen",
+                    Integer.toString(standing.neverSeen()),
+                    Integer.toString(parts)));
         }
         return lines;
     }
 
     private Words worst(AnchorRecord anchor) {
         String role = wording.of("role", anchor.anchor().role());
+        Standing standing = anchor.standing();
+        if (standing.worst().isPresent() && standing.gone() > 0) {
+            Words told = wording.condition(standing.worst().get());
+            return wording.toned(
+                    Tone.GONE,
+                    "sheet.line.anchor.gone",
+                    role,
+                    told.text(),
+                    Integer.toString(standing.gone()),
+                    Integer.toString(anchor.parts().size()));
+        }
         Words told = anchor.parts().isEmpty()
                 ? wording.toned(Tone.UNKNOWN, "sheet.part.none")
-                : anchor.worst().map(wording::condition).orElseGet(() -> wording.unseen(anchor.parts()));
+                : standing.condition().map(wording::condition).orElseGet(() -> wording.unseen(anchor.parts()));
         return wording.toned(told.tone(), "sheet.line.anchor", role, told.text());
     }
 }

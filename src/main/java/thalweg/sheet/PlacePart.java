@@ -34,8 +34,10 @@ final class PlacePart {
         List<Fact> facts = new ArrayList<>();
         facts.add(wording.fact(
                 "sheet.line.distance", wording.length(place.obstacle().distance())));
-        facts.add(wording.fact(
-                "sheet.line.height", wording.length(place.obstacle().height())));
+        if (place.obstacle().kind().goesDown() || place.obstacle().height().isPresent()) {
+            facts.add(wording.fact(
+                    "sheet.line.height", wording.length(place.obstacle().height())));
+        }
         place.obstacle().position().ifPresent(at -> facts.add(position(at)));
         if (!place.obstacle().note().isBlank()) {
             facts.add(wording.fact("sheet.place.note", Words.of(place.obstacle().note())));

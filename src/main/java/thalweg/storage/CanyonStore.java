@@ -17,6 +17,7 @@ import thalweg.logbook.CanyonRow;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Finding;
 import thalweg.logbook.FoundCanyon;
+import thalweg.logbook.Standing;
 import thalweg.logbook.StationRow;
 import thalweg.text.Fold;
 import thalweg.units.Length;
@@ -29,7 +30,7 @@ public final class CanyonStore {
 
     private static final String LIST = """
             select c.uid, c.name, c.whereabouts, c.french, c.american, c.invented,
-                   t.longest_drop_cm, t.stations, t.worst, t.never_seen, t.newest, %s as doubt
+                   t.longest_drop_cm, t.stations, t.worst, t.gone, t.never_seen, t.newest, %s as doubt
               from %s
              where %s
              order by c.sort, c.uid
@@ -156,8 +157,10 @@ public final class CanyonStore {
                 row.getString("american"),
                 drop.isPresent() ? Optional.of(Length.centimetres(drop.getAsInt())) : Optional.empty(),
                 row.getInt("stations"),
-                worst.isPresent() ? Optional.of(Condition.ofSeverity(worst.getAsInt())) : Optional.empty(),
-                row.getInt("never_seen"),
+                new Standing(
+                        worst.isPresent() ? Optional.of(Condition.ofSeverity(worst.getAsInt())) : Optional.empty(),
+                        row.getInt("gone"),
+                        row.getInt("never_seen")),
                 newest == null ? "" : newest,
                 row.getInt("invented") == 1);
     }

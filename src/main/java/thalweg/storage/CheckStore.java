@@ -249,7 +249,7 @@ public final class CheckStore {
                 """;
 
         private static final String CANYON_STATE = """
-                select hex(c.uid), t.stations, t.longest_drop_cm, t.worst, t.never_seen, t.newest,
+                select hex(c.uid), t.stations, t.longest_drop_cm, t.worst, t.gone, t.never_seen, t.newest,
                        t.drop_from_cm, t.drop_to_cm
                   from canyon_state t
                   join canyon c on c.key = t.canyon

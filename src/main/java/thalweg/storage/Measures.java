@@ -76,7 +76,7 @@ final class Measures {
             case WATER -> orNone("c.american_water_from");
             case LONGEST_DROP -> "t.drop_from_cm";
             case MINUTES -> "c.minutes_from";
-            case WORST -> orNone("t.worst");
+            case WORST -> orNone("iif(t.gone > 0, 4, t.worst)");
             case VERTICAL, AQUATIC, COMMITMENT, TECHNICAL, TIME_GRADE, RISK -> orNone(level(measure));
         };
     }
@@ -87,7 +87,7 @@ final class Measures {
             case WATER -> orNoEnd("c.american_water_to");
             case LONGEST_DROP -> orNoEnd("t.drop_to_cm");
             case MINUTES -> orNoEnd("c.minutes_to");
-            case WORST -> orNoEnd("iif(t.never_seen = 0, t.worst, null)");
+            case WORST -> orNoEnd("iif(t.never_seen = 0, iif(t.gone > 0, 4, t.worst), null)");
             case VERTICAL, AQUATIC, COMMITMENT, TECHNICAL, TIME_GRADE, RISK -> orNoEnd(level(measure));
         };
     }

@@ -2,6 +2,8 @@ package thalweg.storage;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import thalweg.fault.StoreException;
 
 /** Turns what SQLite says into a sentence that names the file and the mend. */
@@ -12,7 +14,6 @@ final class SqlFailures {
     private static final int READ_ONLY = 8;
     private static final int IO = 10;
     private static final int CORRUPT = 11;
-    private static final int CORRUPT_INDEX = 267;
     private static final int FULL = 13;
     private static final int CANNOT_OPEN = 14;
     private static final int NOT_A_DATABASE = 26;
@@ -20,7 +21,8 @@ final class SqlFailures {
     private SqlFailures() {}
 
     static StoreException explain(Path file, SQLException failure) {
-        if (failure.getErrorCode() == CORRUPT_INDEX) {
+        // The plain error code leaves out what tells an index from the file.
+        if (failure instanceof SQLiteException known && known.getResultCode() == SQLiteErrorCode.SQLITE_CORRUPT_VTAB) {
             return new StoreException(
                     "The index of words in the database " + file
                             + " is damaged; the records are not. Let check --rebuild mend it.",

@@ -75,7 +75,7 @@ final class Summaries {
 
     /** A month or a year sorts as its last day: '2025' || '-99-99' comes after every day of 2025. */
     private static final String KEEP_CANYON = """
-            insert into canyon_state (canyon, stations, longest_drop_cm, worst, never_seen, newest)
+            insert into canyon_state (canyon, stations, longest_drop_cm, worst, gone, never_seen, newest)
             with seen as (
                 select p.key as part, t.condition, t.seen_on
                   from obstacle o
@@ -95,14 +95,15 @@ final class Summaries {
                    coalesce(
                        c.longest_drop_cm,
                        (select max(o.drop_cm) from obstacle o where o.parent = c.key and o.removed = 0)),
-                   (select max(condition) from seen),
+                   (select max(condition) from seen where condition < 4),
+                   (select count(*) from seen where condition = 4),
                    (select count(*) - count(condition) from seen),
                    (select seen_on from seen where seen_on is not null order by seen_on || '-99-99' desc limit 1)
               from canyon c
              where c.key = ?1
                 on conflict (canyon) do update
                set stations = excluded.stations, longest_drop_cm = excluded.longest_drop_cm,
-                   worst = excluded.worst, never_seen = excluded.never_seen, newest = excluded.newest
+                   worst = excluded.worst, gone = excluded.gone, never_seen = excluded.never_seen, newest = excluded.newest
             """;
 
     /**

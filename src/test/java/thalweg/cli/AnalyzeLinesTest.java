@@ -103,7 +103,7 @@ final class AnalyzeLinesTest {
 
         Shell.Ran ran = shell.typing(lines, "analyze", "--jsonl", "-");
 
-        String[] answers = ran.out().split("\n");
+        String[] answers = ran.out().lines().toArray(String[]::new);
         assertThat(ran.code()).isEqualTo(1);
         assertThat(answers).hasSize(3);
         assertThat(answers[0]).isEqualTo(answered(rig("one")));
@@ -126,7 +126,8 @@ final class AnalyzeLinesTest {
     void whatIsNoObjectIsRefusedByItsPlaceInTheFile() {
         String lines = "\n{\"points\": [,]}\n[1, 2]\nnonsense\n" + rig("a") + rig("b") + "\n";
 
-        String[] answers = shell.typing(lines, "analyze", "--jsonl", "-").out().split("\n");
+        String[] answers =
+                shell.typing(lines, "analyze", "--jsonl", "-").out().lines().toArray(String[]::new);
 
         assertThat(because(answers[0])).startsWith("the line: standard input is not valid JSON at line 2, column 1");
         assertThat(because(answers[1])).startsWith("the line: there is no JSON object; it should begin with {.");

@@ -23,6 +23,7 @@ import thalweg.route.PartialDate;
 import thalweg.route.Prose;
 import thalweg.route.Station;
 import thalweg.route.Times;
+import thalweg.service.LoadPhrases;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
 import thalweg.units.Length;
@@ -118,9 +119,9 @@ class CanyonRecordTest {
 
         assertThat(canyon.newestInspection()).contains(PartialDate.parse("2023-01-01"));
         assertThat(canyon.oldestLastSeen()).contains(PartialDate.parse("2019-05"));
-        assertThat(canyon.neverSeen()).isEqualTo(1);
-        assertThat(canyon.line().get(0).worst()).contains(Condition.WORN);
-        assertThat(canyon.line().get(1).worst()).contains(Condition.SOUND);
+        assertThat(canyon.standing().neverSeen()).isEqualTo(1);
+        assertThat(canyon.line().get(0).standing().worst()).contains(Condition.WORN);
+        assertThat(canyon.line().get(1).standing().worst()).contains(Condition.SOUND);
         assertThat(canyon.stations()).hasSize(2);
     }
 
@@ -143,8 +144,8 @@ class CanyonRecordTest {
         assertThat(canyon.newestInspection()).isEmpty();
         assertThat(canyon.oldestLastSeen()).isEmpty();
         assertThat(canyon.longestDrop()).isEmpty();
-        assertThat(canyon.line().get(0).worst()).isEmpty();
-        assertThat(canyon.neverSeen()).isEqualTo(1);
+        assertThat(canyon.line().get(0).standing().worst()).isEmpty();
+        assertThat(canyon.standing().neverSeen()).isEqualTo(1);
         assertThat(canyon(Optional.empty()).newestInspection()).isEmpty();
     }
 
@@ -159,6 +160,30 @@ class CanyonRecordTest {
     }
 
     @Test
+    void whatIsGoneDoesNotHideTheConditionOfWhatIsThere() {
+        LineRecord first = place(1, ObstacleKind.DROP, 5, station(part("2020 DOUBTFUL"), part("2021 GONE"), part()));
+        LineRecord second = place(2, ObstacleKind.DROP, 5, station(part("2020 GONE")), station(part("2020 SOUND")));
+
+        assertThat(first.standing()).isEqualTo(new Standing(Optional.of(Condition.DOUBTFUL), 1, 1));
+        assertThat(second.standing()).isEqualTo(new Standing(Optional.of(Condition.SOUND), 1, 0));
+        assertThat(canyon(Optional.empty(), first, second).standing())
+                .isEqualTo(new Standing(Optional.of(Condition.DOUBTFUL), 2, 1));
+        assertThat(second.stations().get(0).standing().condition()).contains(Condition.GONE);
+        assertThat(second.stations().get(0).standing().worst()).isEmpty();
+    }
+
+    @Test
+    void aStandingIsInWordsWithTheMostUrgentFirst() {
+        Standing mixed = new Standing(Optional.of(Condition.DOUBTFUL), 1, 2);
+
+        assertThat(ConditionWords.told(mixed, LoadPhrases.english())).isEqualTo("? doubtful +1 gone +2 unseen");
+        assertThat(ConditionWords.told(new Standing(Optional.empty(), 2, 1), LoadPhrases.english()))
+                .isEqualTo("x gone +1 unseen");
+        assertThat(ConditionWords.told(new Standing(Optional.empty(), 0, 3), LoadPhrases.english()))
+                .isEqualTo(". never inspected");
+    }
+
+    @Test
     void aStationKnowsItsPartsAndWhetherEntriesDisagree() {
         PartRecord bolt = part("2020-05-01 SOUND", "2020-05-01 UNSAFE");
         StationRecord station = station(part(), bolt);
@@ -168,7 +193,7 @@ class CanyonRecordTest {
         assertThat(station.part(uid())).isEmpty();
         assertThat(station.hasContradiction()).isTrue();
         assertThat(station(part("2020 SOUND")).hasContradiction()).isFalse();
-        assertThat(station.worst()).contains(Condition.UNSAFE);
+        assertThat(station.standing().worst()).contains(Condition.UNSAFE);
         assertThat(canyon.station(station.station().uid())).contains(station);
         assertThat(canyon.station(uid())).isEmpty();
         assertThat(canyon.place(canyon.line().get(0).obstacle().uid()))

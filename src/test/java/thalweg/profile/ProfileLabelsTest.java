@@ -224,7 +224,7 @@ class ProfileLabelsTest {
     }
 
     @Test
-    void placesThatStandTooCloseShareANumberWithTheWorstOfTheirMarks() {
+    void placesThatStandTooCloseShareANumberWithTheWorstOfTheirMarksAndThatOfWhatIsGone() {
         ProfilePicture picture = Pictures.of(
                 Lines.of(
                         "walk|0 m",
@@ -236,7 +236,7 @@ class ProfileLabelsTest {
                 24,
                 5);
 
-        assertThat(Pictures.texts(picture.drawing())).anyMatch(text -> text.matches("\\d-\\dx"));
+        assertThat(Pictures.texts(picture.drawing())).anyMatch(text -> text.matches("\\d-\\d~x"));
     }
 
     @Test

@@ -34,6 +34,58 @@ class AgreementTest {
         RandomRigs.some(kind, 20_261, 120).forEach(AgreementTest::assertAgreement);
     }
 
+    /** A ring on a cord between knots, by an energy of its own, whose slope is held against its values as well. */
+    @Test
+    void limitedRigsAgreeWithItWhereverTheMasterRests() {
+        int[] against = new int[2];
+        int off = 0;
+        for (RigInput input : RandomRigs.some(RigKind.LIMITED, 20_262, 400).toList()) {
+            RigState steady = Rigs.steady(input);
+            LimitedByHand energy = new LimitedByHand(input, load(input));
+            double[] rest = energy.minimum(start(input));
+            double load = input.load().weight().inKilonewtons();
+
+            assertThat(new Vector3(energy.slope(rest)[0], energy.slope(rest)[1], energy.slope(rest)[2]).length())
+                    .as("the other optimiser is at rest")
+                    .isLessThan(1e-8 * load);
+            for (int i = 0; i < 2; i++) {
+                assertThat(steady.points().get(i).force().inKilonewtons())
+                        .as("%s, point %s", input, i)
+                        .isCloseTo(energy.pull(i, rest), within(PARTS_OF_LOAD * load));
+                against[i] += steady.knots().get(i).againstMaster() ? 1 : 0;
+            }
+            off += steady.knots().stream().noneMatch(KnotPlace::againstMaster) ? 1 : 0;
+        }
+        assertThat(List.of(off, against[0], against[1])).allMatch(count -> count > 40);
+    }
+
+    @Test
+    void theSlopeOfThatEnergyIsTheSlopeOfItsValues() {
+        for (RigInput input : RandomRigs.some(RigKind.LIMITED, 20_263, 60).toList()) {
+            LimitedByHand energy = new LimitedByHand(input, load(input));
+            double[] ring = start(input);
+            double step = 1e-6;
+            for (int axis = 0; axis < 3; axis++) {
+                double[] up = ring.clone();
+                double[] down = ring.clone();
+                up[axis] += step;
+                down[axis] -= step;
+                assertThat(energy.slope(ring)[axis])
+                        .isCloseTo((energy.energy(up) - energy.energy(down)) / (2 * step), within(1e-2));
+            }
+        }
+    }
+
+    private static List<Double> load(RigInput input) {
+        double toward = input.load().toward().inRadians();
+        double lean = input.load().leanOut().inRadians();
+        double weight = input.load().weight().inKilonewtons();
+        return List.of(
+                weight * Math.sin(toward) * Math.cos(lean),
+                -weight * Math.cos(toward) * Math.cos(lean),
+                weight * Math.sin(lean));
+    }
+
     /** How many points hang slack. */
     private static int assertAgreement(RigInput input) {
         RigState steady = Rigs.steady(input);
@@ -64,16 +116,7 @@ class AgreementTest {
     }
 
     private static EnergyByHand energy(RigInput input) {
-        double toward = input.load().toward().inRadians();
-        double lean = input.load().leanOut().inRadians();
-        double weight = input.load().weight().inKilonewtons();
-        return new EnergyByHand(
-                cords(input),
-                1,
-                List.of(
-                        weight * Math.sin(toward) * Math.cos(lean),
-                        -weight * Math.cos(toward) * Math.cos(lean),
-                        weight * Math.sin(lean)));
+        return new EnergyByHand(cords(input), 1, load(input));
     }
 
     private static List<EnergyByHand.Cord> cords(RigInput input) {
@@ -100,7 +143,7 @@ class AgreementTest {
                 yield List.of(new EnergyByHand.Cord(
                         List.of(points.get(0), points.get(1), master), true, around, stiffness / around));
             }
-            case LIMITED -> throw new AssertionError("not built");
+            case LIMITED -> throw new AssertionError("its own energy");
         };
     }
 

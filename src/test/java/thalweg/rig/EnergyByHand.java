@@ -42,8 +42,12 @@ record EnergyByHand(List<Cord> cords, int nodes, List<Double> load) {
 
     /** Where the free nodes end up, three coordinates each. */
     double[] minimum(double[] start) {
-        MultivariateFunction value = places -> energy(places).getValue();
-        MultivariateVectorFunction slope = places -> energy(places).getGradient();
+        return minimum(
+                places -> energy(places).getValue(), places -> energy(places).getGradient(), start);
+    }
+
+    /** Where a function is least. */
+    static double[] minimum(MultivariateFunction value, MultivariateVectorFunction slope, double[] start) {
         double[] near = new NonLinearConjugateGradientOptimizer(
                         NonLinearConjugateGradientOptimizer.Formula.POLAK_RIBIERE, new SimpleValueChecker(-1, 1e-14))
                 .optimize(

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,9 +77,9 @@ class ExtremesTest {
                             : Map.of(points.get(0).name(), size * random.nextDouble()),
                     Optional.empty(),
                     OptionalDouble.empty(),
+                    LimitDraft.NONE,
                     OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    Set.of());
+                    OptionalDouble.empty());
             LoadDraft load = LoadDraft.ofForce(Math.pow(10, random.nextDouble(-2, 3)), random.nextDouble(-180, 180), 0);
             RigDraft draft = new RigDraft("", points, load, setup);
             if (draft.check().input().isPresent()) {

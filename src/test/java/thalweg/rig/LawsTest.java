@@ -232,6 +232,7 @@ class LawsTest {
                 rig.strands(),
                 rig.slack(),
                 rig.sliding(),
+                rig.limiters(),
                 rig.strandStrength(),
                 rig.knotEfficiency());
     }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 
@@ -33,9 +32,9 @@ final class RandomRigs {
         return Stream.generate(rigs::next).limit(count);
     }
 
-    /** That many different rigs of each kind that is built. */
+    /** That many different rigs of each kind. */
     static Stream<RigInput> ofEachKind(long seed, int count) {
-        return Stream.of(RigKind.values()).filter(RigKind::built).flatMap(kind -> some(kind, seed, count));
+        return Stream.of(RigKind.values()).flatMap(kind -> some(kind, seed, count));
     }
 
     RigInput next() {
@@ -68,10 +67,20 @@ final class RandomRigs {
                 slack,
                 kind.takes("captured") ? Optional.of(random.nextInt(4) > 0) : Optional.empty(),
                 kind.takes("friction") ? OptionalDouble.of(between(0, 0.5)) : OptionalDouble.empty(),
+                kind.takes("limit_m") ? limits() : LimitDraft.NONE,
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Set.of());
+                OptionalDouble.empty());
         return new RigDraft("", points, load, rig);
+    }
+
+    /** Most of them as short as people tie them, some longer, and some found from a range of directions. */
+    private LimitDraft limits() {
+        double most = random.nextBoolean() ? 0.15 : 0.8;
+        double from = between(-40, 30);
+        LimitDraft limits = random.nextInt(4) == 0
+                ? LimitDraft.over(from, from + between(0, 40))
+                : LimitDraft.at(between(0, most), between(0, most));
+        return limits.withStrands(1 + random.nextInt(2));
     }
 
     private double between(double low, double high) {

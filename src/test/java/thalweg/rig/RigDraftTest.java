@@ -9,11 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RigDraftTest {
@@ -55,9 +53,9 @@ class RigDraftTest {
                 Map.of(),
                 Optional.empty(),
                 NONE,
+                LimitDraft.NONE,
                 OptionalDouble.of(strand),
-                OptionalDouble.of(efficiency),
-                Set.of());
+                OptionalDouble.of(efficiency));
     }
 
     private static LoadDraft load(double toward, double sway, double lean, double rope, double spread) {
@@ -225,26 +223,12 @@ class RigDraftTest {
                 Map.of(),
                 Optional.empty(),
                 NONE,
+                LimitDraft.NONE,
                 NONE,
-                NONE,
-                Set.of());
+                NONE);
         assertRefused(SOUND.withRig(empty), "rig.kind", "single, focused");
         assertRefused(SOUND.withRig(empty), "rig.focus", "missing");
         assertRefused(SOUND.withRig(empty), "rig.EA_kN", "missing");
-    }
-
-    @ParameterizedTest
-    @EnumSource(
-            value = RigKind.class,
-            names = {"LIMITED"})
-    void aKindThatIsNotComputedYetNamesThoseThatAre(RigKind kind) {
-        CheckedRig checked = with(kind, 2).check();
-
-        assertThat(checked.findings())
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.print())
-                        .startsWith("rig.kind: is " + kind.word())
-                        .endsWith("it computes: single, focused, sliding, loop"));
     }
 
     @ParameterizedTest
@@ -278,9 +262,9 @@ class RigDraftTest {
                 Map.of(),
                 Optional.of(true),
                 OptionalDouble.of(0.1),
+                LimitDraft.at(0.1, 0.1),
                 NONE,
-                NONE,
-                Set.of("limit_m"));
+                NONE);
         assertRefused(SOUND.withRig(foreign), "rig.captured", "belongs to: sliding");
         assertRefused(SOUND.withRig(foreign), "rig.friction", "belongs to: sliding, limited");
         assertRefused(SOUND.withRig(foreign), "rig.limit_m", "belongs to: limited");

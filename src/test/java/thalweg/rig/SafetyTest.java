@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** How many times each part would hold the largest force on it. */
@@ -43,9 +42,9 @@ class SafetyTest {
                 rig.slackMetres(),
                 rig.captured(),
                 rig.friction(),
+                rig.limits(),
                 OptionalDouble.of(strand),
-                knots,
-                Set.of()));
+                knots));
     }
 
     private static PartSafety part(RigDraft draft, String name) {

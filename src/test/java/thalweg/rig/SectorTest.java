@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import thalweg.units.Angle;
 
@@ -71,9 +72,24 @@ class SectorTest {
         RandomRigs.some(31, 60).forEach(SectorTest::assertWorstOfEveryTenth);
         RandomRigs.some(RigKind.SLIDING, 32, 40).forEach(SectorTest::assertWorstOfEveryTenth);
         RandomRigs.some(RigKind.LOOP, 33, 40).forEach(SectorTest::assertWorstOfEveryTenth);
+        RandomRigs.some(RigKind.LIMITED, 34, 200).forEach(SectorTest::assertWorstOfEveryTenth);
+    }
+
+    /** Where strands go slack and knots come up against the master, a force rises and falls more than once. */
+    @Test
+    void aWideSectorHidesNoSecondPeak() {
+        Stream.of(RigKind.FOCUSED, RigKind.LIMITED)
+                .flatMap(kind -> RandomRigs.some(kind, 5, 100))
+                .map(input -> Rigs.input(
+                        RigDraft.of(input).withLoad(RigDraft.of(input).load().withSway(90))))
+                .forEach(input -> assertWorst(input, 0.4));
     }
 
     private static void assertWorstOfEveryTenth(RigInput input) {
+        assertWorst(input, 0.1);
+    }
+
+    private static void assertWorst(RigInput input, double everyDegrees) {
         RigSector sector = Analyze.of(input).sector();
         RestState rest = new RestState(input);
         double aim = input.load().toward().degrees();
@@ -81,7 +97,7 @@ class SectorTest {
         int count = input.points().size();
         double[] worst = new double[count];
         double widest = 0;
-        int steps = (int) Math.ceil(sway / 0.1);
+        int steps = (int) Math.ceil(sway / everyDegrees);
         for (int step = -steps; step <= steps; step++) {
             RigState state = rest.under(new Angle(aim + sway * step / Math.max(steps, 1)));
             for (int i = 0; i < count; i++) {
@@ -93,10 +109,10 @@ class SectorTest {
         for (int i = 0; i < count; i++) {
             assertThat(sector.worst().get(i).force().inKilonewtons())
                     .as("%s, point %s", input, i)
-                    .isCloseTo(worst[i], within(3e-3 * load));
+                    .isBetween(worst[i] - 3e-3 * load, worst[i] + everyDegrees * 0.1 * load);
         }
         assertThat(sector.widest().map(found -> found.angle().degrees()).orElse(0.0))
                 .as("%s", input)
-                .isCloseTo(widest, within(0.2));
+                .isBetween(widest - 0.2, widest + 2 * everyDegrees);
     }
 }

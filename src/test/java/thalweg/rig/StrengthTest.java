@@ -102,9 +102,9 @@ class StrengthTest {
                 rig.slackMetres(),
                 rig.captured(),
                 rig.friction(),
+                rig.limits(),
                 OptionalDouble.of(0.4),
-                NONE,
-                rig.otherKeys());
+                NONE);
 
         assertThat(strength(draft.withRig(withoutKnots), "A").verdict()).contains(false);
     }

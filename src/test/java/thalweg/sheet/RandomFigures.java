@@ -7,6 +7,7 @@ import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 import thalweg.units.Angle;
 import thalweg.units.Force;
+import thalweg.units.Length;
 
 /** Figures of an analysis with a word of its own in every text. */
 final class RandomFigures {
@@ -26,6 +27,15 @@ final class RandomFigures {
                         marks.shownIf(shown), Force.kilonewtons(1), Force.kilonewtons(2), new Angle(0), 1)),
                 Optional.empty(),
                 Optional.empty(),
+                List.of(new LossFigures(
+                        marks.shownIf(shown),
+                        Optional.of(new LossFigures.After(
+                                Optional.empty(),
+                                marks.shownIf(shown),
+                                new Length(0.1),
+                                new Length(0.1),
+                                List.of(new LossFigures.Peak(marks.shownIf(shown), Force.kilonewtons(1))),
+                                false)))),
                 List.of(new AnalysisFigures.CheckLine(
                         marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),
                 List.of(new AnalysisFigures.SafetyLine(

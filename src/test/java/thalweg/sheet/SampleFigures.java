@@ -10,6 +10,7 @@ import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 import thalweg.units.Angle;
 import thalweg.units.Force;
+import thalweg.units.Length;
 
 /** Figures of an analysis as a calculator might give them; the numbers are made up and only have the right form. */
 final class SampleFigures {
@@ -36,6 +37,17 @@ final class SampleFigures {
                                 "chockstone", Force.kilonewtons(0.46), Force.kilonewtons(0.61), new Angle(15), 0.49)),
                 Optional.of(new Angle(51.2)),
                 Optional.of(new Angle(53.4)),
+                List.of(
+                        new LossFigures("pine", Optional.empty()),
+                        new LossFigures(
+                                "chockstone",
+                                Optional.of(new LossFigures.After(
+                                        Optional.empty(),
+                                        "The strength of the pine is unknown.",
+                                        new Length(0.17),
+                                        new Length(0.21),
+                                        List.of(new LossFigures.Peak("pine", Force.kilonewtons(1.9))),
+                                        true)))),
                 List.of(
                         new AnalysisFigures.CheckLine("E", "good", "The larger share is 51 % at the aim."),
                         new AnalysisFigures.CheckLine("A", "good", "The strands stand at 51°.")),

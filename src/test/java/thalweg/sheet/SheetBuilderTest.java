@@ -82,9 +82,10 @@ class SheetBuilderTest {
                         "18 m",
                         "Above the pot",
                         "20 m",
-                        "x gone",
+                        "? doubtful",
+                        "gone: 1 of 6",
                         "main anchor: ? doubtful",
-                        "high-water anchor: x gone",
+                        "high-water anchor: + sound, gone: 1 of 3",
                         "entries disagree",
                         "oldest look: 2022, at least 3 years ago",
                         "never seen: 1 of 6");

@@ -16,7 +16,6 @@ import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
-import thalweg.logbook.Condition;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRow;
 import thalweg.route.AmericanGrade;
@@ -115,10 +114,7 @@ class CanyonStoreTest {
                             canyon.american().map(AmericanGrade::print).orElse(""),
                             record.longestDrop(),
                             record.stations().size(),
-                            record.line().stream()
-                                    .flatMap(place -> place.worst().stream())
-                                    .reduce(Condition::worse),
-                            (int) record.neverSeen(),
+                            record.standing(),
                             record.newestInspection().map(PartialDate::print).orElse(""),
                             canyon.invented()));
         }

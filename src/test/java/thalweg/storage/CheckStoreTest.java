@@ -149,6 +149,7 @@ class CheckStoreTest {
                 "update canyon_state set longest_drop_cm = 1",
                 "update canyon_state set worst = worst - 1",
                 "update canyon_state set never_seen = never_seen + 1",
+                "update canyon_state set gone = gone + 1",
                 "update canyon_state set newest = '1999'",
                 "delete from inspection where key = 1",
                 "delete from rigging_note",

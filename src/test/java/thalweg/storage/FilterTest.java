@@ -235,10 +235,11 @@ class FilterTest {
 
     private static Span worst(CanyonRecord record) {
         Optional<Condition> worst = record.stations().stream()
-                .flatMap(station -> station.worst().stream())
+                .flatMap(station -> station.parts().stream())
+                .flatMap(part -> part.state().condition().stream())
                 .reduce(Condition::worse);
         long least = worst.map(Condition::severity).orElse(0);
-        return Span.between(least, worst.isPresent() && record.neverSeen() == 0 ? least : ENDLESS);
+        return Span.between(least, worst.isPresent() && record.standing().neverSeen() == 0 ? least : ENDLESS);
     }
 
     private static boolean surely(Span known, Span wanted) {

@@ -7,6 +7,7 @@ import thalweg.json.FieldWriter;
 import thalweg.json.Json;
 import thalweg.json.JsonDocument;
 import thalweg.json.JsonText;
+import thalweg.rig.KnotPlace;
 import thalweg.rig.LetterCheck;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigAnswer;
@@ -14,6 +15,7 @@ import thalweg.rig.RigState;
 import thalweg.rig.RigStudy;
 import thalweg.rig.Vector3;
 import thalweg.units.Angle;
+import thalweg.units.Length;
 
 /** Writes what the calculator says about a rig; a program can read it, and an attached analysis keeps it. */
 public final class RigAnswerText {
@@ -62,6 +64,7 @@ public final class RigAnswerText {
                 .put("steady", steady(answer.steady()))
                 .put("sector", sector(answer));
         RigLossText.write(answer, fields);
+        answer.limits().ifPresent(limits -> fields.put("limits", limits(limits)));
         return fields.put("checks", checks(answer.checks()))
                 .put("safety", RigSafetyText.of(answer))
                 .put("material", RigMaterialText.of(answer.material()));
@@ -73,7 +76,24 @@ public final class RigAnswerText {
                 .put("point_kN", forces(state))
                 .put("share", shares(state));
         angle(fields, "angle_deg", state.angle());
+        if (!state.knots().isEmpty()) {
+            FieldWriter knots = Json.fields();
+            state.knots().forEach(knot -> knots.put(knot.point(), knot(knot)));
+            fields.put("knots", knots.done());
+        }
         return fields.done();
+    }
+
+    private static Json knot(KnotPlace knot) {
+        return Json.fields()
+                .put("at", place(knot.at()))
+                .put("against_master", Json.of(knot.againstMaster()))
+                .done();
+    }
+
+    private static Json limits(List<Length> limits) {
+        List<Json> metres = limits.stream().map(limit -> number(limit.metres())).toList();
+        return Json.fields().put("limit_m", new Json.Items(metres)).done();
     }
 
     /** What is unknown is null, with the reason beside it. */

@@ -1,13 +1,11 @@
 package thalweg.exchange.json;
 
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import thalweg.fault.InputException;
 import thalweg.json.FieldReader;
 import thalweg.json.FieldWriter;
@@ -18,6 +16,7 @@ import thalweg.json.JsonDocument;
 import thalweg.json.JsonException;
 import thalweg.json.JsonText;
 import thalweg.rig.CheckedRig;
+import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
 import thalweg.rig.RigDraft;
@@ -158,21 +157,12 @@ public final class RigFile {
         });
         Optional<Boolean> captured = in.flag("captured");
         OptionalDouble friction = in.real("friction");
+        LimitDraft limits =
+                new LimitDraft(in.reals("limit_m"), in.reals("limit_range_deg"), in.whole("slider_strands", 1, 100));
         OptionalDouble strand = in.real("strand_kN");
         OptionalDouble knot = in.real("knot_efficiency");
-        Set<String> others = new LinkedHashSet<>();
-        for (String key : in.unasked()) {
-            boolean belongsToAnother = false;
-            for (RigKind other : RigKind.values()) {
-                belongsToAnother = belongsToAnother || other.takes(key);
-            }
-            if (belongsToAnother) {
-                in.has(key);
-                others.add(key);
-            }
-        }
         in.refuseUnasked();
-        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, strand, knot, others);
+        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, limits, strand, knot);
     }
 
     /** The rig as the text of a file: what was assumed is left out, so that it reads back as assumed. */
@@ -217,17 +207,20 @@ public final class RigFile {
                 .putWord("kind", rig.kind())
                 .put("focus", numbers(rig.focus()))
                 .putKnown("EA_kN", number(rig.stiffnessKilonewtons()))
-                .putKnown(
-                        "strands",
-                        rig.strands().isPresent()
-                                ? Optional.of(Json.of(rig.strands().getAsLong()))
-                                : Optional.empty())
+                .putKnown("strands", whole(rig.strands()))
                 .putKnown("slack_m", rig.slackMetres().isEmpty() ? Optional.empty() : Optional.of(slack.done()))
                 .putKnown("captured", rig.captured().map(Json::of))
+                .putKnown("limit_m", rig.limits().metres().map(RigFile::numbers))
+                .putKnown("limit_range_deg", rig.limits().rangeDegrees().map(RigFile::numbers))
+                .putKnown("slider_strands", whole(rig.limits().sliderStrands()))
                 .putKnown("friction", number(rig.friction()))
                 .putKnown("strand_kN", number(rig.strandKilonewtons()))
                 .putKnown("knot_efficiency", number(rig.knotEfficiency()))
                 .done();
+    }
+
+    private static Optional<Json> whole(OptionalLong value) {
+        return value.isPresent() ? Optional.of(Json.of(value.getAsLong())) : Optional.empty();
     }
 
     private static Optional<Json> number(OptionalDouble value) {

@@ -1,6 +1,5 @@
 package thalweg.tui.runtime;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import thalweg.fault.InputException;
@@ -15,6 +14,7 @@ import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
 import thalweg.service.MakeSheet;
 import thalweg.service.PlaceWaypoints;
+import thalweg.service.ReadFile;
 import thalweg.service.ReadPhotos;
 import thalweg.service.ReadWaypoints;
 import thalweg.service.RunCascade;
@@ -124,11 +124,7 @@ public final class RunAsk implements EffectRunner {
 
     /** The file that somebody named. */
     static Path target(String typed) {
-        try {
-            return Path.of(typed).toAbsolutePath();
-        } catch (InvalidPathException e) {
-            throw new InputException("\"" + typed + "\" is no name of a file; choose another.", e);
-        }
+        return ReadFile.typed(typed, System.getenv()).toAbsolutePath();
     }
 
     private Told written(Ask.WriteSheet sheet) {

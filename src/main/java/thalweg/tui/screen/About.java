@@ -11,10 +11,12 @@ import thalweg.logbook.Entry;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.RiggingNote;
+import thalweg.logbook.Standing;
 import thalweg.logbook.StationRecord;
 import thalweg.place.Position;
 import thalweg.route.Canyon;
 import thalweg.route.Part;
+import thalweg.route.PartialDate;
 import thalweg.route.Prose;
 import thalweg.route.Times;
 import thalweg.sheet.Durations;
@@ -49,8 +51,12 @@ final class About {
         text.add(fact(around, "about.longest_drop", record.longestDrop().map(drop -> drop.print(around.units()))));
         text.add(fact(around, "about.newest", record.newestInspection().map(date -> Looks.ago(around, date))));
         text.add(fact(around, "about.oldest", record.oldestLastSeen().map(date -> Looks.ago(around, date))));
-        if (record.neverSeen() > 0) {
-            text.add(Paragraph.of(around.say("about.never_seen", record.neverSeen()), Style.MIND));
+        Standing standing = record.standing();
+        if (standing.gone() > 0) {
+            text.add(Paragraph.of(around.say("about.gone", standing.gone()), Style.BAD));
+        }
+        if (standing.neverSeen() > 0) {
+            text.add(Paragraph.of(around.say("about.never_seen", standing.neverSeen()), Style.MIND));
         }
         text.add(Paragraph.of(times(canyon.times(), around)));
         canyon.position().ifPresent(at -> text.add(position(at)));
@@ -91,6 +97,15 @@ final class About {
 
     /** "3 drop, 18 m, the long one". */
     static String placeName(LineRecord record, Surroundings around) {
+        return placeName(record, "", around);
+    }
+
+    /** The same where a height that nobody entered is called unknown. */
+    static String placeOnLine(LineRecord record, Surroundings around) {
+        return placeName(record, record.obstacle().kind().goesDown() ? around.say("about.no_height") : "", around);
+    }
+
+    private static String placeName(LineRecord record, String noHeight, Surroundings around) {
         return Stream.of(
                         record.number() + " "
                                 + Looks.word(
@@ -98,7 +113,7 @@ final class About {
                         record.obstacle()
                                 .height()
                                 .map(height -> height.print(around.units()))
-                                .orElse(""),
+                                .orElse(noHeight),
                         record.obstacle().name())
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -218,5 +233,20 @@ final class About {
 
     private static Paragraph fact(Surroundings around, String key, Optional<String> value) {
         return Paragraph.of(around.say(key) + ": " + Looks.orUnknown(around, value));
+    }
+
+    /** How old the news of a canyon is, in one line, with what is missing first, as a narrow line cuts its end. */
+    static String news(CanyonRecord record, Surroundings around) {
+        Standing standing = record.standing();
+        String gone = standing.gone() == 0 ? "" : around.phrases().count("canyon.parts_gone", standing.gone());
+        String unseen = standing.neverSeen() == 0 ? "" : around.phrases().count("canyon.unseen", standing.neverSeen());
+        Optional<PartialDate> newest = record.newestInspection();
+        Optional<PartialDate> oldest = record.oldestLastSeen();
+        if (newest.isEmpty() || oldest.isEmpty()) {
+            return gone + unseen + around.say("canyon.no_news");
+        }
+        return gone
+                + unseen
+                + around.say("canyon.news", Looks.ago(around, newest.get()), Looks.ago(around, oldest.get()));
     }
 }

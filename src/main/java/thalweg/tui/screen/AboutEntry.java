@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import thalweg.amend.Fate;
 import thalweg.amend.Moment;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
@@ -50,11 +51,11 @@ final class AboutEntry {
         }
         String found = inspection
                 .found()
-                .map(one -> Looks.condition(around, Optional.of(one)))
+                .map(one -> ConditionWords.told(Optional.of(one), around.phrases()))
                 .orElse("");
         String left = inspection
                 .left()
-                .map(one -> " " + around.say("about.left", Looks.condition(around, Optional.of(one))))
+                .map(one -> " " + around.say("about.left", ConditionWords.told(Optional.of(one), around.phrases())))
                 .orElse("");
         return (found + left).strip();
     }

@@ -70,6 +70,12 @@ final class Build {
         return line(key, label, text, Limits.NAME, reading(typed -> parse.apply(typed.strip())));
     }
 
+    /** A value that may be left empty, under a label of its own. */
+    Build labelledValue(String key, String label, String help, String text, Function<String, ?> parse) {
+        fields.add(Field.line(key, label, help, text, Limits.NAME, reading(typed -> parse.apply(typed.strip()))));
+        return this;
+    }
+
     /** A date that must be there and have come. */
     Build day(String key, String label, String text) {
         String missing = around.say("form.missing");

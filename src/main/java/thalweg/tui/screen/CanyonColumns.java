@@ -1,7 +1,7 @@
 package thalweg.tui.screen;
 
-import java.util.Locale;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.FoundCanyon;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
@@ -18,7 +18,7 @@ import thalweg.tui.core.Surroundings;
  */
 record CanyonColumns(int name, int where, int grades, Surroundings around) {
 
-    private static final int STATE = 19;
+    private static final int STATE = 20;
     private static final int GRADES = 22;
     private static final int WIDE = 76;
     private static final int WIDER = 96;
@@ -53,11 +53,8 @@ record CanyonColumns(int name, int where, int grades, Surroundings around) {
                 + (row.invented() ? " " + around.say("canyons.invented") : "");
         String grades =
                 row.french() + (row.french().isEmpty() || row.american().isEmpty() ? "" : " / ") + row.american();
-        String state = Looks.condition(around, row.worst())
-                + (row.worst().isPresent() && row.neverSeen() > 0
-                        ? String.format(Locale.ROOT, " +%d", row.neverSeen()) + around.say("canyons.unseen_mark")
-                        : "");
-        Style coloured = style == Style.SELECTED ? style : Looks.style(row.worst());
+        String state = ConditionWords.told(row.standing(), around.phrases());
+        Style coloured = style == Style.SELECTED ? style : Looks.style(row.standing());
         paint(line, name, row.whereabouts(), grades.isEmpty() ? around.say("unknown") : grades, state, style, coloured);
     }
 

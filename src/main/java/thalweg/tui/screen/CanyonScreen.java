@@ -9,6 +9,7 @@ import thalweg.ledger.OrderKey;
 import thalweg.ledger.Reorder;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.StationRecord;
@@ -349,12 +350,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
                 Looks.orUnknown(around, record.canyon().american().map(grade -> grade.print())),
                 Looks.orUnknown(around, record.longestDrop().map(drop -> drop.print(around.units()))));
         canvas.fit(0, 0, canvas.columns(), grades, Style.NORMAL);
-        String news = around.say(
-                "canyon.news",
-                record.newestInspection().map(date -> Looks.ago(around, date)).orElse(around.say("condition.unknown")),
-                record.oldestLastSeen().map(date -> Looks.ago(around, date)).orElse(around.say("condition.unknown")),
-                record.neverSeen());
-        canvas.fit(1, 0, canvas.columns(), news, Style.NORMAL);
+        canvas.fit(1, 0, canvas.columns(), About.news(record, around), Style.NORMAL);
         if (record.canyon().invented()) {
             canvas.fit(2, 0, canvas.columns(), around.say("invented"), Style.CAUTION);
         }
@@ -366,7 +362,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
                             && row.place().obstacle().kind().usuallyRigged()
                     ? around.say("canyon.no_station")
                     : "";
-            String name = About.placeName(row.place(), around);
+            String name = About.placeOnLine(row.place(), around);
             Uid about = row.place().obstacle().uid();
             LineColumns.row(
                     line,
@@ -379,11 +375,8 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
         }
         StationRecord station = row.station().get();
         String rope = Looks.orUnknown(around, station.station().ropeNeeded().map(one -> one.print(around.units())));
-        String state = Looks.condition(around, station.worst())
-                + (station.worst().isPresent() && station.neverSeen() > 0
-                        ? " +" + station.neverSeen() + around.say("canyons.unseen_mark")
-                        : "");
-        Style coloured = style == Style.SELECTED ? style : Looks.style(station.worst());
+        String state = ConditionWords.told(station.standing(), around.phrases());
+        Style coloured = style == Style.SELECTED ? style : Looks.style(station.standing());
         String name = "   " + station.station().name();
         Uid about = station.station().uid();
         LineColumns.row(

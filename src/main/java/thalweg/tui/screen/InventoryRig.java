@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
+import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
 import thalweg.rig.RigDraft;
@@ -97,9 +97,9 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
                 Map.of(),
                 Optional.empty(),
                 OptionalDouble.empty(),
+                LimitDraft.NONE,
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Set.of());
+                OptionalDouble.empty());
         return new RigDraft("", points, LoadDraft.ofMass(FIRST_MASS_KILOGRAMS, 0, 0), setup);
     }
 

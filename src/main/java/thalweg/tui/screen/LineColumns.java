@@ -6,7 +6,7 @@ import thalweg.tui.core.Style;
 /** The columns of a canyon's line. */
 final class LineColumns {
 
-    private static final int STATE = 19;
+    private static final int STATE = 20;
     private static final int SHORT_STATE = 16;
     private static final int ROPE = 8;
     private static final int NARROW = 56;

@@ -3,7 +3,9 @@ package thalweg.tui.screen;
 import java.util.Locale;
 import java.util.Optional;
 import thalweg.logbook.Condition;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.PartState;
+import thalweg.logbook.Standing;
 import thalweg.route.PartialDate;
 import thalweg.sheet.Ages;
 import thalweg.tui.core.Style;
@@ -19,13 +21,6 @@ final class Looks {
         return around.say(list + "." + value.name().toLowerCase(Locale.ROOT));
     }
 
-    /** Mark and word. */
-    static String condition(Surroundings around, Optional<Condition> condition) {
-        String key =
-                condition.map(known -> known.name().toLowerCase(Locale.ROOT)).orElse("unknown");
-        return around.say("condition.mark." + key) + " " + around.say("condition." + key);
-    }
-
     /** How a condition looks where there is colour. */
     static Style style(Optional<Condition> condition) {
         if (condition.isEmpty()) {
@@ -38,6 +33,11 @@ final class Looks {
         };
     }
 
+    /** How parts look together: what is gone is as bad as what is unsafe, however good the rest is. */
+    static Style style(Standing standing) {
+        return standing.gone() > 0 ? Style.BAD : style(standing.condition());
+    }
+
     /** A date with how long ago it was. */
     static String ago(Surroundings around, PartialDate date) {
         return new Ages(around.phrases(), around.today()).ago(date);
@@ -45,7 +45,7 @@ final class Looks {
 
     /** Everything that a part's state says, in one line. */
     static String state(Surroundings around, PartState state) {
-        StringBuilder out = new StringBuilder(condition(around, state.condition()));
+        StringBuilder out = new StringBuilder(ConditionWords.told(state.condition(), around.phrases()));
         state.seenOn().ifPresent(date -> out.append(", ").append(ago(around, date)));
         if (state.contradictory()) {
             out.append("; ").append(around.say("condition.contradictory"));

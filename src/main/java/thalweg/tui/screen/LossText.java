@@ -9,6 +9,7 @@ import thalweg.rig.FrictionRange;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.StrandCut;
 import thalweg.rig.WithinStrength;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -24,13 +25,18 @@ final class LossText {
         List<Paragraph> text = new ArrayList<>();
         text.add(Paragraph.of(around.say("rig.losses"), Style.STRONG));
         answer.losses().forEach(loss -> text.addAll(lines(loss, around)));
-        answer.cuts()
-                .forEach(cut -> text.add(Paragraph.of(cut.asLossOf()
-                        .filter(point -> cut.held())
-                        .map(point -> around.say("rig.cut.held", cut.strand(), point))
-                        .orElseGet(() -> around.say("rig.cut.lost", cut.strand())))));
+        answer.cuts().forEach(cut -> text.add(Paragraph.of(cut(cut, around))));
         answer.friction().ifPresent(friction -> text.add(Paragraph.of(range(friction, around))));
         return text;
+    }
+
+    private static String cut(StrandCut cut, Surroundings around) {
+        if (!cut.held()) {
+            return around.say("rig.cut.lost", cut.strand());
+        }
+        return cut.asLossOf()
+                .map(point -> around.say("rig.cut.held", cut.strand(), point))
+                .orElseGet(() -> around.say("rig.cut.beside", cut.strand()));
     }
 
     /** One loss: held, and never without whether that is within strength; where it goes; the peaks; why. */

@@ -1,5 +1,6 @@
 package thalweg.tui.screen;
 
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.PartRow;
 import thalweg.route.PartialDate;
 import thalweg.tui.core.Canvas;
@@ -55,7 +56,7 @@ record PartColumns(int part, int station, int canyon, int placed, Surroundings a
                 row.canyonName(),
                 row.stationName(),
                 row.part().label(),
-                Looks.condition(around, row.state().condition()),
+                ConditionWords.told(row.state().condition(), around.phrases()),
                 row.part().placed().map(PartialDate::print).orElse(around.say("unknown")),
                 style,
                 coloured);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.profile.Profile;
@@ -263,9 +264,6 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
             return stand.place().obstacle().kind().usuallyRigged() ? "; " + around.say("canyon.no_station") : "";
         }
         StationRecord station = stand.station().get();
-        String unseen = station.worst().isPresent() && station.neverSeen() > 0
-                ? " +" + station.neverSeen() + around.say("canyons.unseen_mark")
-                : "";
         String seen = station.lastSeen()
                 .min(PartialDate.BY_LAST_DAY)
                 .map(date -> ", " + Looks.ago(around, date))
@@ -274,6 +272,6 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
                 + around.say(
                         "profile.station",
                         station.station().name(),
-                        Looks.condition(around, station.worst()) + unseen + seen);
+                        ConditionWords.told(station.standing(), around.phrases()) + seen);
     }
 }

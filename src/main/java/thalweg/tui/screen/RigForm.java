@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.function.Function;
 import thalweg.fault.InputException;
 import thalweg.rig.Knot;
+import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDraft;
@@ -70,11 +70,11 @@ final class RigForm {
                 .done());
     }
 
-    /** The layouts that take as many points as there are, and how a master slides. */
+    /** The layouts that take as many points as there are, how a master slides, and how far. */
     private static void layouts(Build form, RigDraft draft, Surroundings around) {
         int points = draft.points().size();
         List<RigKind> kinds = Arrays.stream(RigKind.values())
-                .filter(kind -> kind.built() && kind.fewestPoints() <= points && points <= kind.mostPoints())
+                .filter(kind -> kind.fewestPoints() <= points && points <= kind.mostPoints())
                 .toList();
         form.options(
                         "layout",
@@ -97,6 +97,7 @@ final class RigForm {
                                 ? Double.toString(draft.rig().friction().getAsDouble())
                                 : "",
                         RigForm::number);
+        LimitFields.add(form, draft, around);
     }
 
     private static void materials(Build form, SetupDraft rig, Surroundings around) {
@@ -220,12 +221,12 @@ final class RigForm {
                         text -> Length.parse(text).metres()),
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread());
-        return new RigDraft(filled.text("name"), before.points(), load, setup(before.rig(), knot, filled));
+        return new RigDraft(filled.text("name"), before.points(), load, setup(before, knot, filled));
     }
 
-    private static SetupDraft setup(SetupDraft rig, Optional<Knot> knot, Filled filled) {
+    private static SetupDraft setup(RigDraft before, Optional<Knot> knot, Filled filled) {
+        SetupDraft rig = before.rig();
         RigKind kind = filled.word("layout", RigKind.class).orElseThrow();
-        boolean slides = kind.takes("captured");
         String material = filled.text("material");
         OptionalDouble stiffness = material.equals(OWN)
                 ? changed(filled, "stiffness", rig.stiffnessKilonewtons(), RigForm::strength)
@@ -237,12 +238,14 @@ final class RigForm {
                 stiffness,
                 strands.isEmpty() || !kind.takes("strands") ? OptionalLong.empty() : OptionalLong.of(strands(strands)),
                 kind.takes("slack_m") ? rig.slackMetres() : Map.of(),
-                slides ? Optional.of(filled.text("captured").equals(YES)) : Optional.empty(),
-                slides ? changed(filled, "friction", rig.friction(), RigForm::number) : OptionalDouble.empty(),
+                kind.takes("captured") ? Optional.of(filled.text("captured").equals(YES)) : Optional.empty(),
+                kind.takes("friction")
+                        ? changed(filled, "friction", rig.friction(), RigForm::number)
+                        : OptionalDouble.empty(),
+                kind.takes("limit_m") ? LimitFields.filled(before, filled) : LimitDraft.NONE,
                 changed(filled, "strand", rig.strandKilonewtons(), RigForm::strength),
                 knot.map(known -> OptionalDouble.of(known.nominal().left()))
-                        .orElseGet(() -> changed(filled, "knots", rig.knotEfficiency(), RigForm::share)),
-                Set.of());
+                        .orElseGet(() -> changed(filled, "knots", rig.knotEfficiency(), RigForm::share)));
     }
 
     private static double strength(String text) {

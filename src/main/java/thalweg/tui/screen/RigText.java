@@ -12,10 +12,9 @@ import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigMaterial;
-import thalweg.rig.RigSetup;
 import thalweg.rig.RigVerdict;
-import thalweg.rig.Sliding;
 import thalweg.rig.WorstForce;
+import thalweg.sheet.LaidWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -62,7 +61,9 @@ final class RigText {
                 input.load().toward().print(),
                 input.load().sway().print(),
                 input.load().leanOut().print())));
-        text.add(Paragraph.of(laid(input.rig(), around)));
+        LaidWords laid = new LaidWords(around.phrases(), around.units());
+        text.add(Paragraph.of(laid.sentence(input)));
+        laid.freedom(answer).ifPresent(sentence -> text.add(Paragraph.of(sentence)));
         text.add(Paragraph.of(
                 answer.steady()
                         .angle()
@@ -82,20 +83,6 @@ final class RigText {
                     Style.STRONG));
         }
         return text;
-    }
-
-    private static String laid(RigSetup rig, Surroundings around) {
-        String kind = around.say("rig.kind." + rig.kind().word());
-        String stiffness = rig.stiffness().print(around.units());
-        return switch (rig.kind()) {
-            case SINGLE, FOCUSED, LIMITED -> around.say("rig.laid", kind, rig.strands(), stiffness);
-            case LOOP -> around.say("rig.laid.loop", kind, stiffness);
-            case SLIDING -> {
-                Sliding sliding = rig.sliding().orElseThrow();
-                String captured = around.say(sliding.captured() ? "rig.captured.yes" : "rig.captured.no");
-                yield around.say("rig.laid.sliding", kind, captured, stiffness, sliding.friction());
-            }
-        };
     }
 
     private static List<Paragraph> material(RigMaterial material, Surroundings around) {

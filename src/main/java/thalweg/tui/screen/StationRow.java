@@ -11,6 +11,7 @@ import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
@@ -81,8 +82,8 @@ record StationRow(
         rows.add(new StationRow(
                 around.say("about.station", record.station().name()),
                 Style.STRONG,
-                Looks.condition(around, record.worst()),
-                Looks.style(record.worst()),
+                ConditionWords.told(record.standing(), around.phrases()),
+                Looks.style(record.standing()),
                 Optional.empty(),
                 Acts.thing(
                         ThingBody.of(record.station()),
@@ -145,7 +146,7 @@ record StationRow(
         return new StationRow(
                 margin + record.part().label() + "  " + About.hardware(record.part(), around),
                 margin.isEmpty() ? Style.STRONG : Style.NORMAL,
-                Looks.condition(around, record.state().condition())
+                ConditionWords.told(record.state().condition(), around.phrases())
                         + (record.state().contradictory() ? " " + around.say("station.disagree") : "")
                         + record.state()
                                 .seenOn()
@@ -205,10 +206,12 @@ record StationRow(
         boolean stale =
                 !entry.content().inventory().changesTo(station.inventory()).isEmpty();
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), around.phrases());
-        String name = around.say(
-                "station.analysis",
-                entry.content().on().print(),
-                About.name(around, entry.content().by()));
+        String called = rig.map(KeptRig::name).orElse("");
+        String by = About.name(around, entry.content().by());
+        String day = entry.content().on().print();
+        String name = called.isBlank()
+                ? around.say("station.analysis", day, by)
+                : around.say("station.analysis_named", called, day, by);
         return new StationRow(
                 name,
                 fate.counts() ? Style.NORMAL : Style.FAINT,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.logbook.Condition;
+import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.PartRecord;
@@ -45,7 +46,7 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
             String label = around.say(
                     "form.visit.found",
                     parts.get(i).part().label(),
-                    Looks.condition(around, parts.get(i).state().condition()));
+                    ConditionWords.told(parts.get(i).state().condition(), around.phrases()));
             build.quick(
                     "found" + i,
                     label,

@@ -33,8 +33,11 @@ public record Searching(TextField field, boolean open) {
         return new Searching(field, false);
     }
 
-    /** After a key. */
+    /** After a key. The sign that opens the line, typed again out of habit, begins no word. */
     public Searching after(Key key) {
+        if (words().isEmpty() && key.equals(Key.of('/'))) {
+            return this;
+        }
         return new Searching(field.after(key), open);
     }
 

@@ -37,6 +37,7 @@ class SampleRigsTest {
         assertThat(files())
                 .extracting(file -> file.getFileName().toString())
                 .contains(
+                        "limited-slider.json",
                         "single-tree.json",
                         "slack-back-up.json",
                         "sliding-loop.json",
@@ -63,7 +64,7 @@ class SampleRigsTest {
         assertThat(findings.all()).extracting(Finding::print).isEmpty();
         assertThat(name).startsWith("Invented: ");
         assertThat(names).hasSameSizeAs(points);
-        assertThat(kind).isIn("single", "focused", "sliding", "loop");
+        assertThat(kind).isIn("single", "focused", "sliding", "limited", "loop");
         assertThat(points.size() == 1).isEqualTo(kind.equals("single"));
     }
 
@@ -104,6 +105,8 @@ class SampleRigsTest {
         rig.whole("strands", 1, 4);
         rig.flag("captured");
         rig.real("friction");
+        rig.reals("limit_range_deg").ifPresent(range -> assertThat(range).hasSize(2));
+        rig.whole("slider_strands", 1, 2);
         rig.real("strand_kN");
         rig.real("knot_efficiency");
         rig.object("slack_m").ifPresent(slack -> {

@@ -112,7 +112,7 @@ final class MoveTest {
                     .press(Key.Named.DOWN, 3)
                     .type("Sump")
                     .press(SAVE);
-            assertThat(walk.screen()).contains("> 5 drop, Sump");
+            assertThat(walk.screen()).contains("> 5 drop, height unknown, Sump");
 
             walk.type("s").type("left side").press(SAVE);
             assertThat(walk.screen()).contains(">    left side");

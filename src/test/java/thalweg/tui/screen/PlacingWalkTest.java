@@ -67,7 +67,8 @@ final class PlacingWalkTest {
 
             assertThat(new ListCanyons(walk.session()).count()).isZero();
             walk.press(SAVE);
-            assertThat(walk.screen()).contains("Saved: taken from 4 waypoints, nothing from 0.", "1 drop, First drop");
+            assertThat(walk.screen())
+                    .contains("Saved: taken from 4 waypoints, nothing from 0.", "1 drop, height unknown, First drop");
 
             CanyonRecord canyon = canyon(walk, "probe");
             assertThat(canyon.canyon().name()).isEqualTo("Probe 滝");

@@ -141,11 +141,58 @@ final class RigWalkTest {
     @Test
     void aTriangleIsOneOfTheLayouts() {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
-            choose(walk, 2, true);
+            choose(walk, 3, true);
 
             assertThat(walk.screen()).contains("triangle (one loop through both points)");
             assertThat(walk.type("a").screen()).contains("Attached");
             assertThat(porte(walk).analyses().get(0).content().input()).contains("\"kind\": \"loop\"");
+        }
+    }
+
+    private static Walk limited(Walk walk) {
+        walk.type("r").type("o").press(Key.Named.DOWN, 4).press(Key.Named.RIGHT, 2);
+        return walk.press(Key.Named.DOWN, 3);
+    }
+
+    @Test
+    void limiterKnotsAreTypedForEachPoint() {
+        try (Walk walk = atPorte(60, 120, Glyphs.BRAILLE)) {
+            limited(walk).type("10 cm").press(Key.Named.DOWN).type("8 cm").press(SAVE);
+
+            String words = walk.screen().replaceAll("[│█\\s]+", " ");
+            assertThat(words)
+                    .contains("limiter knots 0.10 m (left bolt) and 0.08 m (right bolt) from the focus")
+                    .contains("At the aim the master", "Friction at the master may leave other shares");
+            walk.type("a");
+            assertThat(porte(walk).analyses().get(0).content().input())
+                    .contains("\"kind\": \"limited\"", "\"limit_m\": [0.1, 0.08]")
+                    .doesNotContain("slider_strands", "friction", "limit_range_deg");
+        }
+    }
+
+    @Test
+    void limiterKnotsAreFoundFromTheSwayThatStaysFree() {
+        try (Walk walk = atPorte(60, 120, Glyphs.BRAILLE)) {
+            limited(walk).press(Key.Named.DOWN, 2).type("-10 to 15").press(Key.Named.DOWN);
+            walk.press(Key.Named.RIGHT).press(SAVE);
+
+            String words = walk.screen().replaceAll("[│█\\s]+", " ");
+            assertThat(words).contains("found so that the master slides freely from -10° to 15°", "off both limiter");
+            walk.type("a");
+            assertThat(porte(walk).analyses().get(0).content().input())
+                    .contains("\"limit_range_deg\": [-10, 15]", "\"slider_strands\": 2")
+                    .doesNotContain("limit_m");
+        }
+    }
+
+    @Test
+    void aLimitedRigWithoutLimitsSaysWhatIsMissingAndAWrongSwayStopsTheForm() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            limited(walk).press(SAVE);
+            assertThat(walk.screen()).contains("states neither limit_m nor limit_range_deg");
+
+            walk.type("o").press(Key.Named.DOWN, 9).type("ten").press(SAVE);
+            assertThat(walk.screen()).contains("is no range of directions; write one such as -10 to 15.");
         }
     }
 
@@ -164,7 +211,7 @@ final class RigWalkTest {
     @Test
     void strengthsAndRopeThatAreStatedInTheFormAnswerWhetherItHolds() {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
-            walk.type("r").type("o").press(Key.Named.DOWN, 10);
+            walk.type("r").type("o").press(Key.Named.DOWN, 14);
             walk.type("17.8 kN").press(Key.Named.DOWN, 2).type("64 %").press(Key.Named.DOWN);
             walk.type("12 m").press(Key.Named.DOWN).type("40 kN").press(SAVE).type("x");
 
@@ -193,7 +240,7 @@ final class RigWalkTest {
     @Test
     void aKnotThatIsChosenByNameShowsItsRangeUntilAShareIsTyped() {
         try (Walk walk = atPorte(60, 80, Glyphs.BRAILLE)) {
-            walk.type("r").type("o").press(Key.Named.DOWN, 10).type("17.8 kN").press(Key.Named.DOWN);
+            walk.type("r").type("o").press(Key.Named.DOWN, 14).type("17.8 kN").press(Key.Named.DOWN);
             walk.press(Key.Named.RIGHT, 2);
             assertThat(walk.screen()).contains("water knot, webbing: 64 % (55 to 70)");
             walk.press(SAVE).press(Key.Named.TAB);
@@ -205,7 +252,7 @@ final class RigWalkTest {
             assertThat(porte(walk).analyses().get(0).content().input()).contains("\"knot_efficiency\": 0.64");
 
             walk.type("o")
-                    .press(Key.Named.DOWN, 12)
+                    .press(Key.Named.DOWN, 16)
                     .press(Key.ctrl('u'))
                     .type("60 %")
                     .press(SAVE);

@@ -1,0 +1,100 @@
+package thalweg.rig;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import thalweg.units.Angle;
+import thalweg.units.Force;
+import thalweg.units.Length;
+
+/**
+ * Finds where limiter knots belong, so that the master slides freely over a range of directions and no farther.
+ *
+ * <p>On one closed strand of the same focus and material, without knots, the master takes up so much of the way to each
+ * point as its load asks for. What it leaves of that way at the least, unloaded, is where the knot belongs: {@code
+ * max(0, max over the range of (dist(focus, point) - dist(master, point) / (1 + strain)))}.
+ */
+final class FindLimits {
+
+    /** Between the directions that are looked at first, at most [°]. */
+    private static final double STEP_DEGREES = 0.5;
+
+    /** After so many the direction is as exact as a smooth maximum asks for. */
+    private static final int THIRDS = 50;
+
+    private final List<RigPoint> points;
+    private final Vector3 focus;
+    private final double stiffness;
+    private final RestState rest;
+
+    private FindLimits(List<RigPoint> points, RigLoad load, Vector3 focus, Force stiffness) {
+        this.points = points;
+        this.focus = focus;
+        this.stiffness = stiffness.inKilonewtons();
+        RigSetup sliding = new RigSetup(
+                RigKind.SLIDING,
+                focus,
+                stiffness,
+                1,
+                points.stream().map(point -> new Length(0)).toList(),
+                Optional.of(new Sliding(true, 0)),
+                Optional.empty(),
+                OptionalDouble.empty());
+        this.rest = new RestState(new RigInput("", points, load, sliding, List.of()));
+    }
+
+    /**
+     * How far each knot is from the focus.
+     *
+     * @param points two
+     * @param load whose weight and lean count, not its aim
+     * @return in the order of the points; 0 or more, at most the way from the focus to the point
+     */
+    static List<Length> of(List<RigPoint> points, RigLoad load, Vector3 focus, Force stiffness, LimitRange range) {
+        FindLimits find = new FindLimits(points, load, focus, stiffness);
+        return IntStream.range(0, points.size())
+                .mapToObj(point -> new Length(Math.max(0, largest(range, degrees -> find.takenUp(point, degrees)))))
+                .toList();
+    }
+
+    /** How much of the way from the focus to a point is on the master's side of its knot, at the least [m]. */
+    private double takenUp(int point, double degrees) {
+        RigState state = rest.under(new Angle(degrees));
+        double strain = state.strands().get(0).tension().inKilonewtons() / stiffness;
+        Vector3 at = points.get(point).at();
+        return focus.distance(at) - state.master().distance(at) / (1 + strain);
+    }
+
+    private static double largest(LimitRange range, DoubleUnaryOperator figure) {
+        double from = range.from().degrees();
+        double wide = range.to().degrees() - from;
+        int steps = (int) Math.ceil(wide / STEP_DEGREES);
+        double best = from;
+        double largest = figure.applyAsDouble(from);
+        for (int i = 1; i <= steps; i++) {
+            double there = i == steps ? range.to().degrees() : from + wide * i / steps;
+            double value = figure.applyAsDouble(there);
+            if (value > largest) {
+                largest = value;
+                best = there;
+            }
+        }
+        double low = Math.max(from, best - STEP_DEGREES);
+        double high = Math.min(range.to().degrees(), best + STEP_DEGREES);
+        for (int i = 0; i < THIRDS && low < high; i++) {
+            double left = low + (high - low) / 3;
+            double right = high - (high - low) / 3;
+            double atLeft = figure.applyAsDouble(left);
+            double atRight = figure.applyAsDouble(right);
+            largest = Math.max(largest, Math.max(atLeft, atRight));
+            if (atLeft < atRight) {
+                low = left;
+            } else {
+                high = right;
+            }
+        }
+        return largest;
+    }
+}
