@@ -9,6 +9,7 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigMaterial;
 import thalweg.rig.RigPoint;
 import thalweg.rig.RigStudy;
 import thalweg.rig.WorstForce;
@@ -74,6 +75,8 @@ final class RigReport {
         out.append(Columns.of(safety.table(answer)));
         safety.remarks(answer).forEach(line -> indented(out, "- ", line));
         out.append('\n');
+        material(out, answer.material());
+        out.append('\n');
         new StudyReport(phrases, units).lines(study).forEach(line -> indented(out, "", line));
         out.append('\n');
         for (LetterCheck check : answer.checks()) {
@@ -91,6 +94,24 @@ final class RigReport {
         out.append(phrases.say("rig.cautions")).append('\n');
         RigCaution.of(answer).forEach(one -> indented(out, "- ", phrases.say(one.key())));
         return out.toString();
+    }
+
+    private void material(StringBuilder out, RigMaterial material) {
+        indented(
+                out,
+                "",
+                phrases.say("rig.material", RigMaterial.print(material.total(), units), material.connectors()));
+        for (RigMaterial.Piece piece : material.pieces()) {
+            indented(
+                    out,
+                    "- ",
+                    phrases.say(
+                            "rig.material.piece",
+                            piece.count(),
+                            RigMaterial.print(piece.length(), units),
+                            piece.what()));
+        }
+        indented(out, "- ", phrases.say("rig.material.note"));
     }
 
     private List<List<String>> points(RigAnswer answer) {

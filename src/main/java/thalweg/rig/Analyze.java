@@ -66,7 +66,7 @@ public final class Analyze {
                 CheckExtension.of(losses),
                 CheckSolid.of(input, sector));
         List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses);
-        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety);
+        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety, FindMaterial.of(input));
     }
 
     private RigState highest(ToDoubleFunction<RigState> figure) {

@@ -16,6 +16,7 @@ import thalweg.units.Length;
  * @param cuts what happens when each strand is cut
  * @param checks the letters that were judged, in the order of the checklist
  * @param safety how many times each point, and then each strand, would hold the largest forces on it
+ * @param material what it takes of webbing or cord, and of connectors
  */
 public record RigAnswer(
         RigInput input,
@@ -25,7 +26,8 @@ public record RigAnswer(
         List<PointLoss> losses,
         List<StrandCut> cuts,
         List<LetterCheck> checks,
-        List<PartSafety> safety) {
+        List<PartSafety> safety,
+        RigMaterial material) {
 
     public RigAnswer {
         losses = List.copyOf(losses);

@@ -17,6 +17,7 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigMaterial;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LossFigures;
@@ -90,6 +91,10 @@ final class AnalysisView {
                         .map(part -> new AnalysisFigures.SafetyLine(
                                 part.part(), times(part.steady()), times(part.afterLoss())))
                         .toList(),
+                phrases.say(
+                        "rig.material.sheet",
+                        RigMaterial.print(answer.material().total(), units),
+                        answer.material().connectors()),
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),

@@ -24,6 +24,7 @@ import thalweg.units.Force;
  * @param losses what comes of the loss of each point, in the order of the rig
  * @param checks lines of the checklist, in order
  * @param safety how many times each part would hold the largest forces on it
+ * @param material what it takes to rig it, in words with units; empty text where that was not computed
  * @param assumed what nobody stated, so that the program assumed it
  * @param drawing the anchor with its forces
  * @param staleChanges the parts that have changed since, each with what became of it; empty where none has
@@ -42,6 +43,7 @@ public record AnalysisFigures(
         List<LossFigures> losses,
         List<CheckLine> checks,
         List<SafetyLine> safety,
+        String material,
         List<Assumption> assumed,
         Drawing drawing,
         List<String> staleChanges) {

@@ -26,13 +26,17 @@ final class FigureTables {
                 wording.ages().ago(figures.on()),
                 wording.by(figures.by()),
                 figures.program());
-        return new Block.Facts(List.of(
+        List<Fact> facts = new ArrayList<>(List.of(
                 wording.fact("sheet.analysis.made", Words.of(made)),
                 wording.fact("sheet.analysis.rig", wording.orElse(figures.rig(), "sheet.analysis.rig.unnamed")),
                 wording.fact("sheet.analysis.layout", Words.of(figures.layout())),
                 wording.fact("sheet.analysis.load", Words.of(figures.load())),
                 wording.fact("sheet.analysis.assumed", assumed(figures.assumed())),
                 wording.fact("sheet.analysis.angle", angles(figures))));
+        if (!figures.material().isBlank()) {
+            facts.add(wording.fact("sheet.analysis.material", Words.of(figures.material())));
+        }
+        return new Block.Facts(facts);
     }
 
     private List<Words> assumed(List<AnalysisFigures.Assumption> assumed) {

@@ -35,6 +35,7 @@ final class AnalyzeAndSheetTest {
         assertThat(ran.out())
                 .contains("POINT", "AT THE AIM", "left bolt", "Largest angle")
                 .contains("E  Equalised:", "A  Angle:")
+                .contains("Material: 2.", "connectors: 3", "from memory")
                 .contains("Best focus on the line across the aim")
                 .contains("STRENGTH OVER IT", "with the load toward", "when right bolt goes")
                 .contains("What the model takes for granted", "Cautions", "not a replacement for training");

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hipparchus.special.Erf;
@@ -237,6 +239,49 @@ class CascadeTest {
         assertThat(odds.anyPointFails().orElseThrow().print())
                 .isEqualTo("0 of 100000, under 3/100000 if your beliefs hold; hidden defects excluded");
         assertThat(odds.anyPointFails().orElseThrow().high()).isGreaterThan(3e-5);
+    }
+
+    /** Whatever of a captured loop or of several legs is left on one point, that point bears the whole load. */
+    @Test
+    void theLastPointThatIsLeftBearsTheWholeLoad() {
+        RandomRigs.ofEachKind(9, 12).forEach(input -> {
+            Responses table = new Responses(input);
+            int all = (1 << input.points().size()) - 1;
+            assertThat(table.holds(all)).isFalse();
+            for (int left = 0; left < input.points().size(); left++) {
+                int failed = all & ~(1 << left);
+                if (table.holds(failed)) {
+                    double[] forces = table.atRest(failed, 7);
+                    double weight = input.load().weight().inKilonewtons();
+                    assertThat(forces[left]).isCloseTo(weight, within(1e-6 * weight));
+                    assertThat(Arrays.stream(forces).sum()).isCloseTo(weight, within(1e-6 * weight));
+                }
+            }
+        });
+    }
+
+    /** Legs that are left share as if the others had never been there. */
+    @Test
+    void twoLegsOfFourThatAreLeftShareAsTwo() {
+        RandomRigs.some(13, 60)
+                .filter(input -> input.points().size() == 4)
+                .limit(5)
+                .forEach(input -> {
+                    RigDraft draft = RigDraft.of(input);
+                    List<PointDraft> two =
+                            List.of(draft.points().get(0), draft.points().get(2));
+                    RigDraft without = draft.withPoints(two).withRig(draft.rig().withSlack(Map.of()));
+                    RigInput whole = Rigs.input(draft.withRig(draft.rig().withSlack(Map.of())));
+
+                    double[] forces = new Responses(whole).atRest(0b1010, 10);
+
+                    RigState alone = Rigs.steady(Rigs.input(without));
+                    double weight = input.load().weight().inKilonewtons();
+                    assertThat(forces[0])
+                            .isCloseTo(alone.points().get(0).force().inKilonewtons(), within(1e-6 * weight));
+                    assertThat(forces[2])
+                            .isCloseTo(alone.points().get(1).force().inKilonewtons(), within(1e-6 * weight));
+                });
     }
 
     @Test

@@ -58,6 +58,7 @@ final class SampleFigures {
                                 "pine leg",
                                 "unknown (how much strength the knots leave is not known)",
                                 "unknown (how much strength the knots leave is not known)")),
+                "4.05 m of webbing or cord in all, connectors: 3",
                 List.of(
                         new AnalysisFigures.Assumption("strands", "2"),
                         new AnalysisFigures.Assumption("load_spread", "")),

@@ -65,7 +65,9 @@ public final class RigAnswerText {
                 .put("sector", sector(answer));
         RigLossText.write(answer, fields);
         answer.limits().ifPresent(limits -> fields.put("limits", limits(limits)));
-        return fields.put("checks", checks(answer.checks())).put("safety", RigSafetyText.of(answer));
+        return fields.put("checks", checks(answer.checks()))
+                .put("safety", RigSafetyText.of(answer))
+                .put("material", RigMaterialText.of(answer.material()));
     }
 
     private static Json steady(RigState state) {

@@ -11,6 +11,7 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigMaterial;
 import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
@@ -36,6 +37,8 @@ final class RigText {
         answer.checks().forEach(check -> text.addAll(check(check, around)));
         text.add(Paragraph.gap());
         text.addAll(SafetyText.of(answer, knot, around));
+        text.add(Paragraph.gap());
+        text.addAll(material(answer.material(), around));
         text.add(Paragraph.gap());
         text.add(Paragraph.of(around.say("rig.assumes"), Style.STRONG));
         RigAssumption.of(answer)
@@ -79,6 +82,20 @@ final class RigText {
                             worst.direction().print()),
                     Style.STRONG));
         }
+        return text;
+    }
+
+    private static List<Paragraph> material(RigMaterial material, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        text.add(Paragraph.of(
+                around.say("rig.material", RigMaterial.print(material.total(), around.units()), material.connectors()),
+                Style.STRONG));
+        for (RigMaterial.Piece piece : material.pieces()) {
+            String length = RigMaterial.print(piece.length(), around.units());
+            text.add(new Paragraph(
+                    1, around.say("rig.material.piece", piece.count(), length, piece.what()), Style.NORMAL));
+        }
+        text.add(new Paragraph(1, around.say("rig.material.note"), Style.NORMAL));
         return text;
     }
 

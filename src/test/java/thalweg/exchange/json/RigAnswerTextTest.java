@@ -135,6 +135,18 @@ final class RigAnswerTextTest {
         assertThat(((Json.Text) at(answer(SLIDING), "best_focus_why")).value()).contains("place of its own");
     }
 
+    @Test
+    void theMaterialHasLengthsAndConnectors() {
+        Json.Fields answer = answer(SLIDING);
+
+        double whole = number(answer, "material", "length_m");
+        double ways = Math.hypot(0.3, 0.6) + Math.sqrt(0.09 + 0.49 + 0.0025);
+        assertThat(whole).isCloseTo(2 * ways + 0.30 + 2 * 0.075, within(1e-3));
+        assertThat(number(answer, "material", "pieces", "0", "length_m")).isEqualTo(whole);
+        assertThat(number(answer, "material", "connectors")).isEqualTo(3);
+        assertThat(((Json.Text) at(answer, "material", "note")).value()).contains("from memory");
+    }
+
     private static Json.Fields cascade(String text) {
         RigInput input = RigFile.read("the rig", text);
         RigStudy study =

@@ -181,8 +181,7 @@ final class RigFileTest {
 
     @Test
     void whatIsNotBuiltYetOrWasNotAskedForIsAbsentAndNotNull() {
-        assertThat(answer(TWO_POINTS).values())
-                .doesNotContainKeys("cascade", "best_focus", "share_range", "limits", "material");
+        assertThat(answer(TWO_POINTS).values()).doesNotContainKeys("cascade", "best_focus", "share_range", "limits");
     }
 
     @Test

@@ -1,0 +1,42 @@
+package thalweg.exchange.json;
+
+import thalweg.json.Json;
+import thalweg.rig.RigMaterial;
+import thalweg.units.Length;
+
+/** Writes what a layout takes of webbing or cord, and of connectors. */
+final class RigMaterialText {
+
+    private static final int DECIMALS = 3;
+
+    private static final String NOTE =
+            "knots and tails are from memory, but for the tails of a ring bend; what goes round"
+                    + " a tree, a boulder or a thread comes on top";
+
+    private RigMaterialText() {}
+
+    static Json of(RigMaterial material) {
+        return Json.fields()
+                .put("length_m", length(material.total()))
+                .put("connectors", material.connectors())
+                .put(
+                        "pieces",
+                        new Json.Items(material.pieces().stream()
+                                .map(RigMaterialText::piece)
+                                .toList()))
+                .put("note", NOTE)
+                .done();
+    }
+
+    private static Json piece(RigMaterial.Piece piece) {
+        return Json.fields()
+                .put("count", piece.count())
+                .put("length_m", length(piece.length()))
+                .put("what", piece.what())
+                .done();
+    }
+
+    private static Json length(Length length) {
+        return Json.rounded(length.metres(), DECIMALS);
+    }
+}

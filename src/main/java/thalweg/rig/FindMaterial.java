@@ -1,0 +1,76 @@
+package thalweg.rig;
+
+import java.util.ArrayList;
+import java.util.List;
+import thalweg.units.Length;
+
+/** Adds up what the strands of a rig, their knots and their tails take. */
+final class FindMaterial {
+
+    /** A leg of so many strands is a loop. */
+    private static final int LOOP = 2;
+
+    private final RigInput input;
+    private final Network network;
+
+    private FindMaterial(RigInput input) {
+        this.input = input;
+        this.network = LayStrands.of(input);
+    }
+
+    static RigMaterial of(RigInput input) {
+        return new RigMaterial(new FindMaterial(input).pieces(), input.points().size() + 1);
+    }
+
+    private List<RigMaterial.Piece> pieces() {
+        boolean loops = input.rig().strands() == LOOP;
+        return switch (input.rig().kind()) {
+            case SINGLE -> legs();
+            case FOCUSED -> {
+                double knot = LOOP * input.points().size() * TakeUp.MASTER_KNOT_METRES;
+                yield loops && input.points().size() > 1
+                        ? loop(knot, "one loop through all points, gathered in a knot at the master")
+                        : legs();
+            }
+            case SLIDING, LOOP -> loop(0, "one loop through all points");
+            case LIMITED -> {
+                double knots = knots() * input.rig().strands() * TakeUp.LIMITER_KNOT_METRES;
+                yield loop(knots, "one loop through both points, with a limiter knot in each leg");
+            }
+        };
+    }
+
+    /** How many knots there are that do not carry the load themselves. */
+    private int knots() {
+        return network.free().size() - 1;
+    }
+
+    /** Everything from one piece, closed by one ring bend. */
+    private List<RigMaterial.Piece> loop(double knots, String what) {
+        double spans = network.strands().stream()
+                .mapToDouble(strand -> strand.count() * strand.unloadedMetres())
+                .sum();
+        return List.of(new RigMaterial.Piece(1, new Length(spans + knots + TakeUp.ringBend()), what));
+    }
+
+    /** Each leg by itself: its strands in pairs as loops, and one that is over as a strand with a loop in each end. */
+    private List<RigMaterial.Piece> legs() {
+        List<RigMaterial.Piece> pieces = new ArrayList<>();
+        for (Strand leg : network.strands()) {
+            int pairs = leg.count() / LOOP;
+            if (pairs > 0) {
+                pieces.add(new RigMaterial.Piece(
+                        pairs,
+                        new Length(LOOP * leg.unloadedMetres() + TakeUp.ringBend()),
+                        "loop for the " + leg.label()));
+            }
+            if (leg.count() % LOOP > 0) {
+                pieces.add(new RigMaterial.Piece(
+                        1,
+                        new Length(leg.unloadedMetres() + 2 * TakeUp.END_LOOP_METRES),
+                        "strand for the " + leg.label() + ", a loop tied in each end"));
+            }
+        }
+        return pieces;
+    }
+}

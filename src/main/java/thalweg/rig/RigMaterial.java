@@ -1,0 +1,53 @@
+package thalweg.rig;
+
+import java.util.List;
+import thalweg.units.Length;
+import thalweg.units.UnitSystem;
+
+/**
+ * What a layout takes of webbing or cord, cut from the reel and unstretched, and of connectors.
+ *
+ * <p>{@link TakeUp} says what knots and tails are taken for. What goes round a tree, a boulder or a thread is not in it,
+ * since the calculator knows where a point is and not how thick.
+ *
+ * @param pieces to cut, one or more
+ * @param connectors one for each point and one at the master; a strand that goes round its point needs none there
+ */
+public record RigMaterial(List<Piece> pieces, int connectors) {
+
+    /**
+     * Pieces of one length.
+     *
+     * @param count how many
+     * @param length of each, to cut
+     * @param what it becomes, as "one loop through all points, with a knot at the master"
+     */
+    public record Piece(int count, Length length, String what) {
+
+        public Piece {
+            if (count < 1 || length.metres() <= 0 || what.isBlank()) {
+                throw new IllegalArgumentException("a piece has a length and a use");
+            }
+        }
+    }
+
+    public RigMaterial {
+        pieces = List.copyOf(pieces);
+        if (pieces.isEmpty() || connectors < 2) {
+            throw new IllegalArgumentException("a rig takes a piece and two connectors, or more");
+        }
+    }
+
+    /** A length to cut, as shown to a person: to the centimetre or the tenth of a foot, never rounded down. */
+    public static String print(Length length, UnitSystem units) {
+        double step = units == UnitSystem.METRIC ? 0.01 : 0.1 * Length.METRES_PER_FOOT;
+        return new Length(Math.ceil(length.metres() / step - 1e-9) * step).printFine(units);
+    }
+
+    /** All pieces together. */
+    public Length total() {
+        return new Length(pieces.stream()
+                .mapToDouble(piece -> piece.count() * piece.length().metres())
+                .sum());
+    }
+}
