@@ -102,12 +102,43 @@ record RigScreen(
                 Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
+        bindings.addAll(steps(around));
         bindings.addAll(studies(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
                 .quiet());
         return bindings;
+    }
+
+    private List<Binding> steps(Surroundings around) {
+        boolean none = answer.figures().isEmpty();
+        boolean still = answer.figures()
+                .map(known -> known.input().load().sway().degrees() == 0)
+                .orElse(true);
+        return List.of(
+                Binding.of(Key.of('.'), around.say("key.swing_right"), () -> Step.stay(with(view.swung(1))))
+                        .unless(none, around.say("rig.no_answer"))
+                        .unless(still, around.say("rig.no_sway")),
+                Binding.of(Key.of(','), around.say("key.swing_left"), () -> Step.stay(with(view.swung(-1))))
+                        .unless(none, around.say("rig.no_answer"))
+                        .unless(still, around.say("rig.no_sway"))
+                        .quiet(),
+                Binding.of(Key.of('z'), around.say("key.rig_undo"), this::takenBack)
+                        .unless(rig.flatMap(InventoryRig::before).isEmpty(), around.say("rig.no_step"))
+                        .quiet());
+    }
+
+    private Step takenBack() {
+        InventoryRig.Before before = rig.flatMap(InventoryRig::before).orElseThrow();
+        return Step.stay(new RigScreen(
+                station,
+                anchor,
+                Optional.of(before.rig()),
+                RigFigures.of(before.rig().draft(), before.knot()),
+                before.stated(),
+                Optional.empty(),
+                view));
     }
 
     private List<Binding> studies(Surroundings around) {
@@ -189,8 +220,7 @@ record RigScreen(
     }
 
     private RigScreen with(RigDraft changed, Optional<Knot> knot, boolean nowStated) {
-        InventoryRig next = new InventoryRig(
-                Optional.of(changed), rig.map(InventoryRig::remarks).orElse(List.of()));
+        InventoryRig next = rig.orElseThrow().changed(changed, answer.knot(), stated);
         RigFigures figures = RigFigures.of(Optional.of(changed), knot);
         return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
@@ -276,7 +306,7 @@ record RigScreen(
 
     private List<Paragraph> text(Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
-        rig.map(InventoryRig::remarks).orElse(List.of()).forEach(line -> text.add(Paragraph.of(line, Style.CAUTION)));
+        rig.ifPresent(known -> known.cautions(around).forEach(line -> text.add(Paragraph.of(line, Style.CAUTION))));
         if (!stated && draft().isPresent()) {
             text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
         }
@@ -334,7 +364,7 @@ record RigScreen(
     private Drawing drawing(RigAnswer figures, Surroundings around) {
         return view.loss(answer.figures())
                 .map(loss -> RigDrawing.of(figures, loss, around.units()))
-                .orElseGet(() -> RigDrawing.of(figures, around.units()));
+                .orElseGet(() -> RigDrawing.of(figures, view.state(figures), around.units()));
     }
 
     private static Canvas below(Canvas canvas) {
@@ -355,6 +385,9 @@ record RigScreen(
         Optional<PointLoss> loss = view.loss(answer.figures());
         if (loss.isPresent()) {
             return LossText.headline(loss.get(), around);
+        }
+        if (view.swung() != 0 && answer.figures().isPresent()) {
+            return RigText.swung(view.state(answer.figures().get()), around);
         }
         return draft().map(draft -> around.say(
                         "rig.focus",
