@@ -111,4 +111,9 @@ class AgreementTest {
         }
         return Math.sqrt(sum);
     }
+
+    /** Where the master rests according to the other optimiser [m]; the benchmarks measure that too. */
+    static double[] theirRest(RigInput input) {
+        return energy(input).minimum(start(input));
+    }
 }
