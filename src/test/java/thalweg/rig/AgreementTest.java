@@ -99,4 +99,9 @@ class AgreementTest {
         Vector3 focus = input.rig().focus();
         return new double[] {focus.x() + 1e-3, focus.y() - 1e-2, focus.z() + 1e-3};
     }
+
+    /** Where the master rests according to the other optimiser [m]; the benchmarks measure that too. */
+    static double[] theirRest(RigInput input) {
+        return RigByHand.energy(input).minimum(start(input));
+    }
 }
