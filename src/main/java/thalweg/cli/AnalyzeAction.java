@@ -47,6 +47,11 @@ final class AnalyzeAction extends Action {
     @Option(names = "--attach", description = "keep the analysis with that station")
     private boolean attach;
 
+    @Option(
+            names = "--peak-range",
+            description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
+    private boolean peakRange;
+
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
@@ -116,14 +121,15 @@ final class AnalyzeAction extends Action {
 
     private void show(RigInput input) {
         RigStudy study = RigStudy.of(Analyze.of(input)).withBestFocus().with(cascade.odds(input, this::tell));
+        study = peakRange ? study.withPeakRange() : study;
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
         surrounds().out().flush();
     }
 
     private int lines() {
-        if (json || attach || cascade.asked()) {
+        if (json || attach || cascade.asked() || peakRange) {
             throw new InputException(
-                    "--jsonl goes neither with --json nor with --attach nor with --cascade; leave one of them out.");
+                    "--jsonl does not go with --json, --attach, --cascade or --peak-range; leave one of them out.");
         }
         AnalyzeLines work = new AnalyzeLines(this::send);
         int code = ExitCodes.DONE;

@@ -18,7 +18,9 @@ import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
 import thalweg.rig.BestFocus;
 import thalweg.rig.FindBestFocus;
+import thalweg.rig.FindPeakRange;
 import thalweg.rig.KeptRig;
+import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
@@ -99,6 +101,11 @@ public final class AnalyzeRig {
     /** A study as JSON over several lines. */
     public static String json(RigStudy study) {
         return RigAnswerText.write(study);
+    }
+
+    /** Between what the peaks of an answer lie. */
+    public static PeakRange peakRange(RigAnswer answer) {
+        return FindPeakRange.of(answer);
     }
 
     /** Where the focus would spare the weakest point most. */

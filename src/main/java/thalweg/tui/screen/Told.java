@@ -17,6 +17,8 @@ import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.KeptRig;
+import thalweg.rig.PeakRange;
+import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
 
@@ -60,6 +62,9 @@ public sealed interface Told extends Message {
 
     /** Where the focus of a rig would spare its weakest point most. */
     record BestFocusFound(RigInput input, BestFocus best) implements Told {}
+
+    /** Between what the peaks of a rig lie. */
+    record PeakRangeFound(RigAnswer answer, PeakRange range) implements Told {}
 
     /** What the trials of a cascade have come to so far. */
     record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}
