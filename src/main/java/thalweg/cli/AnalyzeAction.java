@@ -58,6 +58,11 @@ final class AnalyzeAction extends Action {
             description = "what matters most, with --compare: equal-shares or little-extension")
     private @Nullable String matters;
 
+    @Option(
+            names = "--peak-range",
+            description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
+    private boolean peakRange;
+
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
@@ -131,14 +136,15 @@ final class AnalyzeAction extends Action {
         if (compare) {
             study = study.comparing(priority());
         }
+        study = peakRange ? study.withPeakRange() : study;
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
         surrounds().out().flush();
     }
 
     private int lines() {
-        if (json || attach || cascade.asked() || compare) {
-            throw new InputException(
-                    "--jsonl goes neither with --json nor with --attach, --cascade or --compare; leave one of them out.");
+        if (json || attach || cascade.asked() || peakRange || compare) {
+            throw new InputException("--jsonl does not go with --json, --attach, --cascade, --peak-range or --compare;"
+                    + " leave one of them out.");
         }
         AnalyzeLines work = new AnalyzeLines(this::send);
         int code = ExitCodes.DONE;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import thalweg.rig.BestFocus;
 import thalweg.rig.CascadeOdds;
+import thalweg.rig.PeakRange;
 import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
@@ -30,6 +31,7 @@ final class StudyReport {
     List<String> lines(RigStudy study) {
         List<String> lines = new ArrayList<>();
         study.bestFocus().ifPresent(best -> lines.add(best(best)));
+        study.peakRange().ifPresent(range -> lines.addAll(peaks(range)));
         study.cascade()
                 .ifPresent(odds -> lines.addAll(cascade(odds, study.answer().input())));
         study.comparison().ifPresent(comparison -> lines.addAll(comparison(comparison)));
@@ -56,6 +58,28 @@ final class StudyReport {
             lines.add(heading + ":");
             items.forEach(item -> lines.add("- " + item));
         }
+    }
+
+    private List<String> peaks(PeakRange range) {
+        if (range.losses().isEmpty()) {
+            return List.of("", phrases.say("rig.peaks.none"));
+        }
+        List<String> lines = new ArrayList<>(List.of("", phrases.say("rig.peaks")));
+        for (PeakRange.Loss loss : range.losses()) {
+            String points = loss.points().stream()
+                    .map(point -> phrases.say(
+                            "rig.peaks.point",
+                            point.point(),
+                            point.nominal().map(force -> force.print(units)).orElse(phrases.say("unknown")),
+                            point.low().print(units),
+                            point.high().print(units)))
+                    .collect(Collectors.joining(", "));
+            lines.add(phrases.say("rig.peaks.loss", loss.lost(), points));
+            if (!loss.complete() || loss.rising()) {
+                lines.add(phrases.say("rig.peaks.outside"));
+            }
+        }
+        return lines;
     }
 
     private List<String> cascade(CascadeOdds odds, RigInput input) {

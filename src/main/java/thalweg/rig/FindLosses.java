@@ -10,9 +10,6 @@ import thalweg.units.Length;
 /** Lets each point go in turn, and cuts each strand, from rest at the aim. */
 final class FindLosses {
 
-    private static final int HALVINGS = 60;
-    private static final double FIRST_TRAVEL_METRES = 1e-3;
-
     private final RigInput input;
     private final RigState steady;
     private final Vector3 down;
@@ -61,7 +58,7 @@ final class FindLosses {
         Optional<PeakForces> peaks = peaks(spliced);
         return new Aftermath(
                 rest,
-                new Length(freeTravel(spliced.network())),
+                new Length(FreeTravel.of(spliced.network(), steady.master(), down)),
                 new Length(drop),
                 new Length(way.minus(down.times(drop)).length()),
                 peaks,
@@ -87,33 +84,5 @@ final class FindLosses {
                 .mapToObj(i -> new PeakForces.InStrand(left.strands().get(i).label(), Force.kilonewtons(tensions[i])))
                 .toList();
         return new PeakForces(onPoints, inStrands, peaks.rising());
-    }
-
-    /** How far the master moves along the load before a strand is taut [m]. */
-    private double freeTravel(Network left) {
-        Energy energy = new Energy(left, Vector3.ZERO);
-        double slack = 0;
-        double taut = FIRST_TRAVEL_METRES;
-        if (isTaut(energy, left, 0)) {
-            return 0;
-        }
-        while (!isTaut(energy, left, taut)) {
-            slack = taut;
-            taut *= 2;
-        }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (slack + taut) / 2;
-            if (isTaut(energy, left, middle)) {
-                taut = middle;
-            } else {
-                slack = middle;
-            }
-        }
-        return taut;
-    }
-
-    private boolean isTaut(Energy energy, Network left, double metres) {
-        double[] there = Energy.flat(List.of(steady.master().plus(down.times(metres))));
-        return IntStream.range(0, left.strands().size()).anyMatch(strand -> energy.excess(strand, there) >= 0);
     }
 }

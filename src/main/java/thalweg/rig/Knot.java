@@ -11,27 +11,27 @@ import java.util.Locale;
  */
 public enum Knot {
     /** A double overhand loop in low-stretch rope. */
-    DOUBLE_OVERHAND_LOOP(memory(0.55), new Share(0.618, Source.SAEZ), memory(0.70)),
+    DOUBLE_OVERHAND_LOOP(0.55, Source.MEMORY, 0.618, Source.SAEZ, 0.70, Source.MEMORY),
     /** A water knot in webbing. */
-    WATER_KNOT(memory(0.55), table(0.64), memory(0.70)),
+    WATER_KNOT(0.55, Source.MEMORY, 0.64, Source.RESCUE_TABLE, 0.70, Source.MEMORY),
     /** Webbing of 1 in tied to a loop, against its two strands. */
-    TIED_LOOP(new Share(0.69, Source.GAINES), new Share(0.69, Source.GAINES), new Share(0.75, Source.GAINES)),
+    TIED_LOOP(0.69, Source.GAINES, 0.69, Source.GAINES, 0.75, Source.GAINES),
     /** A double fisherman's knot. */
-    DOUBLE_FISHERMANS(memory(0.60), table(0.68), memory(0.80)),
+    DOUBLE_FISHERMANS(0.60, Source.MEMORY, 0.68, Source.RESCUE_TABLE, 0.80, Source.MEMORY),
     /** A figure-eight or one of its family. */
-    FIGURE_EIGHT(memory(0.65), table(0.80), table(0.80)),
+    FIGURE_EIGHT(0.65, Source.MEMORY, 0.80, Source.RESCUE_TABLE, 0.80, Source.RESCUE_TABLE),
     /** A butterfly. */
-    BUTTERFLY(memory(0.60), table(0.75), table(0.75)),
+    BUTTERFLY(0.60, Source.MEMORY, 0.75, Source.RESCUE_TABLE, 0.75, Source.RESCUE_TABLE),
     /** A tensionless hitch. */
-    TENSIONLESS_HITCH(memory(0.90), table(1.00), table(1.00)),
+    TENSIONLESS_HITCH(0.90, Source.MEMORY, 1.00, Source.RESCUE_TABLE, 1.00, Source.RESCUE_TABLE),
     /** An overhand knot. */
-    OVERHAND(new Share(0.45, Source.JACOBSON), new Share(0.45, Source.JACOBSON), memory(0.65)),
+    OVERHAND(0.45, Source.JACOBSON, 0.45, Source.JACOBSON, 0.65, Source.MEMORY),
     /** A bowline. */
-    BOWLINE(memory(0.55), new Share(0.60, Source.JACOBSON), memory(0.75)),
+    BOWLINE(0.55, Source.MEMORY, 0.60, Source.JACOBSON, 0.75, Source.MEMORY),
     /** A clove hitch. */
-    CLOVE_HITCH(memory(0.60), new Share(0.75, Source.JACOBSON), new Share(0.75, Source.JACOBSON)),
+    CLOVE_HITCH(0.60, Source.MEMORY, 0.75, Source.JACOBSON, 0.75, Source.JACOBSON),
     /** A girth hitch. */
-    GIRTH_HITCH(memory(0.70), memory(0.70), memory(0.75));
+    GIRTH_HITCH(0.70, Source.MEMORY, 0.70, Source.MEMORY, 0.75, Source.MEMORY);
 
     /**
      * A share of the strength.
@@ -67,37 +67,35 @@ public enum Knot {
         }
     }
 
-    private final Share low;
-    private final Share nominal;
-    private final Share high;
+    private final double low;
+    private final Source lowSource;
+    private final double nominal;
+    private final Source nominalSource;
+    private final double high;
+    private final Source highSource;
 
-    Knot(Share low, Share nominal, Share high) {
+    Knot(double low, Source lowSource, double nominal, Source nominalSource, double high, Source highSource) {
         this.low = low;
+        this.lowSource = lowSource;
         this.nominal = nominal;
+        this.nominalSource = nominalSource;
         this.high = high;
-    }
-
-    private static Share memory(double left) {
-        return new Share(left, Source.MEMORY);
-    }
-
-    private static Share table(double left) {
-        return new Share(left, Source.RESCUE_TABLE);
+        this.highSource = highSource;
     }
 
     /** The least it is taken to leave. */
     public Share low() {
-        return low;
+        return new Share(low, lowSource);
     }
 
     /** What is used unless somebody chooses otherwise. */
     public Share nominal() {
-        return nominal;
+        return new Share(nominal, nominalSource);
     }
 
     /** The most it is taken to leave. */
     public Share high() {
-        return high;
+        return new Share(high, highSource);
     }
 
     /** Under which the phrases keep its name. */

@@ -30,7 +30,7 @@ import thalweg.units.Mass;
  */
 final class Motion implements OrdinaryDifferentialEquation {
 
-    /** For how long it is followed [s]. */
+    /** For how long it is followed unless somebody asks for more [s]. */
     static final double WINDOW_SECONDS = 2.0;
 
     /** Error that a step may make, in parts of the way in which the stiffest spring takes up the load. */
@@ -63,15 +63,18 @@ final class Motion implements OrdinaryDifferentialEquation {
     private final double precision;
     private final Peak[] points;
     private final Peak[] strands;
+    private final double seconds;
     private final int mostMoves;
     private int moves;
     private double drift;
 
-    private Motion(HangingMass mass, RigLoad load, int points, double precision) {
+    private Motion(HangingMass mass, RigLoad load, int points, double precision, double seconds) {
         this.mass = mass;
         this.tonnes = load.weight().inKilonewtons() / Mass.STANDARD_GRAVITY;
         this.precision = precision;
-        this.mostMoves = load.ropeOut().metres() > 0 ? MOST_ON_A_ROPE : MOST_DIRECT;
+        this.seconds = seconds;
+        int mostInWindow = load.ropeOut().metres() > 0 ? MOST_ON_A_ROPE : MOST_DIRECT;
+        this.mostMoves = (int) (mostInWindow * Math.ceil(seconds / WINDOW_SECONDS));
         this.points = peaks(points);
         this.strands = peaks(mass.strands());
     }
@@ -103,8 +106,17 @@ final class Motion implements OrdinaryDifferentialEquation {
      * @return nothing where the motion is too fast to be followed
      */
     static Optional<Peaks> of(HangingMass mass, RigLoad load, int points, double precision) {
+        return of(mass, load, points, precision, WINDOW_SECONDS);
+    }
+
+    /**
+     * The same over another time.
+     *
+     * @param seconds for how long it is followed, above 0 [s]
+     */
+    static Optional<Peaks> of(HangingMass mass, RigLoad load, int points, double precision, double seconds) {
         for (boolean stopping : new boolean[] {true, false}) {
-            Motion motion = new Motion(mass, load, points, precision);
+            Motion motion = new Motion(mass, load, points, precision, seconds);
             try {
                 motion.follow(load, stopping);
                 return Optional.of(
@@ -149,7 +161,7 @@ final class Motion implements OrdinaryDifferentialEquation {
         integrator.addStepHandler(this::look);
         double energy = energy(new double[6]);
         look(0, new double[6]);
-        ODEStateAndDerivative end = integrator.integrate(this, new ODEState(0, new double[6]), WINDOW_SECONDS);
+        ODEStateAndDerivative end = integrator.integrate(this, new ODEState(0, new double[6]), seconds);
         drift = energy(end.getPrimaryState()) - energy;
     }
 

@@ -19,7 +19,9 @@ import thalweg.rig.Analyze;
 import thalweg.rig.BestFocus;
 import thalweg.rig.CompareLayouts;
 import thalweg.rig.FindBestFocus;
+import thalweg.rig.FindPeakRange;
 import thalweg.rig.KeptRig;
+import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
@@ -102,6 +104,11 @@ public final class AnalyzeRig {
     /** A study as JSON over several lines. */
     public static String json(RigStudy study) {
         return RigAnswerText.write(study);
+    }
+
+    /** Between what the peaks of an answer lie. */
+    public static PeakRange peakRange(RigAnswer answer) {
+        return FindPeakRange.of(answer);
     }
 
     /** Where the focus would spare the weakest point most. */

@@ -64,6 +64,16 @@ final class AnalyzeAndSheetTest {
     }
 
     @Test
+    void peaksGetTheirRangeWhenItIsAskedFor() {
+        assertThat(shell.run("analyze", RIG, "--peak-range").out())
+                .contains("left bolt goes: model peak, load at rest, dry, undamped: right bolt")
+                .contains("(range ");
+        assertThat(shell.run("analyze", TREE, "--peak-range").out())
+                .contains("No loss leaves anything that could peak.");
+        assertThat(shell.run("analyze", RIG).out()).doesNotContain("(range ");
+    }
+
+    @Test
     void aLongCascadeTellsHowFarItIs() {
         Shell.Ran ran = shell.run("analyze", RIG, "--cascade", "--trials", "200000", "--json");
 
@@ -80,7 +90,7 @@ final class AnalyzeAndSheetTest {
         assertThat(shell.run("analyze", RIG, "--cascade", "--trials", "0").code())
                 .isEqualTo(2);
         assertThat(shell.run("analyze", "--jsonl", RIG, "--cascade").err())
-                .contains("nor with --attach, --cascade or --compare");
+                .contains("does not go with --json, --attach, --cascade");
     }
 
     @Test

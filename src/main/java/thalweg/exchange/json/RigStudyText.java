@@ -1,10 +1,12 @@
 package thalweg.exchange.json;
 
+import java.util.List;
 import java.util.Optional;
 import thalweg.json.FieldWriter;
 import thalweg.json.Json;
 import thalweg.rig.BestFocus;
 import thalweg.rig.CascadeOdds;
+import thalweg.rig.PeakRange;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigStudy;
 import thalweg.rig.Share95;
@@ -16,6 +18,13 @@ final class RigStudyText {
 
     private static final int ODDS_DECIMALS = 9;
 
+    private static final int PEAK_DECIMALS = 4;
+
+    private static final String RANGE_NOTE =
+            "model peaks, load at rest, dry, undamped, over the stiffness low, nominal and"
+                    + " high, 0, 10 and 20 mm of slack in the legs that survive, the aim and both ends of the sway; a bounce, slip"
+                    + " or a sharp edge is in none of them";
+
     private static final String NOTE = "a comparison of layouts under the same beliefs, never a promise; points fail"
             + " independently of one another, strands do not fail, hidden defects are excluded";
 
@@ -25,6 +34,29 @@ final class RigStudyText {
         study.bestFocus().ifPresent(best -> bestFocus(best, out));
         study.cascade().ifPresent(odds -> cascade(odds, out));
         study.comparison().ifPresent(comparison -> out.put("compare", RigComparisonText.of(comparison)));
+        study.peakRange().ifPresent(range -> peaks(range, out));
+    }
+
+    private static void peaks(PeakRange range, FieldWriter out) {
+        FieldWriter losses = Json.fields();
+        for (PeakRange.Loss loss : range.losses()) {
+            FieldWriter points = Json.fields();
+            for (PeakRange.OnPoint point : loss.points()) {
+                points.put(
+                        point.point(),
+                        new Json.Items(List.of(
+                                Json.rounded(point.low().inKilonewtons(), PEAK_DECIMALS),
+                                Json.rounded(point.high().inKilonewtons(), PEAK_DECIMALS))));
+            }
+            losses.put(
+                    loss.lost(),
+                    Json.fields()
+                            .put("peak_kN", points.done())
+                            .put("complete", Json.of(loss.complete()))
+                            .put("still_rising", Json.of(loss.rising()))
+                            .done());
+        }
+        out.put("peak_range", losses.done()).put("peak_range_note", RANGE_NOTE);
     }
 
     private static void cascade(CascadeOdds odds, FieldWriter out) {

@@ -166,6 +166,14 @@ record RigScreen(
                                 this::cascade)
                         .unless(none, around.say("rig.no_answer")),
                 Binding.of(
+                                Key.of('p'),
+                                around.say("key.peak_range"),
+                                () -> Step.stay(this)
+                                        .doing(new Ask.FindPeakRange(
+                                                answer.figures().orElseThrow())))
+                        .unless(none, around.say("rig.no_answer"))
+                        .quiet(),
+                Binding.of(
                                 Key.of('m'),
                                 around.say("key.move_to_best"),
                                 () -> movedTo(best.orElseThrow().focus()))
@@ -284,6 +292,11 @@ record RigScreen(
         if (message instanceof Told.BestFocusFound found) {
             return answer.isOf(found.input())
                     ? Step.stay(studied(answer.studies().with(found.best())))
+                    : Step.stay(this);
+        }
+        if (message instanceof Told.PeakRangeFound found) {
+            return answer.isOf(found.answer().input())
+                    ? Step.stay(studied(answer.studies().with(found.range())))
                     : Step.stay(this);
         }
         if (message instanceof Told.CascadeRan ran) {

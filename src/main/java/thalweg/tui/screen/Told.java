@@ -17,6 +17,8 @@ import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.KeptRig;
+import thalweg.rig.PeakRange;
+import thalweg.rig.RigAnswer;
 import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
@@ -64,6 +66,9 @@ public sealed interface Told extends Message {
 
     /** The layouts side by side. */
     record Compared(RigComparison comparison) implements Told {}
+
+    /** Between what the peaks of a rig lie. */
+    record PeakRangeFound(RigAnswer answer, PeakRange range) implements Told {}
 
     /** What the trials of a cascade have come to so far. */
     record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}

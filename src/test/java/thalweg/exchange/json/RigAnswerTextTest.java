@@ -147,6 +147,19 @@ final class RigAnswerTextTest {
         assertThat(((Json.Text) at(answer, "material", "note")).value()).contains("from memory");
     }
 
+    @Test
+    void aRangeOfPeaksHoldsThePeak() {
+        RigStudy study = RigStudy.of(analyzed(V)).withPeakRange();
+        Json answer =
+                JsonDocument.read("the answer", RigAnswerText.write(study)).root();
+
+        double peak = number(answer, "losses", "A", "peak_kN", "B");
+        assertThat(number(answer, "peak_range", "A", "peak_kN", "B", "0")).isLessThan(peak);
+        assertThat(number(answer, "peak_range", "A", "peak_kN", "B", "1")).isGreaterThan(peak);
+        assertThat(at(answer, "peak_range", "A", "complete")).isEqualTo(Json.of(true));
+        assertThat(((Json.Text) at(answer, "peak_range_note")).value()).contains("10 and 20 mm");
+    }
+
     private static Json.Fields cascade(String text) {
         RigInput input = RigFile.read("the rig", text);
         RigStudy study =

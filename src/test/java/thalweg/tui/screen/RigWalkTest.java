@@ -275,6 +275,17 @@ final class RigWalkTest {
     }
 
     @Test
+    void thePeaksGetTheirRangeWhenItIsAskedFor() {
+        try (Walk walk = atPorte(24, 80, Glyphs.BRAILLE)) {
+            walk.type("r").type("p");
+
+            assertThat(words(walk))
+                    .contains("left bolt goes: model peak, load at rest, dry, undamped: right bolt 1.47 kN (range 1.")
+                    .contains("A bounce, slip or a sharp edge is in none of them.");
+        }
+    }
+
+    @Test
     void aBestFocusThatMakesNoSenseSaysWhyOnASmallScreenToo() {
         try (Walk walk = atPorte(12, 40, Glyphs.BRAILLE)) {
             choose(walk, 1, true);
