@@ -19,6 +19,7 @@ import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.Session;
+import thalweg.sheet.PointRemarks;
 import thalweg.text.Shown;
 import thalweg.text.Width;
 
@@ -226,6 +227,8 @@ final class AnalyzeAction extends Action {
             FindRecord.StationInCanyon place = new FindRecord(session).station(name);
             for (RigInput input : inputs) {
                 AnalyzeRig.attach(session, place.station(), input, surrounds().version());
+                PointRemarks.of(input, place.station(), surrounds().phrases(), shared().units())
+                        .forEach(remark -> tell((remark.grave() ? "Beware: " : "Note: ") + remark.text() + "."));
             }
             tell("Attached to " + place.canyon().canyon().name() + "/"
                     + place.station().station().name() + ".");

@@ -124,7 +124,8 @@ final class RigReport {
                     point.name(),
                     force.force().print(units),
                     String.format(Locale.ROOT, "%.0f %%", force.share() * 100),
-                    worst.force().print(units),
+                    answer.hardest(point.name()).print(units)
+                            + (answer.frictionAdds(point.name()) ? " " + phrases.say("rig.with_friction") : ""),
                     worst.direction().print(),
                     point.strength().map(strength -> strength.print(units)).orElse(phrases.say("unknown"))));
         }

@@ -17,9 +17,13 @@ import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
 import thalweg.logbook.RoundVisit;
 import thalweg.logbook.StationRecord;
+import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.service.AnalyzeRig;
+import thalweg.sheet.LaidWords;
+import thalweg.sheet.PointRemarks;
 import thalweg.text.Phrases;
+import thalweg.units.UnitSystem;
 
 /** Entries as text for a terminal: what they say, what became of them, and their ids where those are asked for. */
 final class ShowEntries {
@@ -31,15 +35,18 @@ final class ShowEntries {
 
     private final TextLines out;
     private final Phrases phrases;
+    private final UnitSystem units;
     private final boolean ids;
 
     /**
      * @param out where it goes
+     * @param units of figures
      * @param ids whether ids are shown
      */
-    ShowEntries(TextLines out, Phrases phrases, boolean ids) {
+    ShowEntries(TextLines out, Phrases phrases, UnitSystem units, boolean ids) {
         this.out = out;
         this.phrases = phrases;
+        this.units = units;
         this.ids = ids;
     }
 
@@ -117,16 +124,45 @@ final class ShowEntries {
     void analysis(Entry<RigAnalysis> entry, StationRecord station) {
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), phrases);
         out.line("");
-        String name = AnalyzeRig.kept(entry.content()).map(RigInput::name).orElse("");
+        Optional<RigInput> rig = AnalyzeRig.kept(entry.content());
+        String name = rig.map(RigInput::name).orElse("");
         String called = name.isBlank() ? "" : " \"" + name + "\"";
         out.line(marked(fate) + "Rig analysis" + called + " of "
                 + entry.content().on().print() + by(entry.content().by()) + ", program "
                 + entry.content().program());
         if (!entry.content().inventory().changesTo(station.inventory()).isEmpty()) {
-            out.line("  STALE: parts of this station have changed since.");
+            out.line("  OUT OF DATE: parts of this station have changed since.");
         }
+        rig.ifPresent(input -> figures(input, station));
         fate(fate, "  ");
         id(entry.uid(), "  ");
+    }
+
+    /** The figures in brief, and what is on record of the points that they count on. */
+    private void figures(RigInput input, StationRecord station) {
+        PointRemarks.of(input, station, phrases, units)
+                .forEach(remark -> out.wrapped((remark.grave() ? "BEWARE: " : "") + remark.text(), "  "));
+        RigAnswer answer = AnalyzeRig.answer(input);
+        String weight = input.load()
+                .mass()
+                .map(mass -> mass.print(units))
+                .orElse(input.load().weight().print(units));
+        out.wrapped(new LaidWords(phrases, units).layout(input) + ", " + weight, "  ");
+        out.wrapped(
+                answer.steady().points().stream()
+                        .map(point -> phrases.say(
+                                "rig.point.brief",
+                                point.point(),
+                                point.force().print(units),
+                                answer.hardest(point.point()).print(units)))
+                        .collect(Collectors.joining("; ")),
+                "  ");
+        out.wrapped(
+                answer.checks().stream()
+                        .map(check -> check.letter().name() + " "
+                                + phrases.say("rig.verdict." + check.verdict().word()))
+                        .collect(Collectors.joining(", ")),
+                "  ");
     }
 
     private static String by(String name) {

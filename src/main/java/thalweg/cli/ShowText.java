@@ -35,7 +35,7 @@ final class ShowText {
     ShowText(Phrases phrases, UnitSystem units, boolean ids) {
         this.phrases = phrases;
         this.units = units;
-        this.entries = new ShowEntries(out, phrases, ids);
+        this.entries = new ShowEntries(out, phrases, units, ids);
     }
 
     String canyon(CanyonRecord record) {

@@ -19,12 +19,19 @@ public final class ConditionWords {
         return phrases.say("condition.mark." + key(condition));
     }
 
-    /** "? doubtful +1 gone +2 unseen"; the most urgent comes first, so that what is cut off matters least. */
+    /**
+     * "x 1 gone, ? doubtful +2 unseen"; what is gone comes first, so that finding a bad part gone does not make a place look
+     * better, and what is cut off at the end matters least.
+     */
     public static String told(Standing standing, Phrases phrases) {
-        StringBuilder out = new StringBuilder(told(standing.condition(), phrases));
+        StringBuilder out = new StringBuilder();
         if (standing.worst().isPresent() && standing.gone() > 0) {
-            out.append(' ').append(phrases.count("condition.and_gone", standing.gone()));
+            out.append(mark(Optional.of(Condition.GONE), phrases))
+                    .append(' ')
+                    .append(phrases.count("condition.gone_and", standing.gone()))
+                    .append(' ');
         }
+        out.append(told(standing.condition(), phrases));
         if (standing.condition().isPresent() && standing.neverSeen() > 0) {
             out.append(' ').append(phrases.count("condition.and_unseen", standing.neverSeen()));
         }

@@ -76,8 +76,8 @@ final class Captions {
         Standing standing = places.stream().map(LineRecord::standing).reduce(Standing.NOTHING, Standing::and);
         String mark = ConditionWords.mark(standing.condition(), phrases);
         boolean more = standing.worst().isPresent() && standing.gone() > 0;
-        return (standing.condition().isPresent() ? mark : " " + mark)
-                + (more ? ConditionWords.mark(Optional.of(Condition.GONE), phrases) : "");
+        return (more ? ConditionWords.mark(Optional.of(Condition.GONE), phrases) : "")
+                + (standing.condition().isPresent() ? mark : " " + mark);
     }
 
     private String state(LineRecord place) {

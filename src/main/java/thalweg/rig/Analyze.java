@@ -57,6 +57,7 @@ public final class Analyze {
         RigSector sector = new RigSector(
                 reported, worstForces(), widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
         Optional<FrictionRange> friction = friction();
+        FrictionAllowance allowance = new FrictionAllowance(steady, friction);
         List<PointLoss> losses = FindLosses.of(input, steady);
         List<StrandCut> cuts = FindLosses.cuts(input, losses);
         List<LetterCheck> checks = List.of(
@@ -64,8 +65,8 @@ public final class Analyze {
                 CheckAngle.of(input.rig().kind(), steady, sector),
                 CheckRedundant.of(losses, cuts),
                 CheckExtension.of(losses),
-                CheckSolid.of(input, sector));
-        List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses);
+                CheckSolid.of(input, sector, allowance));
+        List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses, allowance);
         return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety, FindMaterial.of(input));
     }
 

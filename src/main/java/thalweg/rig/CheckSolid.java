@@ -8,7 +8,8 @@ import java.util.stream.Collectors;
 
 /**
  * Judges the letter S of the checklist, as far as stated strengths go: how many times each point would hold the whole
- * load alone, or the largest steady force on it over the sector where that is more. It is no look at the rock.
+ * load alone, or the largest steady force on it over the sector, with what
+ * friction may add, where that is more. It is no look at the rock.
  */
 final class CheckSolid {
 
@@ -20,11 +21,12 @@ final class CheckSolid {
 
     private CheckSolid() {}
 
-    static LetterCheck of(RigInput input, RigSector sector) {
+    static LetterCheck of(RigInput input, RigSector sector, FrictionAllowance allowance) {
         Optional<RigPoint> weakest = input.points().stream()
                 .filter(point -> point.strength().isPresent())
-                .min(Comparator.comparingDouble(point -> ratio(input, sector, point)));
-        double least = weakest.map(point -> ratio(input, sector, point)).orElse(Double.POSITIVE_INFINITY);
+                .min(Comparator.comparingDouble(point -> ratio(input, sector, allowance, point)));
+        double least =
+                weakest.map(point -> ratio(input, sector, allowance, point)).orElse(Double.POSITIVE_INFINITY);
         OptionalDouble figure = weakest.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty();
         String known = weakest.map(point -> point.name() + " is stated to hold "
                         + Figures.times(least) + " times the larger of the load and its own largest steady force"
@@ -55,10 +57,10 @@ final class CheckSolid {
         return new LetterCheck(CheckLetter.S, verdict, figure, known + doubts + line);
     }
 
-    private static double ratio(RigInput input, RigSector sector, RigPoint point) {
+    private static double ratio(RigInput input, RigSector sector, FrictionAllowance allowance, RigPoint point) {
         double largest = Math.max(
                 input.load().weight().newtons(),
-                sector.worstOf(point.name()).force().newtons());
+                allowance.largest(sector.worstOf(point.name())).newtons());
         return point.strength().orElseThrow().newtons() / largest;
     }
 }

@@ -50,8 +50,14 @@ final class FindSafety {
      * Every point in the order of the input, then every strand in the order in which they are laid.
      *
      * @param strands the hardest pull in each
+     * @param allowance what friction may add; for a strand, the most that it may add to a point
      */
-    static List<PartSafety> of(RigInput input, RigSector sector, List<WorstTension> strands, List<PointLoss> losses) {
+    static List<PartSafety> of(
+            RigInput input,
+            RigSector sector,
+            List<WorstTension> strands,
+            List<PointLoss> losses,
+            FrictionAllowance allowance) {
         FindSafety find = new FindSafety(input);
         List<PartSafety> parts = new ArrayList<>();
         for (RigPoint point : input.points()) {
@@ -62,7 +68,7 @@ final class FindSafety {
             parts.add(new PartSafety(
                     point.name(),
                     false,
-                    find.steady(strength, worst.force(), worst.direction()),
+                    find.steady(strength, allowance.largest(worst), worst.direction(), allowance.times(point.name())),
                     find.afterLoss(strength, after)));
         }
         for (WorstTension worst : strands) {
@@ -71,14 +77,14 @@ final class FindSafety {
             parts.add(new PartSafety(
                     worst.label(),
                     true,
-                    find.steady(strength, times(worst.tension(), worst.count()), worst.direction()),
+                    find.steady(
+                            strength,
+                            new Force(worst.tension().newtons() * worst.count() * allowance.most()),
+                            worst.direction(),
+                            allowance.most()),
                     find.afterLoss(strength, after)));
         }
         return parts;
-    }
-
-    private static Force times(Force one, int count) {
-        return new Force(one.newtons() * count);
     }
 
     private Strength strength(RigPoint point) {
@@ -101,11 +107,12 @@ final class FindSafety {
                 OptionalDouble.of(alone * count * rig.knotEfficiency().getAsDouble()), "");
     }
 
-    private PartSafety.Times steady(Strength strength, Force largest, Angle direction) {
+    private PartSafety.Times steady(Strength strength, Force largest, Angle direction, double byFriction) {
         if (largest.inKilonewtons() < bears) {
             return PartSafety.Times.none(BEARS_NOTHING);
         }
-        return held(strength, largest, "with the load toward " + direction.print());
+        String friction = byFriction > 1 ? ", friction allowed for" : "";
+        return held(strength, largest, "with the load toward " + direction.print() + friction);
     }
 
     private static PartSafety.Times held(Strength strength, Force largest, String where) {
@@ -150,7 +157,7 @@ final class FindSafety {
     private static Optional<Force> in(PeakForces peaks, WorstTension strand) {
         return peaks.strands().stream()
                 .filter(peak -> peak.label().equals(strand.label()))
-                .map(peak -> times(peak.tension(), strand.count()))
+                .map(peak -> new Force(peak.tension().newtons() * strand.count()))
                 .findFirst();
     }
 

@@ -18,9 +18,9 @@ public final class KeptRig {
         this.input = input;
     }
 
-    /** What it is called; may be empty. */
-    public String name() {
-        return input.name();
+    /** The rig. */
+    public RigInput input() {
+        return input;
     }
 
     /** The same answer each time. */

@@ -105,18 +105,7 @@ public record LaidOut(RigKind kind, boolean focusMoved, Optional<RigAnswer> answ
     }
 
     private double hardestPull(String point) {
-        double frictionless = known().sector().worstOf(point).force().inKilonewtons();
-        return frictionless * underFriction(known(), point);
-    }
-
-    /** How many times its share without friction a point may carry with it, at the aim; taken to hold over the sector. */
-    private static double underFriction(RigAnswer answer, String point) {
-        double share = answer.steady().at(point).share();
-        return answer.friction().map(FrictionRange::shares).orElse(List.of()).stream()
-                .filter(range -> range.point().equals(point) && share > Analyze.LOADED)
-                .mapToDouble(range -> Math.max(1, range.most() / share))
-                .max()
-                .orElse(1);
+        return known().hardest(point).inKilonewtons();
     }
 
     /** The verdict on one letter; empty where the layout has no answer. */

@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.units.Force;
 import thalweg.units.Length;
 
 /**
@@ -39,6 +40,16 @@ public record RigAnswer(
     /** How far the limiter knots are from the focus, in the order of the points; empty for a rig without any. */
     public Optional<List<Length>> limits() {
         return input.rig().limiters().map(Limiters::fromFocus);
+    }
+
+    /** The hardest steady pull on a point over the sector, with what friction may add to it. */
+    public Force hardest(String point) {
+        return new FrictionAllowance(steady, friction).largest(sector.worstOf(point));
+    }
+
+    /** Whether friction may add to the pull on a point, so that two figures are to be shown. */
+    public boolean frictionAdds(String point) {
+        return new FrictionAllowance(steady, friction).times(point) > 1;
     }
 
     /** Keys of the rig file that were not stated and stand at their defaults. */

@@ -21,6 +21,7 @@ import thalweg.rig.RigMaterial;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LossFigures;
+import thalweg.sheet.PointRemarks;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -57,10 +58,11 @@ final class AnalysisView {
         if (!RigAnswerText.agrees(answer, kept.result())) {
             changes.add(phrases.say("rig.change.program", kept.program()));
         }
-        return Optional.of(figures(entry, answer, changes));
+        return Optional.of(figures(entry, answer, PointRemarks.of(answer.input(), station, phrases, units), changes));
     }
 
-    private AnalysisFigures figures(Entry<RigAnalysis> entry, RigAnswer answer, List<String> changes) {
+    private AnalysisFigures figures(
+            Entry<RigAnalysis> entry, RigAnswer answer, List<PointRemarks.Remark> remarks, List<String> changes) {
         RigInput input = answer.input();
         return new AnalysisFigures(
                 entry.uid(),
@@ -74,8 +76,9 @@ final class AnalysisView {
                         .map(point -> new AnalysisFigures.PointFigures(
                                 point.point(),
                                 point.force(),
-                                answer.sector().worstOf(point.point()).force(),
+                                answer.hardest(point.point()),
                                 answer.sector().worstOf(point.point()).direction(),
+                                answer.frictionAdds(point.point()),
                                 point.share()))
                         .toList(),
                 answer.steady().angle(),
@@ -99,6 +102,7 @@ final class AnalysisView {
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),
                 RigDrawing.of(answer, units),
+                remarks,
                 changes);
     }
 

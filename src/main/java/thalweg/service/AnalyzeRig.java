@@ -101,6 +101,11 @@ public final class AnalyzeRig {
         }
     }
 
+    /** What the model says about a rig. */
+    public static RigAnswer answer(RigInput input) {
+        return Analyze.of(input);
+    }
+
     /** A study as JSON over several lines. */
     public static String json(RigStudy study) {
         return RigAnswerText.write(study);

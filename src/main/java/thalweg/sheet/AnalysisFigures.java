@@ -27,6 +27,7 @@ import thalweg.units.Force;
  * @param material what it takes to rig it, in words with units; empty text where that was not computed
  * @param assumed what nobody stated, so that the program assumed it
  * @param drawing the anchor with its forces
+ * @param remarks what the records say of the points that it counts on
  * @param staleChanges the parts that have changed since, each with what became of it; empty where none has
  */
 public record AnalysisFigures(
@@ -46,6 +47,7 @@ public record AnalysisFigures(
         String material,
         List<Assumption> assumed,
         Drawing drawing,
+        List<PointRemarks.Remark> remarks,
         List<String> staleChanges) {
 
     /**
@@ -53,12 +55,14 @@ public record AnalysisFigures(
      *
      * @param name of the point
      * @param steady at the aim
-     * @param worst the largest over the sector
+     * @param worst the largest over the sector, with what friction may add
      * @param worstAt the direction of the load at which that is [°], from straight down, positive to the right as seen
      *     by someone who faces the anchor
+     * @param byFriction whether friction adds to the largest
      * @param share of the sum of the forces on all points, at the aim, 0 to 1
      */
-    public record PointFigures(String name, Force steady, Force worst, Angle worstAt, double share) {
+    public record PointFigures(
+            String name, Force steady, Force worst, Angle worstAt, boolean byFriction, double share) {
 
         public PointFigures {
             if (name.isBlank() || !(share >= 0 && share <= 1)) {
@@ -120,6 +124,7 @@ public record AnalysisFigures(
         checks = List.copyOf(checks);
         safety = List.copyOf(safety);
         assumed = List.copyOf(assumed);
+        remarks = List.copyOf(remarks);
         staleChanges = List.copyOf(staleChanges);
         if (points.isEmpty() || layout.isBlank() || load.isBlank() || program.isBlank()) {
             throw new IllegalArgumentException("an analysis is about points, a layout and a load");

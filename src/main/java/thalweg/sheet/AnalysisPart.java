@@ -75,6 +75,14 @@ final class AnalysisPart {
             changes.forEach(change -> lines.add(Words.of(change, Tone.CAUTION)));
             blocks.add(new Block.Notice(wording.say("sheet.analysis.stale"), lines));
         }
+        if (!known.remarks().isEmpty()) {
+            boolean grave = known.remarks().stream().anyMatch(PointRemarks.Remark::grave);
+            blocks.add(new Block.Notice(
+                    wording.say(grave ? "sheet.analysis.points_bad" : "sheet.analysis.points_now"),
+                    known.remarks().stream()
+                            .map(remark -> Words.of(remark.text(), remark.grave() ? Tone.UNSAFE : Tone.CAUTION))
+                            .toList()));
+        }
         blocks.add(new Block.Notice(
                 wording.say("sheet.analysis.cautions"),
                 List.of(

@@ -78,7 +78,9 @@ final class FigureTables {
                 Cell.of(wording.words("sheet.analysis.percent", percent(point.share()))),
                 new Cell(List.of(
                         Words.of(wording.force(point.worst())),
-                        wording.words("sheet.analysis.worst.at", direction(point.worstAt())))));
+                        wording.words(
+                                point.byFriction() ? "sheet.analysis.worst.at.friction" : "sheet.analysis.worst.at",
+                                direction(point.worstAt())))));
     }
 
     /** What comes of the loss of each point; nothing where the analysis has none. */

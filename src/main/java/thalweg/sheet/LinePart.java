@@ -87,11 +87,11 @@ final class LinePart {
         }
         List<Words> lines = new ArrayList<>();
         Standing standing = station.standing();
-        lines.add(standing.condition().map(wording::condition).orElseGet(() -> wording.unseen(station.parts())));
         if (standing.gone() > 0 && standing.worst().isPresent()) {
             lines.add(wording.toned(
                     Tone.GONE, "sheet.line.gone", Integer.toString(standing.gone()), Integer.toString(parts)));
         }
+        lines.add(standing.condition().map(wording::condition).orElseGet(() -> wording.unseen(station.parts())));
         if (station.anchors().size() > 1) {
             station.anchors().forEach(anchor -> lines.add(worst(anchor)));
         }
@@ -121,9 +121,9 @@ final class LinePart {
                     Tone.GONE,
                     "sheet.line.anchor.gone",
                     role,
-                    told.text(),
                     Integer.toString(standing.gone()),
-                    Integer.toString(anchor.parts().size()));
+                    Integer.toString(anchor.parts().size()),
+                    told.text());
         }
         Words told = anchor.parts().isEmpty()
                 ? wording.toned(Tone.UNKNOWN, "sheet.part.none")

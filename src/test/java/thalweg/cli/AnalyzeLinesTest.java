@@ -155,7 +155,7 @@ final class AnalyzeLinesTest {
         assertThat(shell.typing("", "analyze", "--jsonl", "--json", "-").code()).isEqualTo(2);
         assertThat(shell.typing("", "analyze", "--jsonl", "-", "--attach", "--station", "x")
                         .err())
-                .contains("--jsonl goes neither with --json nor with --attach");
+                .contains("--jsonl does not go with --json, --attach");
     }
 
     @Test

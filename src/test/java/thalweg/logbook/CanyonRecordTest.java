@@ -176,7 +176,7 @@ class CanyonRecordTest {
     void aStandingIsInWordsWithTheMostUrgentFirst() {
         Standing mixed = new Standing(Optional.of(Condition.DOUBTFUL), 1, 2);
 
-        assertThat(ConditionWords.told(mixed, LoadPhrases.english())).isEqualTo("? doubtful +1 gone +2 unseen");
+        assertThat(ConditionWords.told(mixed, LoadPhrases.english())).isEqualTo("x 1 gone, ? doubtful +2 unseen");
         assertThat(ConditionWords.told(new Standing(Optional.empty(), 2, 1), LoadPhrases.english()))
                 .isEqualTo("x gone +1 unseen");
         assertThat(ConditionWords.told(new Standing(Optional.empty(), 0, 3), LoadPhrases.english()))

@@ -236,7 +236,7 @@ class ProfileLabelsTest {
                 24,
                 5);
 
-        assertThat(Pictures.texts(picture.drawing())).anyMatch(text -> text.matches("\\d-\\d~x"));
+        assertThat(Pictures.texts(picture.drawing())).anyMatch(text -> text.matches("\\d-\\dx~"));
     }
 
     @Test

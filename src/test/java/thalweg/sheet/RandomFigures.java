@@ -24,7 +24,7 @@ final class RandomFigures {
                 marks.shownIf(shown),
                 marks.shownIf(shown),
                 List.of(new AnalysisFigures.PointFigures(
-                        marks.shownIf(shown), Force.kilonewtons(1), Force.kilonewtons(2), new Angle(0), 1)),
+                        marks.shownIf(shown), Force.kilonewtons(1), Force.kilonewtons(2), new Angle(0), false, 1)),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(new LossFigures(
@@ -43,6 +43,7 @@ final class RandomFigures {
                 marks.shownIf(shown),
                 List.of(new AnalysisFigures.Assumption(marks.shownIf(shown), marks.shownIf(shown))),
                 new Drawing(SampleFigures.drawing().shapes(), marks.shownIf(shown)),
+                List.of(new PointRemarks.Remark(marks.shownIf(shown), true)),
                 List.of(marks.shownIf(shown)));
     }
 }

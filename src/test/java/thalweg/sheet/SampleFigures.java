@@ -32,9 +32,14 @@ final class SampleFigures {
                 "90 kg straight down, sway 15° to both sides",
                 List.of(
                         new AnalysisFigures.PointFigures(
-                                "pine", Force.kilonewtons(0.47), Force.kilonewtons(0.63), new Angle(-15), 0.51),
+                                "pine", Force.kilonewtons(0.47), Force.kilonewtons(0.63), new Angle(-15), false, 0.51),
                         new AnalysisFigures.PointFigures(
-                                "chockstone", Force.kilonewtons(0.46), Force.kilonewtons(0.61), new Angle(15), 0.49)),
+                                "chockstone",
+                                Force.kilonewtons(0.46),
+                                Force.kilonewtons(0.61),
+                                new Angle(15),
+                                true,
+                                0.49)),
                 Optional.of(new Angle(51.2)),
                 Optional.of(new Angle(53.4)),
                 List.of(
@@ -63,6 +68,7 @@ final class SampleFigures {
                         new AnalysisFigures.Assumption("strands", "2"),
                         new AnalysisFigures.Assumption("load_spread", "")),
                 drawing(),
+                List.of(new PointRemarks.Remark("chockstone: ? doubtful, 2026-09-12", false)),
                 staleChanges);
     }
 

@@ -82,10 +82,10 @@ class SheetBuilderTest {
                         "18 m",
                         "Above the pot",
                         "20 m",
+                        "x gone: 1 of 6",
                         "? doubtful",
-                        "gone: 1 of 6",
                         "main anchor: ? doubtful",
-                        "high-water anchor: + sound, gone: 1 of 3",
+                        "high-water anchor: x gone: 1 of 3, + sound",
                         "entries disagree",
                         "oldest look: 2022, at least 3 years ago",
                         "never seen: 1 of 6");

@@ -266,7 +266,7 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
         StationRecord station = stand.station().get();
         String seen = station.lastSeen()
                 .min(PartialDate.BY_LAST_DAY)
-                .map(date -> ", " + Looks.ago(around, date))
+                .map(date -> ", " + around.say("profile.oldest", Looks.ago(around, date)))
                 .orElse("");
         return "; "
                 + around.say(

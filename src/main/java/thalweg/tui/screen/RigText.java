@@ -80,7 +80,8 @@ final class RigText {
                             force.point(),
                             force.force().print(around.units()),
                             String.format(Locale.ROOT, "%.0f", force.share() * 100),
-                            worst.force().print(around.units()),
+                            answer.hardest(force.point()).print(around.units())
+                                    + (answer.frictionAdds(force.point()) ? " " + around.say("rig.with_friction") : ""),
                             worst.direction().print()),
                     Style.STRONG));
         }

@@ -206,7 +206,7 @@ record StationRow(
         boolean stale =
                 !entry.content().inventory().changesTo(station.inventory()).isEmpty();
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), around.phrases());
-        String called = rig.map(KeptRig::name).orElse("");
+        String called = rig.map(kept -> kept.input().name()).orElse("");
         String by = About.name(around, entry.content().by());
         String day = entry.content().on().print();
         String name = called.isBlank()

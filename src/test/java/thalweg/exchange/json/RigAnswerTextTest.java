@@ -93,7 +93,10 @@ final class RigAnswerTextTest {
         Json.Fields answer = answer(SLIDING);
 
         double steady = number(answer, "safety", "A", "steady");
-        assertThat(steady * number(answer, "sector", "worst", "A", "kN")).isCloseTo(25, within(0.02));
+        double byFriction = number(answer, "share_range", "A", "1") / number(answer, "steady", "share", "A");
+        assertThat(byFriction).isGreaterThan(1.05);
+        assertThat(steady * number(answer, "sector", "worst", "A", "kN") * byFriction)
+                .isCloseTo(25, within(0.02));
         assertThat(number(answer, "safety", "A", "after_loss") * number(answer, "losses", "B", "peak_kN", "A"))
                 .isCloseTo(25, within(0.02));
         assertThat(at(answer, "safety", "B", "steady")).isEqualTo(Json.NOTHING);

@@ -88,11 +88,11 @@ final class RigWalkTest {
 
             walk.press(Key.Named.ESCAPE).press(Key.Named.END);
             assertThat(walk.screen()).contains("rig analysis 2026-11-25, ada").contains("Load 82 kg");
-            assertThat(walk.screen()).doesNotContain("stale");
+            assertThat(walk.screen()).doesNotContain("out of date");
 
             walk.press(Key.Named.HOME).press(Key.Named.DOWN, 2).type("e");
             walk.press(Key.Named.DOWN, 2).type(" new").press(SAVE);
-            assertThat(walk.screen()).contains("stale: parts changed");
+            assertThat(walk.screen()).contains("out of date");
 
             Path sheet = folder.resolve("sheet");
             walk.press(Key.Named.ESCAPE)
