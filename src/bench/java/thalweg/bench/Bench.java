@@ -90,7 +90,7 @@ public final class Bench {
                         .include(GROUPS.get(group) + "\\.")
                         .forks(1)
                         .warmupIterations(5)
-                        .warmupTime(TimeValue.seconds(1))
+                        .warmupTime(TimeValue.seconds(2))
                         .measurementIterations(10)
                         .measurementTime(TimeValue.seconds(1))
                         .jvmArgs("-XX:+UseSerialGC", "-Dslf4j.internal.verbosity=ERROR")
