@@ -17,9 +17,6 @@ public final class Analyze {
     /** Between directions that are looked at for the worst, at most [°]. */
     private static final double FINE_STEP_DEGREES = 0.1;
 
-    /** How many fine steps lie between the directions that are all looked at, at most. */
-    private static final int STRIDE = 10;
-
     private static final int HALF = RigSector.DIRECTIONS / 2;
 
     private final RigInput input;
@@ -47,8 +44,7 @@ public final class Analyze {
                 .mapToObj(step -> state(step * finePerStep))
                 .toList();
         RigState steady = reported.get(HALF);
-        HighestState highest =
-                new HighestState(this::state, HALF * finePerStep, Math.min(STRIDE, Math.max(1, finePerStep)));
+        HighestState highest = new HighestState(this::state, HALF, finePerStep);
         List<WorstForce> worst = new ArrayList<>();
         for (int i = 0; i < input.points().size(); i++) {
             int point = i;

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Whatever a draft may hold, the solver comes to rest, and the pulls balance the load. */
 class ExtremesTest {
 
-    private static final List<RigKind> KINDS =
-            List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LIMITED, RigKind.LOOP);
+    private static final List<RigKind> KINDS = List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LIMITED, RigKind.LOOP);
 
     private static void assertBalanced(RigDraft draft, double part) {
         RigInput input = Rigs.input(draft);

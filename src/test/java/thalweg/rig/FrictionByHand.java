@@ -37,8 +37,8 @@ final class FrictionByHand {
     /** The same on a slider between two legs: each side is a leg and what it has of the slider, one behind the other. */
     static Held between(RigInput input, double first) {
         Limiters limiters = input.rig().limiters().orElseThrow();
-        double slider =
-                limiters.fromFocus().get(0).metres() + limiters.fromFocus().get(1).metres();
+        double slider = limiters.fromFocus().get(0).metres()
+                + limiters.fromFocus().get(1).metres();
         return held(input, side(input, 0, first), side(input, 1, slider - first));
     }
 

@@ -28,8 +28,8 @@ class LimitedFrictionTest {
     @CsvSource({"60, 0, 0.05", "60, 4, 0.1", "90, -3, 0.08", "20, 0, 0.02", "120, 2, 0.1"})
     void farFromTheKnotsItIsTheRangeOfASlidingRig(double included, double toward, double friction) {
         RigDraft limited = pair(included, 0.7, toward, friction);
-        RigDraft sliding = limited.withRig(
-                SetupDraft.of(RigKind.SLIDING, 0, 0, 0, 70).withSliding(true, friction));
+        RigDraft sliding =
+                limited.withRig(SetupDraft.of(RigKind.SLIDING, 0, 0, 0, 70).withSliding(true, friction));
 
         ShareRange one = range(limited).shares().get(0);
         ShareRange other = range(sliding).shares().get(0);
@@ -41,15 +41,13 @@ class LimitedFrictionTest {
 
     @Test
     void withoutFrictionTheRangeIsTheShareAtRest() {
-        RandomRigs.some(RigKind.LIMITED, 81, 150)
-                .map(input -> with(input, 0))
-                .forEach(input -> {
-                    double share = Rigs.steady(input).points().get(0).share();
-                    ShareRange first = FindLimitedFriction.of(input).shares().get(0);
+        RandomRigs.some(RigKind.LIMITED, 81, 150).map(input -> with(input, 0)).forEach(input -> {
+            double share = Rigs.steady(input).points().get(0).share();
+            ShareRange first = FindLimitedFriction.of(input).shares().get(0);
 
-                    assertThat(first.least()).as(input.toString()).isCloseTo(share, within(1e-6));
-                    assertThat(first.most()).as(input.toString()).isCloseTo(share, within(1e-6));
-                });
+            assertThat(first.least()).as(input.toString()).isCloseTo(share, within(1e-6));
+            assertThat(first.most()).as(input.toString()).isCloseTo(share, within(1e-6));
+        });
     }
 
     private static RigInput with(RigInput input, double friction) {
@@ -62,8 +60,10 @@ class LimitedFrictionTest {
     void theRangeHoldsTheShareAtRestAndGrowsWithFriction(double friction) {
         RandomRigs.some(RigKind.LIMITED, 82, 150).forEach(input -> {
             double share = Rigs.steady(input).points().get(0).share();
-            ShareRange narrow = FindLimitedFriction.of(with(input, friction)).shares().get(0);
-            ShareRange wide = FindLimitedFriction.of(with(input, 2 * friction)).shares().get(0);
+            ShareRange narrow =
+                    FindLimitedFriction.of(with(input, friction)).shares().get(0);
+            ShareRange wide =
+                    FindLimitedFriction.of(with(input, 2 * friction)).shares().get(0);
 
             assertThat(narrow.least()).isLessThanOrEqualTo(share + 1e-7);
             assertThat(narrow.most()).isGreaterThanOrEqualTo(share - 1e-7);
@@ -127,7 +127,11 @@ class LimitedFrictionTest {
     @Test
     void aPointAboveAnotherHoldsHalfATurn() {
         RigDraft stack = Rigs.focused(
-                        List.of(PointDraft.of("low", 0, 1, 0), PointDraft.of("high", 0, 2, 0)), Vector3.ZERO, 1e-4, 0, 0)
+                        List.of(PointDraft.of("low", 0, 1, 0), PointDraft.of("high", 0, 2, 0)),
+                        Vector3.ZERO,
+                        1e-4,
+                        0,
+                        0)
                 .withRig(SetupDraft.of(RigKind.LIMITED, 0, 0, 0, 100_000)
                         .withLimits(LimitDraft.at(0.3, 0.3).withStrands(2), 0.175));
         ShareRange low = range(stack).shares().get(0);

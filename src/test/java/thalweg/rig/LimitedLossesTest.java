@@ -114,7 +114,8 @@ class LimitedLossesTest {
                         new StrandCut("low leg", true, Optional.of("low")),
                         new StrandCut("high leg", true, Optional.of("high")),
                         new StrandCut("slider", false, Optional.empty()));
-        assertThat(Rigs.answer(stack(2, 2, 0.9)).cuts().get(2)).isEqualTo(new StrandCut("slider", true, Optional.empty()));
+        assertThat(Rigs.answer(stack(2, 2, 0.9)).cuts().get(2))
+                .isEqualTo(new StrandCut("slider", true, Optional.empty()));
     }
 
     @Test
@@ -189,7 +190,8 @@ class LimitedLossesTest {
         double weight = input.load().weight().inKilonewtons();
         Vector3 from = Rigs.steady(input).master();
         for (int lost = 0; lost < 2; lost++) {
-            Network left = Splice.of(LayStrands.left(input, lost, from).orElseThrow()).network();
+            Network left =
+                    Splice.of(LayStrands.left(input, lost, from).orElseThrow()).network();
             Motion.Peaks usual = motion(input, left, Motion.PRECISION);
             Motion.Peaks fine = motion(input, left, Motion.PRECISION / 1000);
 
@@ -204,7 +206,8 @@ class LimitedLossesTest {
     @Test
     void theMotionIsThatOfAKnotThatIsInEquilibriumAtEveryInstant() {
         for (RigInput input : RandomRigs.some(RigKind.LIMITED, 97, 12).toList()) {
-            Network left = LayStrands.left(input, 0, Rigs.steady(input).master()).orElseThrow();
+            Network left =
+                    LayStrands.left(input, 0, Rigs.steady(input).master()).orElseThrow();
             Splice spliced = Splice.of(left);
             Motion.Peaks one = motion(input, spliced.network(), Motion.PRECISION);
             Motion.Peaks other = motion(input, left, Motion.PRECISION);
@@ -220,7 +223,8 @@ class LimitedLossesTest {
     /** Before and after, whatever the contact was: finite, in balance, never falling farther than it drops. */
     @Test
     void everyLossOfAnyRigHasItsFigures() {
-        List<RigInput> inputs = new ArrayList<>(RandomRigs.some(RigKind.LIMITED, 98, 40).toList());
+        List<RigInput> inputs =
+                new ArrayList<>(RandomRigs.some(RigKind.LIMITED, 98, 40).toList());
         for (RigInput input : inputs) {
             RigAnswer answer = Analyze.of(input);
             double weight = input.load().weight().inKilonewtons();

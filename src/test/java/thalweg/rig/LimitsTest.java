@@ -28,7 +28,9 @@ class LimitsTest {
     }
 
     private static List<Double> limits(RigDraft draft) {
-        return Rigs.answer(draft).limits().orElseThrow().stream().map(Length::metres).toList();
+        return Rigs.answer(draft).limits().orElseThrow().stream()
+                .map(Length::metres)
+                .toList();
     }
 
     private static RigState under(RigDraft draft, double degrees) {
@@ -43,12 +45,10 @@ class LimitsTest {
     private static void assertRefused(RigDraft draft, String key, String part) {
         CheckedRig checked = draft.check();
         assertThat(checked.input()).isEmpty();
-        assertThat(checked.findings())
-                .as(checked.findings().toString())
-                .anySatisfy(finding -> {
-                    assertThat(finding.key()).isEqualTo(key);
-                    assertThat(finding.sentence()).contains(part);
-                });
+        assertThat(checked.findings()).as(checked.findings().toString()).anySatisfy(finding -> {
+            assertThat(finding.key()).isEqualTo(key);
+            assertThat(finding.sentence()).contains(part);
+        });
     }
 
     @Test
@@ -75,7 +75,10 @@ class LimitsTest {
             if (found.get(knot) > 0) {
                 boolean atTo = free(under(draft, to), knot) < free(under(draft, from), knot);
                 assertThat(free(under(draft, atTo ? to : from), knot)).isLessThan(1e-9);
-                assertThat(under(draft, atTo ? to + 0.1 : from - 0.1).knots().get(knot).againstMaster())
+                assertThat(under(draft, atTo ? to + 0.1 : from - 0.1)
+                                .knots()
+                                .get(knot)
+                                .againstMaster())
                         .isTrue();
             }
         }
@@ -90,8 +93,7 @@ class LimitsTest {
                         1e-4,
                         0,
                         0)
-                .withRig(SetupDraft.of(RigKind.LIMITED, 0, -0.4, 0, 100_000)
-                        .withLimits(LimitDraft.over(-20, 20), 0));
+                .withRig(SetupDraft.of(RigKind.LIMITED, 0, -0.4, 0, 100_000).withLimits(LimitDraft.over(-20, 20), 0));
         // Half axes 0.5 and 0.4. The load pulls across the ellipse at the master, so the master's x is
         // a^2 tan / sqrt(b^2 + a^2 tan^2), and its distance from a focus a - e x with e = c / a = 0.6.
         double tan = Math.tan(Math.toRadians(20));
@@ -104,8 +106,8 @@ class LimitsTest {
     void aMirroredRangeGivesMirroredLimits() {
         List<Double> one = limits(with(LimitDraft.over(-10, 25)));
         RigDraft draft = with(LimitDraft.over(-25, 10));
-        List<Double> other = limits(draft.withPoints(
-                List.of(PointDraft.of("B", -0.25, 0.1, 0.05), PointDraft.of("A", 0.2, 0, 0))));
+        List<Double> other =
+                limits(draft.withPoints(List.of(PointDraft.of("B", -0.25, 0.1, 0.05), PointDraft.of("A", 0.2, 0, 0))));
 
         assertThat(one.get(0)).isCloseTo(other.get(1), within(1e-9));
         assertThat(one.get(1)).isCloseTo(other.get(0), within(1e-9));
@@ -121,7 +123,8 @@ class LimitsTest {
                 SetupDraft rig = draft.rig().withLimits(LimitDraft.over(toward - wide, toward + wide), 0.1);
                 Optional<RigInput> wider = draft.withRig(rig).check().input();
                 if (wider.isPresent()) {
-                    List<Length> now = wider.get().rig().limiters().orElseThrow().fromFocus();
+                    List<Length> now =
+                            wider.get().rig().limiters().orElseThrow().fromFocus();
                     for (int i = 0; i < 2; i++) {
                         assertThat(now.get(i).metres()).isGreaterThanOrEqualTo(before.get(i) - 1e-12);
                     }
@@ -159,7 +162,9 @@ class LimitsTest {
                 bare.knotEfficiency());
         RigInput input = Rigs.input(PAIR.withRig(limited));
 
-        assertThat(input.assumed()).contains("strands", "slider_strands", "friction").doesNotContain("captured");
+        assertThat(input.assumed())
+                .contains("strands", "slider_strands", "friction")
+                .doesNotContain("captured");
         Limiters limiters = input.rig().limiters().orElseThrow();
         assertThat(limiters.sliderStrands()).isEqualTo(1);
         assertThat(limiters.friction()).isEqualTo(0.2);
@@ -219,8 +224,7 @@ class LimitsTest {
     void aRangeThatLeavesNoLegIsRefused() {
         RigDraft flat = Rigs.pair(180)
                 .withLoad(LoadDraft.ofForce(1e-4, 0, 0))
-                .withRig(SetupDraft.of(RigKind.LIMITED, 0, 0, 0, 100_000)
-                        .withLimits(LimitDraft.over(-90, 90), 0.2));
+                .withRig(SetupDraft.of(RigKind.LIMITED, 0, 0, 0, 100_000).withLimits(LimitDraft.over(-90, 90), 0.2));
 
         assertRefused(flat, "rig.limit_range_deg", "slide up to point A");
         assertRefused(flat, "rig.limit_range_deg", "slide up to point B");
@@ -245,8 +249,8 @@ class LimitsTest {
 
     @Test
     void keysOfLimitersBelongToTheLimitedKindAlone() {
-        LimitDraft all = new LimitDraft(
-                Optional.of(List.of(0.1, 0.1)), Optional.of(List.of(-5.0, 5.0)), OptionalLong.of(2));
+        LimitDraft all =
+                new LimitDraft(Optional.of(List.of(0.1, 0.1)), Optional.of(List.of(-5.0, 5.0)), OptionalLong.of(2));
         RigDraft focused = PAIR.withRig(PAIR.rig().withLimits(all, 0.2));
 
         assertRefused(focused, "rig.limit_m", "belongs to: limited");

@@ -46,9 +46,10 @@ class RigFuzzTest {
         Map<String, String> counts = new TreeMap<>();
         met.forEach((state, count) -> counts.put(state, Integer.toString(count)));
         reporter.publishEntry(counts);
-        assertThat(met).allSatisfy((state, count) -> assertThat(count)
-                .as("times that this was met: " + state)
-                .isGreaterThanOrEqualTo((int) (LEAST_PART * RIGS)));
+        assertThat(met)
+                .allSatisfy((state, count) -> assertThat(count)
+                        .as("times that this was met: " + state)
+                        .isGreaterThanOrEqualTo((int) (LEAST_PART * RIGS)));
     }
 
     /** So that a state that is never met is one that was met 0 times. */
@@ -87,7 +88,9 @@ class RigFuzzTest {
             case LIMITED -> {
                 boolean first = steady.knots().get(0).againstMaster();
                 boolean second = steady.knots().get(1).againstMaster();
-                assertThat(first && second).as("a slider that bears has a length: %s", input).isFalse();
+                assertThat(first && second)
+                        .as("a slider that bears has a length: %s", input)
+                        .isFalse();
                 yield first || second
                         ? word(kind) + ", against knot " + (first ? 1 : 2) + ", its leg " + (slack ? "slack" : "loaded")
                         : word(kind) + ", off both knots";

@@ -80,8 +80,8 @@ class SectorTest {
     void aWideSectorHidesNoSecondPeak() {
         Stream.of(RigKind.FOCUSED, RigKind.LIMITED)
                 .flatMap(kind -> RandomRigs.some(kind, 5, 100))
-                .map(input -> Rigs.input(RigDraft.of(input)
-                        .withLoad(RigDraft.of(input).load().withSway(90))))
+                .map(input -> Rigs.input(
+                        RigDraft.of(input).withLoad(RigDraft.of(input).load().withSway(90))))
                 .forEach(input -> assertWorst(input, 0.4));
     }
 

@@ -96,8 +96,8 @@ final class RigFileTest {
                 .hasMessageContaining(named);
     }
 
-    private static final String LIMITED = TWO_POINTS.replace(
-                    "\"kind\": \"focused\"", "\"kind\": \"limited\", \"limit_m\": [0.1, 0.12]")
+    private static final String LIMITED = TWO_POINTS
+            .replace("\"kind\": \"focused\"", "\"kind\": \"limited\", \"limit_m\": [0.1, 0.12]")
             .replace("\"slack_m\": {\"B\": 0.02}", "\"slider_strands\": 2, \"friction\": 0.25");
 
     @ParameterizedTest
@@ -140,7 +140,8 @@ final class RigFileTest {
 
         assertThat(number(answer, "limits", "limit_m", "0")).isEqualTo(0.1);
         assertThat(number(answer, "limits", "limit_m", "1")).isEqualTo(0.12);
-        assertThat(((Json.Items) at(answer, "steady", "knots", "A", "at")).values()).hasSize(3);
+        assertThat(((Json.Items) at(answer, "steady", "knots", "A", "at")).values())
+                .hasSize(3);
         assertThat(at(answer, "steady", "knots", "B", "against_master")).isEqualTo(Json.of(false));
         assertThat(number(answer, "share_range", "A", "0")).isLessThan(0.5);
         assertThat(at(answer, "cuts", "2", "strand")).isEqualTo(Json.of("slider"));
