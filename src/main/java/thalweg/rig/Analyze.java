@@ -18,9 +18,6 @@ public final class Analyze {
     /** Between directions that are looked at for the worst, at most [°]. */
     private static final double FINE_STEP_DEGREES = 0.1;
 
-    /** How many fine steps lie between the directions that are all looked at, at most. */
-    private static final int STRIDE = 10;
-
     private static final int HALF = RigSector.DIRECTIONS / 2;
 
     private final RigInput input;
@@ -71,7 +68,7 @@ public final class Analyze {
     }
 
     private RigState highest(ToDoubleFunction<RigState> figure) {
-        return new HighestState(this::state, HALF * finePerStep, Math.min(STRIDE, Math.max(1, finePerStep))).of(figure);
+        return new HighestState(this::state, HALF, finePerStep).of(figure);
     }
 
     private List<WorstForce> worstForces() {

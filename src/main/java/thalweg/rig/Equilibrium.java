@@ -69,8 +69,8 @@ record Equilibrium(Network network, List<Double> lengths, double rounding, doubl
     }
 
     /** Whether two nodes have run into one another. */
-    boolean together(int node, int other) {
-        return node == other || place(node).distance(place(other)) <= MET * rounding;
+    boolean together(int one, int another) {
+        return one == another || place(one).distance(place(another)) <= MET * rounding;
     }
 
     /**

@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -37,8 +38,8 @@ final class FindRest {
     }
 
     /** The knots against which the master may come to rest: those next to it on a strand along which it slides. */
-    private static TreeSet<Integer> besideTheMaster(Network network) {
-        TreeSet<Integer> knots = new TreeSet<>();
+    private static Set<Integer> besideTheMaster(Network network) {
+        Set<Integer> knots = new TreeSet<>();
         for (Strand strand : network.strands()) {
             List<Integer> path = strand.path();
             for (int i = 1; i + 1 < path.size(); i++) {

@@ -19,25 +19,26 @@ final class HighestState {
     /** Two figures nearer than this, in parts of either, are equals: rounding must not choose the direction. */
     static final double TIE = 1e-9;
 
+    /** So many fine steps lie between the looks, at most: a degree. */
+    private static final int STRIDE = 10;
+
     private final IntFunction<RigState> states;
     private final List<Integer> looks;
 
     /**
      * @param states by fine steps from the aim
-     * @param end the last fine step to either side, 0 or more
-     * @param stride between the looks, in fine steps, 1 or more
+     * @param reported how many directions to either side are reported, and looked at whatever lies between
+     * @param finePerStep fine steps from one of these to the next, 0 or more
      */
-    HighestState(IntFunction<RigState> states, int end, int stride) {
+    HighestState(IntFunction<RigState> states, int reported, int finePerStep) {
         this.states = states;
         this.looks = new ArrayList<>();
-        for (int step = -end; step < end; step += stride) {
-            looks.add(step);
+        for (int step = -reported; step < reported; step++) {
+            for (int fine = 0; fine < finePerStep; fine += STRIDE) {
+                looks.add(step * finePerStep + fine);
+            }
         }
-        looks.add(end);
-        if (!looks.contains(0)) {
-            looks.add(0);
-            looks.sort(Comparator.naturalOrder());
-        }
+        looks.add(reported * finePerStep);
     }
 
     /** The highest; among equals the one nearest to the aim. */

@@ -7,6 +7,6 @@ import java.util.Optional;
  *
  * @param strand such as "A leg"
  * @param held whether another strand still connects the master
- * @param asLossOf the point whose loss it is like; empty where everything is lost otherwise
+ * @param asLossOf the point whose loss it is like; empty where it is like none: all is lost, or a strand beside it holds
  */
 public record StrandCut(String strand, boolean held, Optional<String> asLossOf) {}

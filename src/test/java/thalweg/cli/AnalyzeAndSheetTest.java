@@ -42,6 +42,28 @@ final class AnalyzeAndSheetTest {
     }
 
     @Test
+    void aLimitedRigIsReportedWithItsKnotsAndStandsOnTheSheet() {
+        String limited = Path.of("sample-data", "rigs", "limited-slider.json").toString();
+        String words = shell.run("analyze", limited).out().replaceAll("\\s+", " ");
+        shell.run("analyze", "--demo", limited, "--station", "éclusaune/porte", "--attach");
+        String sheet =
+                shell.run("sheet", "--demo", "éclusaune", "--as", "text").out().replaceAll("\\s+", " ");
+
+        String knots = "limiter knots 0.06 m (left bolt) and 0.05 m (right bolt) from the focus, found so that the"
+                + " master slides freely from -15° to 15°";
+        assertThat(words)
+                .contains(knots, "2 strands in a leg, 2 on which the master slides")
+                .contains("At the aim the master is off both limiter knots. It is off both in 11 of 21 directions")
+                .contains("A cut of the left bolt leg is like the loss of left bolt.")
+                .contains("A cut of one strand of the slider leaves the one beside it.")
+                .contains("Friction at the master may leave other shares: left bolt 38 to 62 %");
+        assertThat(sheet).contains("Layout: limited (the master slides between two knots): " + knots);
+        assertThat(shell.run("analyze", "--units", "imperial", limited).out())
+                .contains("limiter knots 0.2 ft")
+                .doesNotContain(" kN");
+    }
+
+    @Test
     void imperialReportsHavePoundsForce() {
         assertThat(shell.run("analyze", "--units", "imperial", RIG).out())
                 .contains("lbf")

@@ -37,7 +37,7 @@ final class LimitedByHand {
     }
 
     /** What the ring's place comes to: tension of the cord, and for each leg its length and what it bears. */
-    private record Inside(double tension, double[] lengths, double[] forces) {}
+    private record Inside(double tension, List<Double> lengths, List<Double> forces) {}
 
     private Inside inside(double[] ways) {
         double most = cordRate * Math.max(0, ways[0] + ways[1] - cord);
@@ -45,13 +45,15 @@ final class LimitedByHand {
                 ? 0
                 : new BracketingNthOrderBrentSolver(1e-15, 1e-14 * most, 5)
                         .solve(500, pull -> pull - cordRate * Math.max(0, between(ways, pull) - cord), 0, most);
-        double[] lengths = new double[2];
-        double[] forces = new double[2];
-        for (int i = 0; i < 2; i++) {
-            lengths[i] = legLength(i, ways[i], tension);
-            forces[i] = Math.min(tension, rate[i] * Math.max(0, ways[i] - rest[i]));
-        }
-        return new Inside(tension, lengths, forces);
+        return new Inside(
+                tension,
+                List.of(legLength(0, ways[0], tension), legLength(1, ways[1], tension)),
+                List.of(Math.min(tension, bears(0, ways[0])), Math.min(tension, bears(1, ways[1]))));
+    }
+
+    /** What a leg bears that is as long as that [kN]. */
+    private double bears(int leg, double length) {
+        return rate[leg] * Math.max(0, length - rest[leg]);
     }
 
     private double between(double[] ways, double pull) {
@@ -70,10 +72,10 @@ final class LimitedByHand {
     double energy(double[] ring) {
         double[] ways = ways(ring);
         Inside inside = inside(ways);
-        double cordLength = ways[0] - inside.lengths()[0] + ways[1] - inside.lengths()[1];
+        double cordLength = ways[0] - inside.lengths().get(0) + ways[1] - inside.lengths().get(1);
         double sum = cordRate / 2 * Math.pow(Math.max(0, cordLength - cord), 2);
         for (int i = 0; i < 2; i++) {
-            sum += rate[i] / 2 * Math.pow(Math.max(0, inside.lengths()[i] - rest[i]), 2);
+            sum += rate[i] / 2 * Math.pow(Math.max(0, inside.lengths().get(i) - rest[i]), 2);
         }
         for (int axis = 0; axis < 3; axis++) {
             sum -= load[axis] * ring[axis];
@@ -83,12 +85,12 @@ final class LimitedByHand {
 
     double[] slope(double[] ring) {
         double[] ways = ways(ring);
-        double[] forces = inside(ways).forces();
+        List<Double> forces = inside(ways).forces();
         double[] slope = new double[3];
         for (int axis = 0; axis < 3; axis++) {
             slope[axis] = -load[axis];
             for (int i = 0; i < 2; i++) {
-                slope[axis] += forces[i] * (ring[axis] - points[i][axis]) / ways[i];
+                slope[axis] += forces.get(i) * (ring[axis] - points[i][axis]) / ways[i];
             }
         }
         return slope;
@@ -96,7 +98,7 @@ final class LimitedByHand {
 
     /** How hard a point is pulled [kN]. */
     double pull(int point, double[] ring) {
-        return inside(ways(ring)).forces()[point];
+        return inside(ways(ring)).forces().get(point);
     }
 
     private double[] ways(double[] ring) {

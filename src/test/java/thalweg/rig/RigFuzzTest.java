@@ -2,6 +2,8 @@ package thalweg.rig;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -27,16 +29,15 @@ class RigFuzzTest {
 
     @Test
     void everyRigComesToRestWhereItShould(TestReporter reporter) {
-        RigKind[] kinds = RigKind.values();
-        RandomRigs[] rigs = new RandomRigs[kinds.length];
-        for (int i = 0; i < kinds.length; i++) {
-            rigs[i] = new RandomRigs(kinds[i], SEED + i);
-            expected(kinds[i]);
+        List<RandomRigs> rigs = new ArrayList<>();
+        for (RigKind kind : RigKind.values()) {
+            rigs.add(new RandomRigs(kind, SEED + rigs.size()));
+            expected(kind);
         }
+        RandomRigs limited = new RandomRigs(RigKind.LIMITED, SEED + rigs.size());
         for (int i = 0; i < RIGS; i++) {
             // Every second one is limited, for it has the most states.
-            int kind = i % 2 == 0 ? RigKind.LIMITED.ordinal() : i / 2 % kinds.length;
-            RigInput input = rigs[kind].next();
+            RigInput input = i % 2 == 0 ? limited.next() : rigs.get(i / 2 % rigs.size()).next();
             RigState steady = Rigs.steady(input);
             met.merge(state(input, steady), 1, Integer::sum);
             assertBalanced(input, steady);
