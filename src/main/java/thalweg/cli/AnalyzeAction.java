@@ -3,6 +3,7 @@ package thalweg.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.rig.Analyze;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigPriority;
 import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
@@ -52,6 +54,15 @@ final class AnalyzeAction extends Action {
             description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
     private boolean peakRange;
 
+    @Option(names = "--compare", description = "set every layout on the same points side by side")
+    private boolean compare;
+
+    @Option(
+            names = "--matters",
+            paramLabel = "WHAT",
+            description = "what matters most, with --compare: equal-shares or little-extension")
+    private @Nullable String matters;
+
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
@@ -67,6 +78,7 @@ final class AnalyzeAction extends Action {
             throw new InputException("--station and --attach go together: one says where, the other that it is kept.");
         }
         cascade.check();
+        priority();
         if (jsonl) {
             return lines();
         }
@@ -122,14 +134,17 @@ final class AnalyzeAction extends Action {
     private void show(RigInput input) {
         RigStudy study = RigStudy.of(Analyze.of(input)).withBestFocus().with(cascade.odds(input, this::tell));
         study = peakRange ? study.withPeakRange() : study;
+        if (compare) {
+            study = study.comparing(priority());
+        }
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
         surrounds().out().flush();
     }
 
     private int lines() {
-        if (json || attach || cascade.asked() || peakRange) {
-            throw new InputException(
-                    "--jsonl does not go with --json, --attach, --cascade or --peak-range; leave one of them out.");
+        if (json || attach || cascade.asked() || compare || peakRange) {
+            throw new InputException("--jsonl goes neither with --json nor with --attach, --cascade, --compare or"
+                    + " --peak-range; leave one of them out.");
         }
         AnalyzeLines work = new AnalyzeLines(this::send);
         int code = ExitCodes.DONE;
@@ -167,6 +182,20 @@ final class AnalyzeAction extends Action {
     private boolean send(String line) {
         print(line);
         return !surrounds().out().checkError();
+    }
+
+    private RigPriority priority() {
+        if (matters == null) {
+            return RigPriority.UNSTATED;
+        }
+        if (!compare) {
+            throw new InputException("--matters belongs to --compare; add it, or leave it out.");
+        }
+        return Arrays.stream(RigPriority.values())
+                .filter(one -> one != RigPriority.UNSTATED && one.word().equals(matters))
+                .findFirst()
+                .orElseThrow(() -> new InputException(
+                        "--matters is \"" + matters + "\"; it must be equal-shares or little-extension."));
     }
 
     private RigInput read(Path file) {

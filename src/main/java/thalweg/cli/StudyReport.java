@@ -7,9 +7,11 @@ import java.util.stream.Collectors;
 import thalweg.rig.BestFocus;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.PeakRange;
+import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
 import thalweg.rig.Vector3;
+import thalweg.sheet.ComparisonWords;
 import thalweg.text.Phrases;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
@@ -32,6 +34,7 @@ final class StudyReport {
         study.peakRange().ifPresent(range -> lines.addAll(peaks(range)));
         study.cascade()
                 .ifPresent(odds -> lines.addAll(cascade(odds, study.answer().input())));
+        study.comparison().ifPresent(comparison -> lines.addAll(comparison(comparison)));
         return lines;
     }
 
@@ -55,6 +58,28 @@ final class StudyReport {
             }
         }
         return lines;
+    }
+
+    private List<String> comparison(RigComparison comparison) {
+        ComparisonWords words = new ComparisonWords(phrases, units);
+        List<String> lines = new ArrayList<>();
+        lines.add("");
+        lines.add(phrases.say("compare.title") + ". " + words.priority(comparison));
+        lines.addAll(Columns.of(words.table(comparison)).lines().toList());
+        lines.add(phrases.say("compare.legend"));
+        comparison.questions().forEach(question -> lines.add(words.question(question)));
+        lines.add(comparison.recommendation().says());
+        listed(lines, words.restsOn(), comparison.recommendation().restsOn());
+        listed(lines, words.wouldChange(), comparison.recommendation().wouldChange());
+        lines.add(words.caution());
+        return lines;
+    }
+
+    private static void listed(List<String> lines, String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            lines.add(heading + ":");
+            items.forEach(item -> lines.add("- " + item));
+        }
     }
 
     private List<String> cascade(CascadeOdds odds, RigInput input) {

@@ -14,7 +14,7 @@ final class CheckStrength {
             "The strands are so stiff for this load that its motion could not be followed: the peak is unknown.";
 
     private static final String STILL_RISING =
-            "A force still rises at the end of the 2 s that are followed, so that its peak is unknown.";
+            "At the end of the 2 s that are followed a force still rises, or the load still falls: its peak is unknown.";
 
     private CheckStrength() {}
 

@@ -1,9 +1,9 @@
 package thalweg.rig;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import thalweg.units.Angle;
 import thalweg.units.Force;
@@ -19,10 +19,10 @@ import thalweg.units.Length;
 final class FindLimits {
 
     /** Between the directions that are looked at first, at most [°]. */
-    private static final double STEP_DEGREES = 0.5;
+    private static final double STEP_DEGREES = 1;
 
-    /** After so many the direction is as exact as a smooth maximum asks for. */
-    private static final int THIRDS = 50;
+    /** After so many the direction is known to a thousandth of a degree, and a smooth maximum far better. */
+    private static final int THIRDS = 20;
 
     private final List<RigPoint> points;
     private final Vector3 focus;
@@ -54,47 +54,50 @@ final class FindLimits {
      */
     static List<Length> of(List<RigPoint> points, RigLoad load, Vector3 focus, Force stiffness, LimitRange range) {
         FindLimits find = new FindLimits(points, load, focus, stiffness);
+        double from = range.from().degrees();
+        double wide = range.to().degrees() - from;
+        int steps = (int) Math.ceil(wide / STEP_DEGREES);
+        double[] looks = IntStream.rangeClosed(0, steps)
+                .mapToDouble(i -> i == steps ? range.to().degrees() : from + wide * i / steps)
+                .toArray();
+        List<RigState> states = Arrays.stream(looks)
+                .mapToObj(degrees -> find.rest.under(new Angle(degrees)))
+                .toList();
         return IntStream.range(0, points.size())
-                .mapToObj(point -> new Length(Math.max(0, largest(range, degrees -> find.takenUp(point, degrees)))))
+                .mapToObj(point -> new Length(Math.max(0, find.most(point, looks, states))))
                 .toList();
     }
 
     /** How much of the way from the focus to a point is on the master's side of its knot, at the least [m]. */
-    private double takenUp(int point, double degrees) {
-        RigState state = rest.under(new Angle(degrees));
+    private double takenUp(int point, RigState state) {
         double strain = state.strands().get(0).tension().inKilonewtons() / stiffness;
         Vector3 at = points.get(point).at();
         return focus.distance(at) - state.master().distance(at) / (1 + strain);
     }
 
-    private static double largest(LimitRange range, DoubleUnaryOperator figure) {
-        double from = range.from().degrees();
-        double wide = range.to().degrees() - from;
-        int steps = (int) Math.ceil(wide / STEP_DEGREES);
-        double best = from;
-        double largest = figure.applyAsDouble(from);
-        for (int i = 1; i <= steps; i++) {
-            double there = i == steps ? range.to().degrees() : from + wide * i / steps;
-            double value = figure.applyAsDouble(there);
-            if (value > largest) {
-                largest = value;
-                best = there;
+    /** The most over all directions: of those looked at, and then between the neighbours of the best of them. */
+    private double most(int point, double[] looks, List<RigState> states) {
+        int best = 0;
+        for (int i = 1; i < looks.length; i++) {
+            if (takenUp(point, states.get(i)) > takenUp(point, states.get(best))) {
+                best = i;
             }
         }
-        double low = Math.max(from, best - STEP_DEGREES);
-        double high = Math.min(range.to().degrees(), best + STEP_DEGREES);
+        double most = takenUp(point, states.get(best));
+        double low = looks[Math.max(0, best - 1)];
+        double high = looks[Math.min(looks.length - 1, best + 1)];
         for (int i = 0; i < THIRDS && low < high; i++) {
             double left = low + (high - low) / 3;
             double right = high - (high - low) / 3;
-            double atLeft = figure.applyAsDouble(left);
-            double atRight = figure.applyAsDouble(right);
-            largest = Math.max(largest, Math.max(atLeft, atRight));
+            double atLeft = takenUp(point, rest.under(new Angle(left)));
+            double atRight = takenUp(point, rest.under(new Angle(right)));
+            most = Math.max(most, Math.max(atLeft, atRight));
             if (atLeft < atRight) {
                 low = left;
             } else {
                 high = right;
             }
         }
-        return largest;
+        return most;
     }
 }

@@ -41,6 +41,12 @@ public record LoadDraft(
                 NONE);
     }
 
+    /** A mass that hangs, of which nobody has said how far it sways; everything else at its default. */
+    public static LoadDraft ofMass(double kilograms, double towardDegrees) {
+        return new LoadDraft(
+                OptionalDouble.of(kilograms), NONE, OptionalDouble.of(towardDegrees), NONE, NONE, NONE, NONE, NONE);
+    }
+
     /** A force that pulls; everything else at its default. */
     public static LoadDraft ofForce(double kilonewtons, double towardDegrees, double swayDegrees) {
         return new LoadDraft(

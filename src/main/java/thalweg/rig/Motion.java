@@ -90,7 +90,8 @@ final class Motion implements OrdinaryDifferentialEquation {
      *
      * @param points on each point [kN]
      * @param strands in one of the parallel strands of each, the rope's last where there is one [kN]
-     * @param rising whether a point is pulled harder at the end than ever before, so that its peak is still to come
+     * @param rising whether a point is pulled harder at the end than ever before, or nothing has pulled at all while the
+     *     mass falls, so that the peak is still to come
      * @param drift of the energy, which should keep to what it was [kJ]
      */
     // Made for one reader of this package and never compared.
@@ -131,7 +132,8 @@ final class Motion implements OrdinaryDifferentialEquation {
     }
 
     private boolean rising() {
-        return Arrays.stream(points).anyMatch(Peak::rising);
+        boolean stillFalling = Arrays.stream(points).allMatch(point -> point.largest() == 0);
+        return stillFalling || Arrays.stream(points).anyMatch(Peak::rising);
     }
 
     private static double[] values(Peak[] peaks) {

@@ -9,7 +9,8 @@ import thalweg.units.Force;
  *
  * @param points every point that is left, in the order of the input
  * @param strands every strand that is left
- * @param rising whether a force is largest at the end of the 2 s, so that its peak may be still to come
+ * @param rising whether a force is largest at the end of the 2 s, or the load still falls then without any, so that
+ *     its peak may be still to come
  */
 public record PeakForces(List<OnPoint> points, List<InStrand> strands, boolean rising) {
 

@@ -23,7 +23,7 @@ public final class RigDrawing {
     private static final double LONGEST_PULL = 0.85;
 
     private static final double MARK = 0.018;
-    private static final double KNOT = 0.010;
+    private static final double KNOT = 0.016;
     private static final int LONGEST_NAME = 16;
 
     private final RigAnswer answer;

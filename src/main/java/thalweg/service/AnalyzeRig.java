@@ -17,12 +17,15 @@ import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
 import thalweg.rig.BestFocus;
+import thalweg.rig.CompareLayouts;
 import thalweg.rig.FindBestFocus;
 import thalweg.rig.FindPeakRange;
 import thalweg.rig.KeptRig;
 import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigPriority;
 import thalweg.rig.RigStudy;
 import thalweg.route.PartialDate;
 
@@ -135,5 +138,10 @@ public final class AnalyzeRig {
                         RigFile.write(input),
                         RigAnswerText.line(answer),
                         station.inventory()));
+    }
+
+    /** The points of a rig in every layout, side by side. */
+    public static RigComparison compare(RigInput input, RigPriority priority) {
+        return CompareLayouts.of(input, priority);
     }
 }

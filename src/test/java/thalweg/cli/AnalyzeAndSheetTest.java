@@ -90,7 +90,31 @@ final class AnalyzeAndSheetTest {
         assertThat(shell.run("analyze", RIG, "--cascade", "--trials", "0").code())
                 .isEqualTo(2);
         assertThat(shell.run("analyze", "--jsonl", RIG, "--cascade").err())
-                .contains("does not go with --json, --attach, --cascade");
+                .contains("nor with --attach, --cascade, --compare or");
+    }
+
+    @Test
+    void layoutsAreComparedWhereSomebodyAsks() {
+        assertThat(shell.run("analyze", RIG, "--compare").out())
+                .contains("Layouts side by side. Nobody said what matters most.")
+                .contains("The figures speak for focused.")
+                .contains("If the load swayed 20° to either side or more: limited.");
+        assertThat(shell.run("analyze", RIG, "--compare", "--matters", "equal-shares")
+                        .out())
+                .contains("The figures speak for limited, where equal shares matter most.");
+        assertThat(shell.run("analyze", RIG, "--compare", "--json").out())
+                .contains("\"speaks_for\": \"focused\"", "\"matters\": \"unstated\"", "\"would_change\"");
+        assertThat(shell.run("analyze", RIG, "--json").out()).doesNotContain("speaks_for");
+    }
+
+    @Test
+    void whatMattersBelongsToAComparisonAndIsOneOfTwo() {
+        assertThat(shell.run("analyze", RIG, "--matters", "equal-shares").err())
+                .contains("--matters belongs to --compare");
+        assertThat(shell.run("analyze", RIG, "--compare", "--matters", "style").err())
+                .contains("it must be equal-shares or little-extension");
+        assertThat(shell.run("analyze", RIG, "--compare", "--matters", "style").code())
+                .isEqualTo(2);
     }
 
     @Test

@@ -27,6 +27,7 @@ class SourceShapeTest {
 
     private static final List<JavaSource> MAIN = JavaSource.under("src/main/java");
     private static final List<JavaSource> TESTS = JavaSource.under("src/test/java");
+    private static final List<JavaSource> BENCHMARKS = JavaSource.under("src/bench/java");
 
     private static final Path RESOURCES = Path.of("src/main/resources/thalweg");
     private static final Path TEMPLATES = Path.of("src/main/jte");
@@ -35,8 +36,11 @@ class SourceShapeTest {
     void everyFileHasItsShape() {
         assertThat(MAIN).isNotEmpty();
         assertThat(TESTS).isNotEmpty();
+        assertThat(BENCHMARKS).isNotEmpty();
 
-        assertThat(Stream.concat(MAIN.stream(), TESTS.stream()).flatMap(source -> ShapeRules.findings(source).stream()))
+        assertThat(Stream.of(MAIN, TESTS, BENCHMARKS)
+                        .flatMap(List::stream)
+                        .flatMap(source -> ShapeRules.findings(source).stream()))
                 .isEmpty();
     }
 

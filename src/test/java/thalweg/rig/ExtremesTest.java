@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Whatever a draft may hold, the solver comes to rest, and the pulls balance the load. */
 class ExtremesTest {
 
+    private static final List<RigKind> KINDS = List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LIMITED, RigKind.LOOP);
+
     private static void assertBalanced(RigDraft draft, double part) {
         RigInput input = Rigs.input(draft);
         RigState steady = Rigs.steady(input);
@@ -35,12 +37,12 @@ class ExtremesTest {
         "1, 70, 1e-9",
     })
     void loadsAndStiffnessFromTheLeastToTheMost(double kilonewtons, double stiffness, double part) {
-        for (RigKind kind : List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LOOP)) {
+        for (RigKind kind : KINDS) {
             for (double degrees : new double[] {1, 60, 120, 170, 179.9, 180, 181, 240, 359}) {
                 assertBalanced(
                         Rigs.pair(degrees)
                                 .withLoad(LoadDraft.ofForce(kilonewtons, 0, 0))
-                                .withRig(SetupDraft.of(kind, 0, 0, 0, stiffness)),
+                                .withRig(setup(kind, stiffness)),
                         part);
             }
         }
@@ -49,8 +51,8 @@ class ExtremesTest {
     @ParameterizedTest
     @ValueSource(doubles = {-180, -179.9, -90, 90, 135, 180})
     void loadsThatPullSidewaysAndUp(double toward) {
-        for (RigKind kind : List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LOOP)) {
-            RigDraft pair = Rigs.pair(60).withRig(SetupDraft.of(kind, 0, 0, 0, 70));
+        for (RigKind kind : KINDS) {
+            RigDraft pair = Rigs.pair(60).withRig(setup(kind, 70));
             assertBalanced(pair.withLoad(LoadDraft.ofForce(1, toward, 90)), 1e-9);
             assertBalanced(pair.withLoad(LoadDraft.ofForce(1, toward, 90).withLeanOut(90)), 1e-9);
         }
@@ -61,10 +63,9 @@ class ExtremesTest {
         SplittableRandom random = new SplittableRandom(9);
         int rigs = 0;
         for (int i = 0; i < 3_000; i++) {
-            RigKind kind =
-                    List.of(RigKind.FOCUSED, RigKind.SLIDING, RigKind.LOOP).get(random.nextInt(3));
+            RigKind kind = KINDS.get(random.nextInt(KINDS.size()));
             double size = Math.pow(10, random.nextDouble(-2, 1.9));
-            List<PointDraft> points = random.ints(kind == RigKind.LOOP ? 2 : 1 + random.nextInt(6), 0, 1 << 20)
+            List<PointDraft> points = random.ints(kind.mostPoints() == 2 ? 2 : 1 + random.nextInt(6), 0, 1 << 20)
                     .mapToObj(seed -> point(new SplittableRandom(seed), size))
                     .toList();
             SetupDraft setup = new SetupDraft(
@@ -77,7 +78,7 @@ class ExtremesTest {
                             : Map.of(points.get(0).name(), size * random.nextDouble()),
                     Optional.empty(),
                     OptionalDouble.empty(),
-                    LimitDraft.NONE,
+                    kind == RigKind.LIMITED ? limits(random, size) : LimitDraft.NONE,
                     OptionalDouble.empty(),
                     OptionalDouble.empty());
             LoadDraft load = LoadDraft.ofForce(Math.pow(10, random.nextDouble(-2, 3)), random.nextDouble(-180, 180), 0);
@@ -88,6 +89,18 @@ class ExtremesTest {
             }
         }
         assertThat(rigs).isGreaterThan(2_000);
+    }
+
+    /** From a hair to as much as the legs may be; those that are too long for theirs are refused and not counted. */
+    private static LimitDraft limits(SplittableRandom random, double size) {
+        return LimitDraft.at(
+                        size * Math.pow(10, random.nextDouble(-7, 0)), size * Math.pow(10, random.nextDouble(-7, 0)))
+                .withStrands(1 + random.nextInt(2));
+    }
+
+    private static SetupDraft setup(RigKind kind, double stiffness) {
+        SetupDraft setup = SetupDraft.of(kind, 0, 0, 0, stiffness);
+        return kind == RigKind.LIMITED ? setup.withLimits(LimitDraft.at(0.05, 0.3), 0.2) : setup;
     }
 
     private static PointDraft point(SplittableRandom random, double size) {

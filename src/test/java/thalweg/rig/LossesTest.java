@@ -62,18 +62,6 @@ class LossesTest {
                 RandomRigs.ofEachKind(92, 6).map(input -> Rigs.input(onARope(RigDraft.of(input), 3))));
     }
 
-    /** Derived: with half of the load on it already, the other half comes suddenly, and that counts twice. */
-    @Test
-    void oneOfTwoParallelLegsPeaksAtOneAndAHalfTimesTheLoad() {
-        RigDraft parallel = rig(
-                RigKind.FOCUSED,
-                List.of(PointDraft.of("A", -0.001, 2, 0), PointDraft.of("B", 0.001, 2, 0)),
-                Vector3.ZERO,
-                0.9);
-
-        assertThat(peak(loss(parallel, "A"), "B") / 0.9).isCloseTo(1.5, within(1e-3));
-    }
-
     /** Parallel legs share by their stiffness over length; the survivor peaks at twice the load less what it bore. */
     @Test
     void aLegThatBoreMorePeaksAtLess() {
@@ -115,25 +103,6 @@ class LossesTest {
         assertThat(after.drop().metres()).isCloseTo(fall + 0.9 / spring, within(1e-9));
         assertThat(after.swing().metres()).isCloseTo(0, within(1e-9));
         assertThat(peak(after, "low")).isCloseTo(0.9 * (1 + Math.sqrt(1 + 2 * spring * fall / 0.9)), within(2e-4));
-    }
-
-    /**
-     * Practice says that a load of 200 lb which drops about 2 ft reaches 300 to 500 lb. Without damping and on short
-     * webbing, the model gives far more than twice the load; a long rope below takes much of that up.
-     */
-    @Test
-    void aFallOfTwoFeetOnWebbingIsFarMoreThanTwiceTheLoad() {
-        RigDraft sliding = rig(
-                        RigKind.SLIDING,
-                        List.of(PointDraft.of("A", -0.2, 0.57, 0), PointDraft.of("B", 0.2, 0.57, 0)),
-                        Vector3.ZERO,
-                        1)
-                .withLoad(LoadDraft.ofMass(90.7, 0, 0));
-        Aftermath after = loss(sliding, "A");
-
-        assertThat(after.freeTravel().metres()).isCloseTo(0.61, within(0.05));
-        assertThat(peak(after, "B")).isGreaterThan(5 * 0.89);
-        assertThat(peak(loss(onARope(sliding, 10), "A"), "B")).isBetween(2 * 0.89, 5 * 0.89);
     }
 
     @Test
@@ -191,18 +160,17 @@ class LossesTest {
                 .containsExactly(new StrandCut("low leg", false, Optional.of("low")));
     }
 
-    /** {@code W (1 + sqrt(1 + 2 k h / W + (k e0 / W)^2))}, from the energy at the start. */
     @Test
     void aSingleSurvivorNeverPeaksAboveItsBound() {
         RandomRigs.ofEachKind(93, 40)
                 .filter(input -> input.points().size() == 2)
                 .forEach(input -> {
-                    Vector3 start = Rigs.steady(input).master();
                     for (PointLoss lost : Analyze.of(input).losses()) {
+                        int gone = input.points().get(0).name().equals(lost.point()) ? 0 : 1;
                         lost.aftermath()
                                 .ifPresent(after -> assertThat(peak(after, other(input, lost)))
                                         .as("%s without %s", input, lost.point())
-                                        .isLessThan(bound(input, lost, start) * (1 + 1e-4)));
+                                        .isLessThan(Trials.bound(input, gone) * (1 + 1e-4)));
                     }
                 });
     }
@@ -213,24 +181,6 @@ class LossesTest {
                 .filter(name -> !name.equals(lost.point()))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static double bound(RigInput input, PointLoss lost, Vector3 start) {
-        Vector3 at = input.points().stream()
-                .filter(point -> !point.name().equals(lost.point()))
-                .findFirst()
-                .orElseThrow()
-                .at();
-        int gone = input.points().get(0).name().equals(lost.point()) ? 0 : 1;
-        Strand left = LayStrands.without(input, gone).orElseThrow().get(0);
-        int stretches = left.stretches();
-        double reach = left.unloadedMetres() / stretches;
-        double spring = stretches * stretches * left.count() * left.stiffnessKilonewtons() / left.unloadedMetres();
-        double weight = input.load().weight().inKilonewtons();
-        Vector3 down = input.load().direction(input.load().toward());
-        double fall = at.dot(down) + reach - start.dot(down);
-        double stretched = Math.max(0, at.distance(start) - reach);
-        return weight * (1 + Math.sqrt(1 + 2 * spring * fall / weight + Math.pow(spring * stretched / weight, 2)));
     }
 
     /** Less than one part in a hundred apart from an integration a thousand times as fine, and energy is kept. */

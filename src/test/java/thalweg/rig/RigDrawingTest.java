@@ -42,6 +42,8 @@ class RigDrawingTest {
                         PointDraft.of("right bolt, old", 0.06, 0, 0))),
                 PAIR.withRig(SetupDraft.of(RigKind.SLIDING, 0, -0.6, 0, 70)),
                 PAIR.withRig(SetupDraft.of(RigKind.LOOP, 0, -0.6, 0, 70)),
+                limited(0),
+                limited(35),
                 Rigs.pair(150),
                 Rigs.pair(60).withLoad(LoadDraft.ofForce(1, 160, 0)));
     }
@@ -124,6 +126,35 @@ class RigDrawingTest {
         assertThat(shapes(RigDrawing.of(answer, UnitSystem.IMPERIAL), Shape.Label.class))
                 .extracting(Shape.Label::text)
                 .contains("A 117 lbf", "load 202 lbf");
+    }
+
+    private static RigDraft limited(double toward) {
+        return PAIR.withLoad(LoadDraft.ofForce(0.9, toward, 15))
+                .withRig(SetupDraft.of(RigKind.LIMITED, 0, -0.6, 0, 70).withLimits(LimitDraft.at(0.1, 0.15), 0.2));
+    }
+
+    private static List<Shape.Polygon> squares(Drawing drawing) {
+        return shapes(drawing, Shape.Polygon.class).stream()
+                .filter(mark -> mark.spots().get(0).x() == mark.spots().get(1).x())
+                .toList();
+    }
+
+    @Test
+    void limiterKnotsAreDrawnWhereTheyHangAndTheContactIsSaid() {
+        RigAnswer off = Rigs.answer(limited(0));
+        RigAnswer against = Rigs.answer(limited(35));
+        Drawing drawing = RigDrawing.of(off, UnitSystem.METRIC);
+
+        assertThat(squares(drawing)).hasSize(2);
+        Shape.Polygon first = squares(drawing).get(0);
+        Vector3 knot = off.steady().knots().get(0).at();
+        assertThat((first.spots().get(0).x() + first.spots().get(2).x()) / 2).isCloseTo(knot.x(), within(1e-9));
+        assertThat((first.spots().get(0).y() + first.spots().get(2).y()) / 2).isCloseTo(knot.y(), within(1e-9));
+        assertThat(drawing.description()).endsWith("The master is off both limiter knots, which are drawn as squares.");
+        assertThat(RigDrawing.of(against, UnitSystem.METRIC).description())
+                .contains("The master rests against the limiter knot of B.");
+        assertThat(squares(RigDrawing.of(off, off.losses().get(0), UnitSystem.METRIC)))
+                .hasSize(1);
     }
 
     @Test

@@ -109,6 +109,26 @@ class StrengthTest {
         assertThat(strength(draft.withRig(withoutKnots), "A").verdict()).contains(false);
     }
 
+    /** A fall of more than 2 s: nothing has pulled yet, so nothing says that what is left would hold. */
+    @Test
+    void aLoadThatStillFallsAfterTheTimeThatIsFollowedIsNotWithinStrength() {
+        RigDraft deep = Rigs.focused(
+                        List.of(PointDraft.of("A", 0, 0, 0), PointDraft.of("B", 0, 60, 0)),
+                        new Vector3(0, -1, 0),
+                        0.9,
+                        0,
+                        0)
+                .withRig(SetupDraft.of(RigKind.SLIDING, 0, -1, 0, 70).withStrength(20, 0.6));
+        RigAnswer answer = Rigs.answer(deep);
+        Aftermath after = answer.losses().get(1).aftermath().orElseThrow();
+
+        assertThat(after.freeTravel().metres()).isGreaterThan(20);
+        assertThat(after.peaks().orElseThrow().rising()).isTrue();
+        assertThat(after.within().verdict()).isEmpty();
+        assertThat(after.within().why()).contains("still rises");
+        assertThat(answer.checks().get(2).verdict()).isNotEqualTo(RigVerdict.GOOD);
+    }
+
     @Test
     void aMotionThatCannotBeFollowedHasNoPeakAndAReason() {
         RigDraft draft = pair(20, 20)

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 public final class GoldenFile {
 
     private static final Path FOLDER = Path.of("src", "test", "resources", "golden");
+    private static final Path DOCUMENTS = Path.of("src", "docs");
 
     private GoldenFile() {}
 
@@ -20,7 +21,19 @@ public final class GoldenFile {
      * @param name path of the file below the folder of golden files
      */
     public static void holds(String name, String text) {
-        Path file = FOLDER.resolve(name);
+        holds(FOLDER.resolve(name), text);
+    }
+
+    /**
+     * Holds the text against a page that people read.
+     *
+     * @param name of the page below the folder of documents
+     */
+    public static void holdsDocument(String name, String text) {
+        holds(DOCUMENTS.resolve(name), text);
+    }
+
+    private static void holds(Path file, String text) {
         try {
             if (Boolean.getBoolean("golden.update")) {
                 Files.createDirectories(file.resolveSibling("").toAbsolutePath());

@@ -34,6 +34,7 @@ final class RigStudyText {
         study.bestFocus().ifPresent(best -> bestFocus(best, out));
         study.cascade().ifPresent(odds -> cascade(odds, out));
         study.peakRange().ifPresent(range -> peaks(range, out));
+        study.comparison().ifPresent(comparison -> out.put("compare", RigComparisonText.of(comparison)));
     }
 
     private static void peaks(PeakRange range, FieldWriter out) {

@@ -16,6 +16,7 @@ import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigPriority;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
 
@@ -73,6 +74,9 @@ public sealed interface Ask extends Effect {
 
     /** A rig whose peaks are to have their range; answered by {@link Told.PeakRangeFound}. */
     record FindPeakRange(RigAnswer answer) implements Ask {}
+
+    /** A rig whose points are to be rigged in every layout; answered by {@link Told.Compared}. */
+    record Compare(RigInput input, RigPriority priority) implements Ask {}
 
     /** The next trials of a cascade; answered by {@link Told.CascadeRan}. */
     record NextTrials(Cascade cascade, CascadeOdds before) implements Ask {}

@@ -19,6 +19,7 @@ import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.placing.Placing;
+import thalweg.rig.RigInput;
 import thalweg.route.Anchor;
 import thalweg.route.Canyon;
 import thalweg.route.Obstacle;
@@ -126,6 +127,9 @@ public sealed interface Go extends Destination {
 
     /** The rig of an anchor. */
     record Rig(StationRecord station, AnchorRecord anchor) implements Go {}
+
+    /** The points of a rig in every layout; stated says whether somebody stated load and material. */
+    record Compare(RigInput input, boolean stated) implements Go {}
 
     /** A sheet to write. */
     record WriteSheet(Uid canyon, String canyonName) implements Go {}

@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
+import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
@@ -25,8 +27,9 @@ import thalweg.tui.core.Surroundings;
  *
  * @param draft the rig to start from; empty where no point can be used
  * @param remarks what must be known before its figures: points that are left out, and points whose condition is not sound
+ * @param before what it was before the last step; empty where none was made
  */
-record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
+record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Before> before) {
 
     /** A person with gear, to begin with; the screen says that nobody stated it [kg]. */
     static final double FIRST_MASS_KILOGRAMS = 100;
@@ -35,6 +38,42 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
 
     InventoryRig {
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * What a step was made from.
+     *
+     * @param rig as it was
+     * @param knot that had been chosen by its name
+     * @param stated whether load and material had been stated
+     */
+    record Before(InventoryRig rig, Optional<Knot> knot, boolean stated) {}
+
+    /** Another rig of the same points, which remembers this one. */
+    InventoryRig changed(RigDraft to, Optional<Knot> knot, boolean stated) {
+        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, knot, stated)));
+    }
+
+    /** The remarks, and which points are tried otherwise than they are entered. */
+    List<String> cautions(Surroundings around) {
+        List<String> tried = tried();
+        return tried.isEmpty()
+                ? remarks
+                : Stream.concat(remarks.stream(), Stream.of(around.say("rig.tried", String.join(", ", tried))))
+                        .toList();
+    }
+
+    /** The points whose place or strength is another than what is entered for their parts. */
+    private List<String> tried() {
+        InventoryRig entered = this;
+        while (entered.before.isPresent()) {
+            entered = entered.before.get().rig();
+        }
+        List<PointDraft> known = entered.draft.map(RigDraft::points).orElse(List.of());
+        return draft.map(RigDraft::points).orElse(List.of()).stream()
+                .filter(point -> !known.contains(point))
+                .map(PointDraft::name)
+                .toList();
     }
 
     static InventoryRig of(AnchorRecord anchor, Surroundings around) {
@@ -60,7 +99,8 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
                 }
             }
         }
-        return new InventoryRig(points.isEmpty() ? Optional.empty() : Optional.of(rig(points)), remarks);
+        return new InventoryRig(
+                points.isEmpty() ? Optional.empty() : Optional.of(rig(points)), remarks, Optional.empty());
     }
 
     private static PointDraft point(Part part, List<PointDraft> before) {
@@ -100,7 +140,7 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
                 LimitDraft.NONE,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
-        return new RigDraft("", points, LoadDraft.ofMass(FIRST_MASS_KILOGRAMS, 0, 0), setup);
+        return new RigDraft("", points, LoadDraft.ofMass(FIRST_MASS_KILOGRAMS, 0), setup);
     }
 
     private static double rounded(double metres) {

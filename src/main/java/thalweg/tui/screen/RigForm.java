@@ -53,7 +53,7 @@ final class RigForm {
                         RigForm::strands)
                 .value("strand", "rig_form.strand", kilonewtons(rig.strandKilonewtons()), Quantities::strength);
         knots(form, knot, around);
-        return Form.of(form.value("knots", "rig_form.knots", percent(rig.knotEfficiency()), RigForm::share)
+        form.value("knots", "rig_form.knots", percent(rig.knotEfficiency()), RigForm::share)
                 .value(
                         "rope",
                         "rig_form.rope",
@@ -66,8 +66,9 @@ final class RigForm {
                         "rig_form.rope_stiffness",
                         kilonewtons(load.ropeStiffnessKilonewtons()),
                         Quantities::strength)
-                .text("name", "rig_form.name", draft.name())
-                .done());
+                .text("name", "rig_form.name", draft.name());
+        PointFields.add(form, draft, around);
+        return Form.of(form.done());
     }
 
     /** The layouts that take as many points as there are, how a master slides, and how far. */
@@ -202,7 +203,7 @@ final class RigForm {
                 : LoadDraft.ofMass(Mass.parse(text).kilograms(), 0, 0);
     }
 
-    /** The draft with what the form says, and with the share of the knot that was chosen; its points and focus stay. */
+    /** The draft with what the form says, and with the share of the knot that was chosen; its focus stays. */
     static RigDraft filled(RigDraft before, Optional<Knot> knot, Filled filled) {
         LoadDraft weight = filled.text("load").isEmpty()
                         || filled.last().value("load").equals(filled.first().value("load"))
@@ -221,7 +222,7 @@ final class RigForm {
                         text -> Length.parse(text).metres()),
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread());
-        return new RigDraft(filled.text("name"), before.points(), load, setup(before, knot, filled));
+        return new RigDraft(filled.text("name"), PointFields.filled(before, filled), load, setup(before, knot, filled));
     }
 
     private static SetupDraft setup(RigDraft before, Optional<Knot> knot, Filled filled) {

@@ -6,9 +6,6 @@ import java.util.Optional;
 import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.BestFocus;
-import thalweg.rig.Cascade;
-import thalweg.rig.CascadeOdds;
 import thalweg.rig.Knot;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
@@ -102,7 +99,8 @@ record RigScreen(
                 Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
-        bindings.addAll(studies(around));
+        bindings.addAll(steps(around));
+        bindings.addAll(new StudyKeys(this).bindings(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
@@ -110,36 +108,34 @@ record RigScreen(
         return bindings;
     }
 
-    private List<Binding> studies(Surroundings around) {
+    private List<Binding> steps(Surroundings around) {
         boolean none = answer.figures().isEmpty();
-        Optional<BestFocus.Found> best = answer.studies().best().flatMap(BestFocus::found);
+        boolean still = answer.figures()
+                .map(known -> known.input().load().sway().degrees() == 0)
+                .orElse(true);
         return List.of(
-                Binding.of(
-                                Key.of('b'),
-                                around.say("key.best_focus"),
-                                () -> Step.stay(this)
-                                        .doing(new Ask.FindBestFocus(
-                                                answer.figures().orElseThrow().input())))
-                        .unless(none, around.say("rig.no_answer")),
-                Binding.of(
-                                Key.of('c'),
-                                around.say(answer.studies().running().isPresent() ? "key.cascade_stop" : "key.cascade"),
-                                this::cascade)
-                        .unless(none, around.say("rig.no_answer")),
-                Binding.of(
-                                Key.of('p'),
-                                around.say("key.peak_range"),
-                                () -> Step.stay(this)
-                                        .doing(new Ask.FindPeakRange(
-                                                answer.figures().orElseThrow())))
+                Binding.of(Key.of('.'), around.say("key.swing_right"), () -> Step.stay(with(view.swung(1))))
                         .unless(none, around.say("rig.no_answer"))
+                        .unless(still, around.say("rig.no_sway")),
+                Binding.of(Key.of(','), around.say("key.swing_left"), () -> Step.stay(with(view.swung(-1))))
+                        .unless(none, around.say("rig.no_answer"))
+                        .unless(still, around.say("rig.no_sway"))
                         .quiet(),
-                Binding.of(
-                                Key.of('m'),
-                                around.say("key.move_to_best"),
-                                () -> movedTo(best.orElseThrow().focus()))
-                        .unless(best.isEmpty(), around.say("rig.best.first"))
+                Binding.of(Key.of('z'), around.say("key.rig_undo"), this::takenBack)
+                        .unless(rig.flatMap(InventoryRig::before).isEmpty(), around.say("rig.no_step"))
                         .quiet());
+    }
+
+    private Step takenBack() {
+        InventoryRig.Before before = rig.flatMap(InventoryRig::before).orElseThrow();
+        return Step.stay(new RigScreen(
+                station,
+                anchor,
+                Optional.of(before.rig()),
+                RigFigures.of(before.rig().draft(), before.knot()),
+                before.stated(),
+                Optional.empty(),
+                view));
     }
 
     private RigScreen with(Optional<Filled> form) {
@@ -150,32 +146,12 @@ record RigScreen(
         return new RigScreen(station, anchor, rig, answer, stated, options, other);
     }
 
-    /** Begins one, or stops the one that runs. */
-    private Step cascade() {
-        if (answer.studies().running().isPresent()) {
-            return Step.stay(with(answer.with(answer.studies().stopped())));
-        }
-        Cascade cascade = new Cascade(answer.figures().orElseThrow().input());
-        CascadeOdds first = CascadeOdds.begin(CascadeOdds.TRIALS, CascadeOdds.SEED);
-        return Step.stay(studied(answer.studies().beginning(cascade, first))).doing(new Ask.NextTrials(cascade, first));
-    }
-
-    /** Goes on with the next trials, unless it was stopped or the rig has changed meanwhile. */
-    private Step ran(Told.CascadeRan ran) {
-        if (!answer.studies().runs(ran.cascade())) {
-            return Step.stay(this);
-        }
-        RigStudies now = answer.studies().with(ran.odds());
-        Step step = Step.stay(with(answer.with(now)));
-        return now.running().isEmpty() ? step : step.doing(new Ask.NextTrials(ran.cascade(), ran.odds()));
-    }
-
-    private RigScreen with(RigFigures others) {
+    RigScreen with(RigFigures others) {
         return new RigScreen(station, anchor, rig, others, stated, options, view);
     }
 
     /** What was asked for is at the top of the text, and the text is in sight. */
-    private RigScreen studied(RigStudies studies) {
+    RigScreen studied(RigStudies studies) {
         return new RigScreen(station, anchor, rig, answer.with(studies), stated, options, view.atText());
     }
 
@@ -189,8 +165,7 @@ record RigScreen(
     }
 
     private RigScreen with(RigDraft changed, Optional<Knot> knot, boolean nowStated) {
-        InventoryRig next = new InventoryRig(
-                Optional.of(changed), rig.map(InventoryRig::remarks).orElse(List.of()));
+        InventoryRig next = rig.orElseThrow().changed(changed, answer.knot(), stated);
         RigFigures figures = RigFigures.of(Optional.of(changed), knot);
         return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
@@ -201,7 +176,7 @@ record RigScreen(
     }
 
     /** To the centimetre, so that many small steps do not add up to an odd number. */
-    private Step movedTo(Vector3 place) {
+    Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
         Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
         return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), stated));
@@ -251,18 +226,9 @@ record RigScreen(
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
         }
-        if (message instanceof Told.BestFocusFound found) {
-            return answer.isOf(found.input())
-                    ? Step.stay(studied(answer.studies().with(found.best())))
-                    : Step.stay(this);
-        }
-        if (message instanceof Told.PeakRangeFound found) {
-            return answer.isOf(found.answer().input())
-                    ? Step.stay(studied(answer.studies().with(found.range())))
-                    : Step.stay(this);
-        }
-        if (message instanceof Told.CascadeRan ran) {
-            return ran(ran);
+        Optional<Step> studied = new StudyKeys(this).after(message);
+        if (studied.isPresent()) {
+            return studied.get();
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -281,7 +247,7 @@ record RigScreen(
 
     private List<Paragraph> text(Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
-        rig.map(InventoryRig::remarks).orElse(List.of()).forEach(line -> text.add(Paragraph.of(line, Style.CAUTION)));
+        rig.ifPresent(known -> known.cautions(around).forEach(line -> text.add(Paragraph.of(line, Style.CAUTION))));
         if (!stated && draft().isPresent()) {
             text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
         }
@@ -339,7 +305,7 @@ record RigScreen(
     private Drawing drawing(RigAnswer figures, Surroundings around) {
         return view.loss(answer.figures())
                 .map(loss -> RigDrawing.of(figures, loss, around.units()))
-                .orElseGet(() -> RigDrawing.of(figures, around.units()));
+                .orElseGet(() -> RigDrawing.of(figures, view.state(figures), around.units()));
     }
 
     private static Canvas below(Canvas canvas) {
@@ -360,6 +326,9 @@ record RigScreen(
         Optional<PointLoss> loss = view.loss(answer.figures());
         if (loss.isPresent()) {
             return LossText.headline(loss.get(), around);
+        }
+        if (view.swung() != 0 && answer.figures().isPresent()) {
+            return RigText.swung(view.state(answer.figures().get()), around);
         }
         return draft().map(draft -> around.say(
                         "rig.focus",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import thalweg.rig.Knot;
 import thalweg.rig.LetterCheck;
 import thalweg.rig.PointForce;
@@ -12,6 +13,7 @@ import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigMaterial;
+import thalweg.rig.RigState;
 import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
@@ -107,5 +109,19 @@ final class RigText {
         return List.of(
                 Paragraph.of(check.letter().name() + " " + check.letter().title() + ": " + verdict, style),
                 new Paragraph(2, check.why(), Style.NORMAL));
+    }
+
+    /** What each point bears where the load is swung to, in one line. */
+    static String swung(RigState state, Surroundings around) {
+        return around.say(
+                "rig.swung",
+                state.direction().printFine(),
+                state.points().stream()
+                        .map(point -> around.say(
+                                "rig.swung.point",
+                                point.point(),
+                                point.force().print(around.units()),
+                                String.format(Locale.ROOT, "%.0f", point.share() * 100)))
+                        .collect(Collectors.joining(", ")));
     }
 }

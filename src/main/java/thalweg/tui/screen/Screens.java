@@ -38,6 +38,9 @@ public final class Screens {
         if (destination instanceof Go.MoveTo go) {
             return MoveScreen.opened(go);
         }
+        if (destination instanceof Go.Compare go) {
+            return CompareScreen.of(go);
+        }
         if (destination instanceof Go.Rig go) {
             return RigScreen.of(go);
         }

@@ -19,6 +19,7 @@ import thalweg.rig.CascadeOdds;
 import thalweg.rig.KeptRig;
 import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Message;
 
@@ -65,6 +66,9 @@ public sealed interface Told extends Message {
 
     /** Between what the peaks of a rig lie. */
     record PeakRangeFound(RigAnswer answer, PeakRange range) implements Told {}
+
+    /** The layouts side by side. */
+    record Compared(RigComparison comparison) implements Told {}
 
     /** What the trials of a cascade have come to so far. */
     record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}

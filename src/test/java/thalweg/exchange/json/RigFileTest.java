@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import thalweg.fault.InputException;
 import thalweg.json.Json;
 import thalweg.json.JsonDocument;
@@ -94,6 +95,62 @@ final class RigFileTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith("the rig is no rig that can be computed: ")
                 .hasMessageContaining(named);
+    }
+
+    private static final String LIMITED = TWO_POINTS
+            .replace("\"kind\": \"focused\"", "\"kind\": \"limited\", \"limit_m\": [0.1, 0.12]")
+            .replace("\"slack_m\": {\"B\": 0.02}", "\"slider_strands\": 2, \"friction\": 0.25");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\"limit_m\": [0.1, 0.12]", "\"limit_range_deg\": [-12.5, 20]"})
+    void aLimitedRigReadsBackAsTheSame(String limits) {
+        String text = LIMITED.replace("\"limit_m\": [0.1, 0.12]", limits);
+        RigInput rig = RigFile.read("the rig", text);
+
+        assertThat(RigFile.write(rig)).contains(limits, "\"slider_strands\": 2", "\"friction\": 0.25");
+        assertThat(RigFile.read("the copy", RigFile.write(rig))).isEqualTo(rig);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "limit_m": [0.1, 0.12], | ''             | limit_m
+            [0.1, 0.12]             | [0.1]          | rig.limit_m: has 1 number
+            [0.1, 0.12]             | []             | rig.limit_m: has 0 numbers
+            [0.1, 0.12]             | [0.1, 5]       | rig.limit_m: is 5 m for point B
+            [0.1, 0.12]             | [0, 0.12]      | rig.limit_m: is 0 m for point A
+            [0.1, 0.12]             | 0.1            | limit_m
+            "friction": 0.25        | "limit_range_deg": [-5, 5]    | both limit_m and limit_range_deg
+            "friction": 0.25        | "captured": true              | captured
+            "slider_strands": 2     | "slider_strands": 3           | rig.slider_strands: is 3
+            "slider_strands": 2     | "slider_strands": 1.5         | slider_strands
+            "limit_m": [0.1, 0.12]  | "limit_range_deg": [20, 5]    | rig.limit_range_deg: goes from 20
+            "kind": "limited"       | "kind": "sliding"             | rig.limit_m: does not belong
+            """)
+    void aLimitedRigThatCannotBeIsRefusedWithItsKey(String right, String wrong, String named) {
+        String text = LIMITED.replace(right, wrong);
+
+        assertThat(text).isNotEqualTo(LIMITED);
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(named);
+    }
+
+    @Test
+    void theAnswerToALimitedRigSaysWhereItsKnotsAre() {
+        Json.Fields answer = answer(LIMITED);
+
+        assertThat(number(answer, "limits", "limit_m", "0")).isEqualTo(0.1);
+        assertThat(number(answer, "limits", "limit_m", "1")).isEqualTo(0.12);
+        assertThat(((Json.Items) at(answer, "steady", "knots", "A", "at")).values())
+                .hasSize(3);
+        assertThat(at(answer, "steady", "knots", "B", "against_master")).isEqualTo(Json.of(false));
+        assertThat(number(answer, "share_range", "A", "0")).isLessThan(0.5);
+        assertThat(at(answer, "cuts", "2", "strand")).isEqualTo(Json.of("slider"));
+        assertThat(at(answer, "cuts", "2", "held")).isEqualTo(Json.of(true));
+        assertThat(((Json.Fields) at(answer, "cuts", "2")).field("as_loss_of")).isEmpty();
+
+        Json.Fields found = answer(LIMITED.replace("\"limit_m\": [0.1, 0.12]", "\"limit_range_deg\": [-10, 10]"));
+        assertThat(number(found, "limits", "limit_m", "0")).isBetween(0.005, 0.2);
     }
 
     @Test

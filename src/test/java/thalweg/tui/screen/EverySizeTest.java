@@ -63,6 +63,10 @@ final class EverySizeTest {
                 toStation(walk);
                 walk.type("rx");
             }),
+            Map.entry("rig-compare", walk -> {
+                toStation(walk);
+                walk.type("rs");
+            }),
             Map.entry("rig-form", walk -> {
                 toStation(walk);
                 walk.type("ro").press(Key.Named.DOWN, 4);

@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,6 +20,8 @@ import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.placing.Placing;
+import thalweg.rig.RigInput;
+import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.ReadWaypoints;
 import thalweg.testing.RandomRecords;
@@ -38,6 +41,7 @@ final class PlacesTest {
                     new FindRecord(walk.session()).canyon("éclusaune").named();
             Trip trip =
                     new RandomRecords(1, RandomRecords.Fill.NOTHING).things().trip(uid, uid);
+            RigInput rig = AnalyzeRig.read(Path.of("sample-data/rigs/two-bolts-level.json"));
             List<Go> places = List.of(
                     new Go.Canyons(),
                     new Go.Parts(),
@@ -63,6 +67,7 @@ final class PlacesTest {
                     new Go.Inspect(station, List.of()),
                     new Go.WriteNote(uid, "Porte"),
                     new Go.Rig(station, anchor),
+                    new Go.Compare(rig, true),
                     new Go.WriteSheet(uid, "Éclusaune"),
                     new Go.ReadWaypoints(Optional.empty(), uid),
                     new Go.PlaceWaypoints(

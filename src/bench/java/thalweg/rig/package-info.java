@@ -1,0 +1,7 @@
+/**
+ * What the calculator takes, measured.
+ */
+@NullMarked
+package thalweg.rig;
+
+import org.jspecify.annotations.NullMarked;

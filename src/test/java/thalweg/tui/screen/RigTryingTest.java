@@ -1,0 +1,105 @@
+package thalweg.tui.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import thalweg.logbook.StationRecord;
+import thalweg.service.FindRecord;
+import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Key;
+
+/** What somebody tries on the rig screen: other layouts, directions and places, and steps back. */
+final class RigTryingTest {
+
+    private static final Key SAVE = Key.ctrl('s');
+
+    private static Walk atPorte(int rows, int columns, Glyphs glyphs) {
+        Walk walk = Walk.sample(rows, columns, glyphs);
+        return walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);
+    }
+
+    private static StationRecord porte(Walk walk) {
+        return new FindRecord(walk.session()).station("éclusaune/porte").station();
+    }
+
+    @Test
+    void layoutsStandSideBySideAndTurnWithWhatMatters() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r")
+                    .type("o")
+                    .press(Key.Named.DOWN, 2)
+                    .press(Key.ctrl('u'))
+                    .type("25°");
+            walk.press(SAVE).type("s");
+            assertThat(walk.screen())
+                    .contains("The figures speak for limited.", "Nobody said what matters most.")
+                    .contains("Does the load stay in one direction? No.");
+
+            walk.type("mm");
+            assertThat(walk.screen()).contains("The figures speak for focused, where little extension matters most.");
+        }
+    }
+
+    @Test
+    void onNarrowTerminalsLayoutsAreToldOneByOne() {
+        try (Walk walk = atPorte(60, 40, Glyphs.BRAILLE)) {
+            walk.type("rs");
+
+            assertThat(walk.screen()).contains("focused: E ", "limited: E ");
+        }
+    }
+
+    @Test
+    void theLoadSwingsThroughItsSwayByKey() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("r.");
+            assertThat(walk.screen()).contains("The load does not sway; o states how far it does.");
+
+            walk.type("o").press(Key.Named.DOWN, 2).type("20°").press(SAVE).type("...");
+            assertThat(walk.screen()).contains("Load toward 6.0°: left bolt ");
+            walk.type(",,,,,,,,,,,,,,,,,,");
+            assertThat(walk.screen()).contains("Load toward -20.0°: left bolt ");
+        }
+    }
+
+    @Test
+    void stepsAreTakenBackOneByOne() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("rz");
+            assertThat(walk.screen()).contains("Nothing was changed here yet.");
+            String first = walk.screen().lines().skip(1).findFirst().orElseThrow();
+
+            walk.press(Key.Named.RIGHT, 2)
+                    .type("o")
+                    .press(Key.ctrl('u'))
+                    .type("150 kg")
+                    .press(SAVE);
+            assertThat(walk.screen()).contains("Load 150 kg").doesNotContain("start values");
+            walk.type("z");
+            assertThat(walk.screen()).contains("Load 100 kg", "start values");
+            walk.type("zz");
+            assertThat(walk.screen().lines().skip(1).findFirst().orElseThrow()).isEqualTo(first);
+        }
+    }
+
+    @Test
+    void aPointIsTriedInAnotherPlaceAndThePartStays() {
+        try (Walk walk = atPorte(60, 120, Glyphs.BRAILLE)) {
+            walk.type("r").type("o").press(Key.Named.UP, 4).press(Key.ctrl('u')).type("-0.5 m, 0.1 m");
+            walk.press(Key.Named.DOWN).press(Key.ctrl('u')).type("8 kN").press(SAVE);
+            assertThat(walk.screen()).contains("Not as it is entered: left bolt.");
+            walk.type("a");
+
+            assertThat(porte(walk).analyses().get(0).content().input())
+                    .contains("\"at\": [-0.5, 0.1, 0]", "\"strength_kN\": 8");
+            assertThat(porte(walk)
+                            .parts()
+                            .get(0)
+                            .part()
+                            .strength()
+                            .orElseThrow()
+                            .inKilonewtons())
+                    .isEqualTo(25);
+        }
+    }
+}
