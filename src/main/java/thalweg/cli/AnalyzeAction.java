@@ -49,11 +49,6 @@ final class AnalyzeAction extends Action {
     @Option(names = "--attach", description = "keep the analysis with that station")
     private boolean attach;
 
-    @Option(
-            names = "--peak-range",
-            description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
-    private boolean peakRange;
-
     @Option(names = "--compare", description = "set every layout on the same points side by side")
     private boolean compare;
 
@@ -62,6 +57,11 @@ final class AnalyzeAction extends Action {
             paramLabel = "WHAT",
             description = "what matters most, with --compare: equal-shares or little-extension")
     private @Nullable String matters;
+
+    @Option(
+            names = "--peak-range",
+            description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
+    private boolean peakRange;
 
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
@@ -133,18 +133,18 @@ final class AnalyzeAction extends Action {
 
     private void show(RigInput input) {
         RigStudy study = RigStudy.of(Analyze.of(input)).withBestFocus().with(cascade.odds(input, this::tell));
-        study = peakRange ? study.withPeakRange() : study;
         if (compare) {
             study = study.comparing(priority());
         }
+        study = peakRange ? study.withPeakRange() : study;
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
         surrounds().out().flush();
     }
 
     private int lines() {
-        if (json || attach || cascade.asked() || compare || peakRange) {
-            throw new InputException("--jsonl goes neither with --json nor with --attach, --cascade, --compare or"
-                    + " --peak-range; leave one of them out.");
+        if (json || attach || cascade.asked() || peakRange || compare) {
+            throw new InputException("--jsonl does not go with --json, --attach, --cascade, --peak-range or --compare;"
+                    + " leave one of them out.");
         }
         AnalyzeLines work = new AnalyzeLines(this::send);
         int code = ExitCodes.DONE;

@@ -38,28 +38,6 @@ final class StudyReport {
         return lines;
     }
 
-    private List<String> peaks(PeakRange range) {
-        if (range.losses().isEmpty()) {
-            return List.of("", phrases.say("rig.peaks.none"));
-        }
-        List<String> lines = new ArrayList<>(List.of("", phrases.say("rig.peaks")));
-        for (PeakRange.Loss loss : range.losses()) {
-            String points = loss.points().stream()
-                    .map(point -> phrases.say(
-                            "rig.peaks.point",
-                            point.point(),
-                            point.nominal().map(force -> force.print(units)).orElse(phrases.say("unknown")),
-                            point.low().print(units),
-                            point.high().print(units)))
-                    .collect(Collectors.joining(", "));
-            lines.add(phrases.say("rig.peaks.loss", loss.lost(), points));
-            if (!loss.complete() || loss.rising()) {
-                lines.add(phrases.say("rig.peaks.outside"));
-            }
-        }
-        return lines;
-    }
-
     private List<String> comparison(RigComparison comparison) {
         ComparisonWords words = new ComparisonWords(phrases, units);
         List<String> lines = new ArrayList<>();
@@ -80,6 +58,28 @@ final class StudyReport {
             lines.add(heading + ":");
             items.forEach(item -> lines.add("- " + item));
         }
+    }
+
+    private List<String> peaks(PeakRange range) {
+        if (range.losses().isEmpty()) {
+            return List.of("", phrases.say("rig.peaks.none"));
+        }
+        List<String> lines = new ArrayList<>(List.of("", phrases.say("rig.peaks")));
+        for (PeakRange.Loss loss : range.losses()) {
+            String points = loss.points().stream()
+                    .map(point -> phrases.say(
+                            "rig.peaks.point",
+                            point.point(),
+                            point.nominal().map(force -> force.print(units)).orElse(phrases.say("unknown")),
+                            point.low().print(units),
+                            point.high().print(units)))
+                    .collect(Collectors.joining(", "));
+            lines.add(phrases.say("rig.peaks.loss", loss.lost(), points));
+            if (!loss.complete() || loss.rising()) {
+                lines.add(phrases.say("rig.peaks.outside"));
+            }
+        }
+        return lines;
     }
 
     private List<String> cascade(CascadeOdds odds, RigInput input) {

@@ -7,15 +7,15 @@ import java.util.Optional;
  *
  * @param answer what the model says about the rig
  * @param bestFocus where the focus would spare the weakest point most
- * @param peakRange between what the model peaks lie
  * @param cascade how often points fail by chance
+ * @param peakRange between what the model peaks lie
  * @param comparison the layouts side by side
  */
 public record RigStudy(
         RigAnswer answer,
         Optional<BestFocus> bestFocus,
-        Optional<PeakRange> peakRange,
         Optional<CascadeOdds> cascade,
+        Optional<PeakRange> peakRange,
         Optional<RigComparison> comparison) {
 
     /** The answer, and nothing that takes longer. */
@@ -25,22 +25,22 @@ public record RigStudy(
 
     /** The same with the best focus. */
     public RigStudy withBestFocus() {
-        return new RigStudy(answer, Optional.of(FindBestFocus.of(answer.input())), peakRange, cascade, comparison);
-    }
-
-    /** The same with between what the peaks lie. */
-    public RigStudy withPeakRange() {
-        return new RigStudy(answer, bestFocus, Optional.of(FindPeakRange.of(answer)), cascade, comparison);
+        return new RigStudy(answer, Optional.of(FindBestFocus.of(answer.input())), cascade, peakRange, comparison);
     }
 
     /** The same with how often points fail by chance. */
     public RigStudy with(Optional<CascadeOdds> odds) {
-        return new RigStudy(answer, bestFocus, peakRange, odds, comparison);
+        return new RigStudy(answer, bestFocus, odds, peakRange, comparison);
+    }
+
+    /** The same with between what the peaks lie. */
+    public RigStudy withPeakRange() {
+        return new RigStudy(answer, bestFocus, cascade, Optional.of(FindPeakRange.of(answer)), comparison);
     }
 
     /** The same with the layouts side by side. */
     public RigStudy comparing(RigPriority priority) {
         return new RigStudy(
-                answer, bestFocus, peakRange, cascade, Optional.of(CompareLayouts.of(answer.input(), priority)));
+                answer, bestFocus, cascade, peakRange, Optional.of(CompareLayouts.of(answer.input(), priority)));
     }
 }

@@ -90,7 +90,7 @@ final class AnalyzeAndSheetTest {
         assertThat(shell.run("analyze", RIG, "--cascade", "--trials", "0").code())
                 .isEqualTo(2);
         assertThat(shell.run("analyze", "--jsonl", RIG, "--cascade").err())
-                .contains("nor with --attach, --cascade, --compare or");
+                .contains("does not go with --json, --attach, --cascade");
     }
 
     @Test

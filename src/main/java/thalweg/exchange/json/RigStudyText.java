@@ -33,8 +33,8 @@ final class RigStudyText {
     static void write(RigStudy study, FieldWriter out) {
         study.bestFocus().ifPresent(best -> bestFocus(best, out));
         study.cascade().ifPresent(odds -> cascade(odds, out));
-        study.peakRange().ifPresent(range -> peaks(range, out));
         study.comparison().ifPresent(comparison -> out.put("compare", RigComparisonText.of(comparison)));
+        study.peakRange().ifPresent(range -> peaks(range, out));
     }
 
     private static void peaks(PeakRange range, FieldWriter out) {

@@ -76,11 +76,11 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.FindBestFocus find) {
             return new Told.BestFocusFound(find.input(), AnalyzeRig.bestFocus(find.input()));
         }
-        if (effect instanceof Ask.FindPeakRange find) {
-            return new Told.PeakRangeFound(find.answer(), AnalyzeRig.peakRange(find.answer()));
-        }
         if (effect instanceof Ask.Compare compare) {
             return new Told.Compared(AnalyzeRig.compare(compare.input(), compare.priority()));
+        }
+        if (effect instanceof Ask.FindPeakRange find) {
+            return new Told.PeakRangeFound(find.answer(), AnalyzeRig.peakRange(find.answer()));
         }
         if (effect instanceof Ask.NextTrials next) {
             return new Told.CascadeRan(next.cascade(), RunCascade.next(next.cascade(), next.before()));

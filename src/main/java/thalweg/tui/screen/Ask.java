@@ -72,11 +72,11 @@ public sealed interface Ask extends Effect {
     /** A rig whose best focus is looked for; answered by {@link Told.BestFocusFound}. */
     record FindBestFocus(RigInput input) implements Ask {}
 
-    /** A rig whose peaks are to have their range; answered by {@link Told.PeakRangeFound}. */
-    record FindPeakRange(RigAnswer answer) implements Ask {}
-
     /** A rig whose points are to be rigged in every layout; answered by {@link Told.Compared}. */
     record Compare(RigInput input, RigPriority priority) implements Ask {}
+
+    /** A rig whose peaks are to have their range; answered by {@link Told.PeakRangeFound}. */
+    record FindPeakRange(RigAnswer answer) implements Ask {}
 
     /** The next trials of a cascade; answered by {@link Told.CascadeRan}. */
     record NextTrials(Cascade cascade, CascadeOdds before) implements Ask {}

@@ -3,14 +3,10 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thalweg.drawing.Drawing;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Knot;
-import thalweg.rig.PointLoss;
-import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
-import thalweg.rig.RigDrawing;
 import thalweg.rig.Vector3;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -20,11 +16,9 @@ import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
-import thalweg.tui.widget.DrawingView;
 import thalweg.tui.widget.Form;
 import thalweg.tui.widget.FormView;
 import thalweg.tui.widget.Paragraph;
-import thalweg.units.Length;
 
 /**
  * The rig of an anchor: a drawing whose forces follow as the focus moves, and what the calculator says beside it.
@@ -46,8 +40,6 @@ record RigScreen(
         Optional<Filled> options,
         RigView view)
         implements Screen {
-
-    private static final int LEAST_ROWS_FOR_BOTH = 20;
 
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
@@ -205,7 +197,7 @@ record RigScreen(
 
     private Step scrolled(int by, Surroundings around) {
         Canvas body = Canvas.of(around.rows() - 2, around.columns());
-        Canvas room = view.textOnly() && !around.wide() ? below(body) : textRoom(body, around);
+        Canvas room = pane().textRoom(body, around);
         int to = Paragraph.scrolled(text(around), view.top(), by, room.rows(), room.columns());
         return Step.stay(with(view.scrolledTo(to)));
     }
@@ -265,13 +257,8 @@ record RigScreen(
         return text;
     }
 
-    private static Canvas textRoom(Canvas canvas, Surroundings around) {
-        if (around.wide()) {
-            int width = canvas.columns() * 55 / 100;
-            return canvas.part(1, width + 1, canvas.rows() - 1, canvas.columns() - width - 2);
-        }
-        int height = canvas.rows() * 55 / 100;
-        return canvas.part(height, 1, canvas.rows() - height, canvas.columns() - 2);
+    private RigPane pane() {
+        return new RigPane(answer.figures(), view, draft());
     }
 
     @Override
@@ -283,57 +270,6 @@ record RigScreen(
                     around);
             return;
         }
-        boolean hasDrawing = answer.figures().isPresent();
-        boolean drawing = hasDrawing && (around.wide() || !view.textOnly());
-        boolean words = !hasDrawing || around.wide() || view.textOnly() || !oneAtATime(around);
-        canvas.fit(0, 1, canvas.columns() - 2, headLine(around), headStyle());
-        if (words) {
-            Paragraph.draw(drawing ? textRoom(canvas, around) : below(canvas), text(around), view.top(), around);
-        }
-        if (drawing) {
-            int width = around.wide() ? canvas.columns() * 55 / 100 : canvas.columns();
-            int height = around.wide() || !words ? canvas.rows() - 1 : canvas.rows() * 55 / 100 - 1;
-            List<String> unplaced = DrawingView.draw(
-                    canvas.part(1, 0, height, width), drawing(answer.figures().orElseThrow(), around), around.glyphs());
-            if (!unplaced.isEmpty()) {
-                canvas.part(1 + height - 1, 0, 1, width)
-                        .fit(0, 0, width, around.say("rig.not_drawn", String.join("; ", unplaced)), Style.CAUTION);
-            }
-        }
-    }
-
-    private Drawing drawing(RigAnswer figures, Surroundings around) {
-        return view.loss(answer.figures())
-                .map(loss -> RigDrawing.of(figures, loss, around.units()))
-                .orElseGet(() -> RigDrawing.of(figures, view.state(figures), around.units()));
-    }
-
-    private static Canvas below(Canvas canvas) {
-        return canvas.part(1, 1, canvas.rows() - 1, canvas.columns() - 2);
-    }
-
-    /** A small terminal shows either the drawing or the text. */
-    private static boolean oneAtATime(Surroundings around) {
-        return around.rows() < LEAST_ROWS_FOR_BOTH;
-    }
-
-    private Style headStyle() {
-        return view.loss(answer.figures()).map(LossText::style).orElse(Style.FAINT);
-    }
-
-    /** What the loss that is drawn comes to, or where the focus is. */
-    private String headLine(Surroundings around) {
-        Optional<PointLoss> loss = view.loss(answer.figures());
-        if (loss.isPresent()) {
-            return LossText.headline(loss.get(), around);
-        }
-        if (view.swung() != 0 && answer.figures().isPresent()) {
-            return RigText.swung(view.state(answer.figures().get()), around);
-        }
-        return draft().map(draft -> around.say(
-                        "rig.focus",
-                        new Length(draft.rig().focus().get(0)).printFine(around.units()),
-                        new Length(draft.rig().focus().get(1)).printFine(around.units())))
-                .orElse("");
+        pane().draw(canvas, text(around), around);
     }
 }

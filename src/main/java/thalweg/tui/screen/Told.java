@@ -64,11 +64,11 @@ public sealed interface Told extends Message {
     /** Where the focus of a rig would spare its weakest point most. */
     record BestFocusFound(RigInput input, BestFocus best) implements Told {}
 
-    /** Between what the peaks of a rig lie. */
-    record PeakRangeFound(RigAnswer answer, PeakRange range) implements Told {}
-
     /** The layouts side by side. */
     record Compared(RigComparison comparison) implements Told {}
+
+    /** Between what the peaks of a rig lie. */
+    record PeakRangeFound(RigAnswer answer, PeakRange range) implements Told {}
 
     /** What the trials of a cascade have come to so far. */
     record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}
