@@ -94,7 +94,7 @@ record Equilibrium(Network network, List<Double> lengths, double rounding, doubl
         }
         List<Vector3> directions = new ArrayList<>();
         for (int other : others) {
-            if (!together(other, node)) {
+            if (!together(node, other)) {
                 Vector3 along = place(other).minus(place(node));
                 directions.add(along.times(1 / along.length()));
             }

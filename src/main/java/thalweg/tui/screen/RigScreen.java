@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.BestFocus;
-import thalweg.rig.Cascade;
-import thalweg.rig.CascadeOdds;
 import thalweg.rig.Knot;
 import thalweg.rig.RigDraft;
 import thalweg.rig.Vector3;
@@ -95,7 +92,7 @@ record RigScreen(
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
         bindings.addAll(steps(around));
-        bindings.addAll(studies(around));
+        bindings.addAll(new StudyKeys(this).bindings(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.PAGE_DOWN, around.say("key.page_down"), () -> scrolled(5, around)));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-5, around))
@@ -133,46 +130,6 @@ record RigScreen(
                 view));
     }
 
-    private List<Binding> studies(Surroundings around) {
-        boolean none = answer.figures().isEmpty();
-        Optional<BestFocus.Found> best = answer.studies().best().flatMap(BestFocus::found);
-        return List.of(
-                Binding.of(
-                                Key.of('s'),
-                                around.say("key.compare"),
-                                () -> Step.open(
-                                        this,
-                                        new Go.Compare(
-                                                answer.figures().orElseThrow().input(), stated)))
-                        .unless(none, around.say("rig.no_answer")),
-                Binding.of(
-                                Key.of('b'),
-                                around.say("key.best_focus"),
-                                () -> Step.stay(this)
-                                        .doing(new Ask.FindBestFocus(
-                                                answer.figures().orElseThrow().input())))
-                        .unless(none, around.say("rig.no_answer")),
-                Binding.of(
-                                Key.of('c'),
-                                around.say(answer.studies().running().isPresent() ? "key.cascade_stop" : "key.cascade"),
-                                this::cascade)
-                        .unless(none, around.say("rig.no_answer")),
-                Binding.of(
-                                Key.of('p'),
-                                around.say("key.peak_range"),
-                                () -> Step.stay(this)
-                                        .doing(new Ask.FindPeakRange(
-                                                answer.figures().orElseThrow())))
-                        .unless(none, around.say("rig.no_answer"))
-                        .quiet(),
-                Binding.of(
-                                Key.of('m'),
-                                around.say("key.move_to_best"),
-                                () -> movedTo(best.orElseThrow().focus()))
-                        .unless(best.isEmpty(), around.say("rig.best.first"))
-                        .quiet());
-    }
-
     private RigScreen with(Optional<Filled> form) {
         return new RigScreen(station, anchor, rig, answer, stated, form, view);
     }
@@ -181,32 +138,12 @@ record RigScreen(
         return new RigScreen(station, anchor, rig, answer, stated, options, other);
     }
 
-    /** Begins one, or stops the one that runs. */
-    private Step cascade() {
-        if (answer.studies().running().isPresent()) {
-            return Step.stay(with(answer.with(answer.studies().stopped())));
-        }
-        Cascade cascade = new Cascade(answer.figures().orElseThrow().input());
-        CascadeOdds first = CascadeOdds.begin(CascadeOdds.TRIALS, CascadeOdds.SEED);
-        return Step.stay(studied(answer.studies().beginning(cascade, first))).doing(new Ask.NextTrials(cascade, first));
-    }
-
-    /** Goes on with the next trials, unless it was stopped or the rig has changed meanwhile. */
-    private Step ran(Told.CascadeRan ran) {
-        if (!answer.studies().runs(ran.cascade())) {
-            return Step.stay(this);
-        }
-        RigStudies now = answer.studies().with(ran.odds());
-        Step step = Step.stay(with(answer.with(now)));
-        return now.running().isEmpty() ? step : step.doing(new Ask.NextTrials(ran.cascade(), ran.odds()));
-    }
-
-    private RigScreen with(RigFigures others) {
+    RigScreen with(RigFigures others) {
         return new RigScreen(station, anchor, rig, others, stated, options, view);
     }
 
     /** What was asked for is at the top of the text, and the text is in sight. */
-    private RigScreen studied(RigStudies studies) {
+    RigScreen studied(RigStudies studies) {
         return new RigScreen(station, anchor, rig, answer.with(studies), stated, options, view.atText());
     }
 
@@ -231,7 +168,7 @@ record RigScreen(
     }
 
     /** To the centimetre, so that many small steps do not add up to an odd number. */
-    private Step movedTo(Vector3 place) {
+    Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
         Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
         return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), stated));
@@ -281,18 +218,9 @@ record RigScreen(
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
         }
-        if (message instanceof Told.BestFocusFound found) {
-            return answer.isOf(found.input())
-                    ? Step.stay(studied(answer.studies().with(found.best())))
-                    : Step.stay(this);
-        }
-        if (message instanceof Told.PeakRangeFound found) {
-            return answer.isOf(found.answer().input())
-                    ? Step.stay(studied(answer.studies().with(found.range())))
-                    : Step.stay(this);
-        }
-        if (message instanceof Told.CascadeRan ran) {
-            return ran(ran);
+        Optional<Step> studied = new StudyKeys(this).after(message);
+        if (studied.isPresent()) {
+            return studied.get();
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());

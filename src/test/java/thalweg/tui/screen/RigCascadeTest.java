@@ -116,6 +116,16 @@ final class RigCascadeTest {
     }
 
     @Test
+    void aMistakeEndsItAndIsSaid() {
+        Step begun = press(opened(), Key.of('c'));
+
+        Step failed = begun.screen().update(new Message.Failed(begun.effects().get(0), "This did not work."), AROUND);
+
+        assertThat(failed.notice().orElseThrow().text()).isEqualTo("This did not work.");
+        assertThat(text(failed)).contains("Stopped after 0 of 100000 trials.");
+    }
+
+    @Test
     void itComesToAnEnd() {
         try (Walk walk = Walk.sample(40, 120, Glyphs.BRAILLE)) {
             walk.press(Key.Named.ENTER).press(Key.Named.DOWN, 2).press(Key.Named.ENTER);

@@ -1,0 +1,118 @@
+package thalweg.tui.screen;
+
+import java.util.List;
+import java.util.Optional;
+import thalweg.rig.BestFocus;
+import thalweg.rig.Cascade;
+import thalweg.rig.CascadeOdds;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigInput;
+import thalweg.tui.core.Binding;
+import thalweg.tui.core.Key;
+import thalweg.tui.core.Message;
+import thalweg.tui.core.Step;
+import thalweg.tui.core.Surroundings;
+
+/** What of the rig screen asks for studies, which take longer than a key may wait, and takes in what comes of them. */
+final class StudyKeys {
+
+    private final RigScreen screen;
+
+    /**
+     * @param screen as it is now
+     */
+    StudyKeys(RigScreen screen) {
+        this.screen = screen;
+    }
+
+    private RigStudies studies() {
+        return screen.answer().studies();
+    }
+
+    private RigAnswer answer() {
+        return screen.answer().figures().orElseThrow();
+    }
+
+    List<Binding> bindings(Surroundings around) {
+        boolean none = screen.answer().figures().isEmpty();
+        String nothing = around.say("rig.no_answer");
+        Optional<BestFocus.Found> best = studies().best().flatMap(BestFocus::found);
+        return List.of(
+                Binding.of(Key.of('s'), around.say("key.compare"), this::compare)
+                        .unless(none, nothing),
+                Binding.of(Key.of('b'), around.say("key.best_focus"), this::bestFocus)
+                        .unless(none, nothing),
+                Binding.of(
+                                Key.of('c'),
+                                around.say(studies().running().isPresent() ? "key.cascade_stop" : "key.cascade"),
+                                this::cascade)
+                        .unless(none, nothing),
+                Binding.of(Key.of('p'), around.say("key.peak_range"), this::peakRange)
+                        .unless(none, nothing)
+                        .quiet(),
+                Binding.of(
+                                Key.of('m'),
+                                around.say("key.move_to_best"),
+                                () -> screen.movedTo(best.orElseThrow().focus()))
+                        .unless(best.isEmpty(), around.say("rig.best.first"))
+                        .quiet());
+    }
+
+    private Step compare() {
+        return Step.open(screen, new Go.Compare(answer().input(), screen.stated()));
+    }
+
+    private Step bestFocus() {
+        return Step.stay(screen).doing(new Ask.FindBestFocus(answer().input()));
+    }
+
+    private Step peakRange() {
+        return Step.stay(screen).doing(new Ask.FindPeakRange(answer()));
+    }
+
+    /** Begins one, or stops the one that runs. */
+    private Step cascade() {
+        if (studies().running().isPresent()) {
+            return stopped();
+        }
+        Cascade cascade = new Cascade(answer().input());
+        CascadeOdds first = CascadeOdds.begin(CascadeOdds.TRIALS, CascadeOdds.SEED);
+        return Step.stay(screen.studied(studies().beginning(cascade, first))).doing(new Ask.NextTrials(cascade, first));
+    }
+
+    private Step stopped() {
+        return Step.stay(screen.with(screen.answer().with(studies().stopped())));
+    }
+
+    /** What follows a message, if it is about a study. */
+    Optional<Step> after(Message message) {
+        if (message instanceof Told.BestFocusFound found) {
+            return Optional.of(shown(found.input(), studies().with(found.best())));
+        }
+        if (message instanceof Told.PeakRangeFound found) {
+            return Optional.of(shown(found.answer().input(), studies().with(found.range())));
+        }
+        if (message instanceof Told.CascadeRan ran) {
+            return Optional.of(ran(ran));
+        }
+        if (message instanceof Message.Failed failed && failed.effect() instanceof Ask.NextTrials) {
+            return Optional.of(stopped().refusing(failed.sentence()));
+        }
+        return Optional.empty();
+    }
+
+    /** A study of a rig that has changed meanwhile is not shown. */
+    private Step shown(RigInput input, RigStudies now) {
+        return Step.stay(screen.answer().isOf(input) ? screen.studied(now) : screen);
+    }
+
+    /** Goes on with the next trials, unless it was stopped or the rig has changed meanwhile. */
+    private Step ran(Told.CascadeRan ran) {
+        if (!studies().runs(ran.cascade())) {
+            return Step.stay(screen);
+        }
+        RigStudies now = studies().with(ran.odds());
+        Step step = Step.stay(screen.with(screen.answer().with(now)));
+        return now.running().isEmpty() ? step : step.doing(new Ask.NextTrials(ran.cascade(), ran.odds()));
+    }
+}
