@@ -94,7 +94,7 @@ public final class CompareLayouts {
         return new RigQuestion(
                 asked,
                 Optional.of(yes),
-                (strongest == weakest
+                (strongest.equals(weakest)
                                 ? "All are stated to be equally strong"
                                 : "By stated strengths " + strongest.name() + " holds " + Figures.times(apart)
                                         + " times what " + weakest.name() + " does")
@@ -208,7 +208,7 @@ public final class CompareLayouts {
         List<String> lines = new ArrayList<>();
         lines.add(figures(choice));
         layouts.stream()
-                .filter(other -> other != choice)
+                .filter(other -> !isSame(other, choice))
                 .forEach(other -> lines.add(other.answer().isPresent() ? figures(other) : absent(other)));
         if (choice.leastRatio().isEmpty()) {
             lines.add("Strengths are not all known, so layouts are held against each other by the hardest pull alone.");
@@ -221,6 +221,10 @@ public final class CompareLayouts {
             lines.add("What friction does to the shares over more than two points is not known; it is left out.");
         }
         return lines;
+    }
+
+    private static boolean isSame(LaidOut one, LaidOut other) {
+        return one.kind() == other.kind() && one.focusMoved() == other.focusMoved();
     }
 
     private static String absent(LaidOut layout) {
@@ -260,7 +264,7 @@ public final class CompareLayouts {
             turningSway(choice).ifPresent(lines::add);
         }
         for (RigPriority other : RigPriority.values()) {
-            Optional<LaidOut> then = chosen(left, other).filter(one -> one != choice);
+            Optional<LaidOut> then = chosen(left, other).filter(one -> !isSame(one, choice));
             if (other != priority && other != RigPriority.UNSTATED && then.isPresent()) {
                 String matters = other == RigPriority.EQUAL_SHARES ? "equal shares" : "little extension";
                 lines.add("If " + matters + " matter" + (other == RigPriority.EQUAL_SHARES ? "" : "s") + " most: "

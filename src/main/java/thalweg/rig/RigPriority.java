@@ -11,6 +11,15 @@ public enum RigPriority {
     /** That nothing drops far when a point goes: a ledge or an edge below, a person beside the anchor. */
     LITTLE_EXTENSION;
 
+    /** The next of them, after the last one the first again. */
+    public RigPriority next() {
+        return switch (this) {
+            case UNSTATED -> EQUAL_SHARES;
+            case EQUAL_SHARES -> LITTLE_EXTENSION;
+            case LITTLE_EXTENSION -> UNSTATED;
+        };
+    }
+
     /** How a command spells it: "equal-shares". */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

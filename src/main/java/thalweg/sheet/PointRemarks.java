@@ -87,7 +87,8 @@ public final class PointRemarks {
     private Optional<Remark> strength(RigPoint point, PartRecord part) {
         Optional<Force> computed = point.strength();
         Optional<Force> entered = part.part().strength();
-        boolean same = computed.isPresent() && entered.isPresent()
+        boolean both = computed.isPresent() && entered.isPresent();
+        boolean same = both
                 ? Math.abs(computed.get().newtons() / entered.get().newtons() - 1) < SAME_STRENGTH
                 : computed.isEmpty() && entered.isEmpty();
         return same

@@ -60,8 +60,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
     }
 
     private Step nextPriority() {
-        RigPriority[] all = RigPriority.values();
-        RigPriority next = all[(priority.ordinal() + 1) % all.length];
+        RigPriority next = priority.next();
         return Step.stay(new CompareScreen(input, stated, next, comparison, 0)).doing(new Ask.Compare(input, next));
     }
 
