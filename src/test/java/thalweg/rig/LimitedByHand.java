@@ -72,7 +72,8 @@ final class LimitedByHand {
     double energy(double[] ring) {
         double[] ways = ways(ring);
         Inside inside = inside(ways);
-        double cordLength = ways[0] - inside.lengths().get(0) + ways[1] - inside.lengths().get(1);
+        double cordLength =
+                ways[0] - inside.lengths().get(0) + ways[1] - inside.lengths().get(1);
         double sum = cordRate / 2 * Math.pow(Math.max(0, cordLength - cord), 2);
         for (int i = 0; i < 2; i++) {
             sum += rate[i] / 2 * Math.pow(Math.max(0, inside.lengths().get(i) - rest[i]), 2);

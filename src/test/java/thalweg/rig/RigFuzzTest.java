@@ -37,7 +37,8 @@ class RigFuzzTest {
         RandomRigs limited = new RandomRigs(RigKind.LIMITED, SEED + rigs.size());
         for (int i = 0; i < RIGS; i++) {
             // Every second one is limited, for it has the most states.
-            RigInput input = i % 2 == 0 ? limited.next() : rigs.get(i / 2 % rigs.size()).next();
+            RigInput input =
+                    i % 2 == 0 ? limited.next() : rigs.get(i / 2 % rigs.size()).next();
             RigState steady = Rigs.steady(input);
             met.merge(state(input, steady), 1, Integer::sum);
             assertBalanced(input, steady);
