@@ -165,20 +165,28 @@ final class Build {
             options.add(key(one));
             labels.add(Looks.word(around, list, one));
         });
-        fields.add(Field.choice(
+        String help = around.say("help." + label);
+        fields.add(hinted(Field.choice(
                 key,
                 around.say(label),
-                around.say("help." + label),
+                help,
                 options,
                 labels,
-                chosen.map(Build::key).orElse("")));
+                chosen.map(Build::key).orElse(""))));
         return this;
     }
 
     /** One of some options with labels of their own. */
     Build options(String key, String label, List<String> options, List<String> labels, String chosen) {
-        fields.add(Field.choice(key, label, around.say("help.form.choice"), options, labels, chosen));
+        fields.add(hinted(Field.choice(key, label, around.say("help.form.choice"), options, labels, chosen)));
         return this;
+    }
+
+    /** The field with a word on letters by which several of its options begin, if there are such. */
+    private Field hinted(Field field) {
+        return field.input() instanceof Field.Input.Chosen chosen && chosen.sharesLetters()
+                ? field.withHelp(field.help() + " " + around.say("help.form.choice.again"))
+                : field;
     }
 
     /** One of some options, which a letter chooses before it moves on. */
