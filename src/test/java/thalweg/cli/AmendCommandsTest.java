@@ -238,7 +238,9 @@ final class AmendCommandsTest {
             inspect probe/first webbing worn --round latest | There is no round in Probe; `round CANYON` enters one.
             inspect probe/first webbing worn --photo no.jpg | There is no photo no.jpg; check the path.
             round probe --on 2026-12                        | The date 2026-12 has not come yet
-            round probe --on soon                           | The date "soon" does not exist
+            round probe --on soon                           | The date "soon" cannot be read
+            round probe --on 1850                           | The date 1850 lies before 1900; was another year meant?
+            inspect probe/first webbing worn --on 1850-05   | The date 1850-05 lies before 1900; was another year meant?
             """)
     void wrongUseIsOneSentence(String line, String sentence) {
         assertThat(refused(line.split(" "))).contains(sentence);

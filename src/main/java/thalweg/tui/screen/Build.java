@@ -76,7 +76,7 @@ final class Build {
         return this;
     }
 
-    /** A date that must be there and have come. */
+    /** A date on which somebody saw something: it must be there, have come, and be believed. */
     Build day(String key, String label, String text) {
         String missing = around.say("form.missing");
         return line(
@@ -86,12 +86,20 @@ final class Build {
                 Limits.NAME,
                 typed -> typed.isBlank()
                         ? Optional.of(missing)
-                        : reading(this::past).apply(typed));
+                        : reading(this::seen).apply(typed));
     }
 
     /** A date that may be left empty but must have come. */
     Build past(String key, String label, String text) {
         return line(key, label, text, Limits.NAME, reading(this::past));
+    }
+
+    private PartialDate seen(String typed) {
+        PartialDate date = past(typed);
+        date.tooEarlyToBeSeen().ifPresent(why -> {
+            throw new InputException(around.say("form.too_early", date.print(), why));
+        });
+        return date;
     }
 
     private PartialDate past(String typed) {
