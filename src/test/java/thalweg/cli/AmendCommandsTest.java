@@ -231,7 +231,7 @@ final class AmendCommandsTest {
             redo                                            | There is nothing to bring again.
             changes --most 0                                | --most is a number from 1 to
             changes probe --change 1                        | leave the canyon out
-            remove probe                                    | Missing required option: '--reason=TEXT'
+            remove probe                                    | --reason TEXT is needed here. See thalweg remove --help.
             inspect probe/first webbing worn --water deep   | The water level "deep" is not known; it is one of dry, low
             inspect probe/first webbing worn --work glued   | The work "glued" is not known; it is one of added
             inspect probe/first webbing worn --left not-seen | The condition as left "not-seen" is not known

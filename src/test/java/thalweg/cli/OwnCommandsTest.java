@@ -178,7 +178,7 @@ final class OwnCommandsTest {
             assertThat(ran.code()).isEqualTo(2);
             assertThat(ran.err().lines()).hasSize(1);
             assertThat(ran.err())
-                    .contains("part.json is not valid JSON at line "
+                    .contains("part.json ends in the middle, at line "
                             + text.lines().count() + ", column ");
             assertThat(Path.of(other)).doesNotExist();
         }
