@@ -70,7 +70,7 @@ public final class Entered {
      */
     public static String reason(String reason) {
         if (reason.isBlank()) {
-            throw new InputException("A word of reason is needed; it stays with the entry.");
+            throw new InputException("A word of reason is needed; it is kept with what was changed.");
         }
         return read(Json.fields().put(WithdrawalBody.REASON, reason).done(), WithdrawalBody::read);
     }

@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import thalweg.service.Remarks;
 
 /** One command: runs, prints, and says its exit code. */
 @Command(
@@ -37,6 +38,11 @@ abstract class Action implements Callable<Integer> {
     /** Prints a result. */
     final void print(String text) {
         surrounds().out().print(text.endsWith("\n") ? text : text + "\n");
+    }
+
+    /** Tells a person what contradicts itself since something was saved. */
+    final void remark(Remarks remarks) {
+        remarks.since().forEach(one -> tell("Remark: " + one));
     }
 
     /** Tells a person something beside the result. */

@@ -1,5 +1,6 @@
 package thalweg.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -25,6 +26,7 @@ final class CheckAction extends Action {
     @Override
     public Integer call() {
         List<String> findings;
+        Path file;
         List<String> contradictions = List.of();
         try (Session session = rebuild ? shared().writing() : shared().reading()) {
             CheckDatabase check = new CheckDatabase(session);
@@ -32,12 +34,14 @@ final class CheckAction extends Action {
                 check.rebuild();
             }
             findings = check.findings();
+            file = session.file();
             if (findings.isEmpty()) {
                 contradictions = check.contradictions();
             }
         }
-        findings.forEach(this::print);
         if (!findings.isEmpty()) {
+            print("The database " + file + " is not as it should be:");
+            findings.forEach(line -> print("  " + line));
             return ExitCodes.NO;
         }
         print("The file is whole, and every table follows from the ledger.");

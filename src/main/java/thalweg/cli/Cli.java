@@ -3,12 +3,12 @@ package thalweg.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import thalweg.fault.AppException;
+import thalweg.fault.ThereAlreadyException;
 
 /** Runs the command that the arguments name. */
 public final class Cli {
@@ -84,14 +84,14 @@ public final class Cli {
         line.setOut(new PrintWriter(surrounds.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surrounds.err(), true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((wrong, given) -> {
-            String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
-            surrounds
-                    .err()
-                    .println(sentence(Objects.requireNonNullElse(wrong.getMessage(), "")) + " See " + command
-                            + " --help.");
+            surrounds.err().println(WrongUse.sentence(wrong));
             return ExitCodes.WRONG_INPUT;
         });
         line.setExecutionExceptionHandler((failure, command, parsed) -> {
+            if (failure instanceof ThereAlreadyException there) {
+                surrounds.err().println(there.sentence("--overwrite"));
+                return ExitCodes.of(there);
+            }
             if (failure instanceof AppException answer) {
                 surrounds.err().println(answer.sentence());
                 return ExitCodes.of(answer);
@@ -105,14 +105,5 @@ public final class Cli {
         int code = line.execute(arguments.toArray(new String[0]));
         surrounds.out().flush();
         return code;
-    }
-
-    private static String sentence(String message) {
-        String line = message.lines()
-                .findFirst()
-                .filter(text -> !text.isBlank())
-                .orElse("The arguments are wrong")
-                .strip();
-        return line.endsWith(".") || line.endsWith("?") ? line : line + ".";
     }
 }

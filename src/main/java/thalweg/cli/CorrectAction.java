@@ -23,6 +23,7 @@ import thalweg.logbook.Work;
 import thalweg.route.Prose;
 import thalweg.service.AddEntries;
 import thalweg.service.FindThing;
+import thalweg.service.Remarks;
 import thalweg.service.Session;
 
 /** Puts another entry in the place of one that was wrong. */
@@ -66,6 +67,7 @@ final class CorrectAction extends Action {
         try (Session session = shared().writing()) {
             FindThing.EntryInCanyon found = new FindThing(session).entry(entry);
             AddEntries entries = new AddEntries(session);
+            Remarks remarks = Remarks.before(session, found.canyon().canyon().uid());
             Uid wrong = found.entry().uid();
             String why = reason == null ? "" : reason;
             if (found.entry().content() instanceof Inspection inspection) {
@@ -81,6 +83,7 @@ final class CorrectAction extends Action {
                 throw new InputException("A rig analysis is never corrected; withdraw it and attach another.");
             }
             tell(new Amended(surrounds().phrases(), shared().units()).latest(session));
+            remark(remarks);
         }
         return ExitCodes.DONE;
     }

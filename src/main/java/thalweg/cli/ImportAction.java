@@ -56,6 +56,7 @@ final class ImportAction extends Action {
             }
             print(report(preview.plan()));
             if (preview.plan().isEmpty()) {
+                tell("There is nothing to take in.");
                 return ExitCodes.DONE;
             }
             if (dryRun || !accepted()) {
@@ -121,12 +122,9 @@ final class ImportAction extends Action {
         out.append(plan.isEmpty() ? "Nothing new in " : "Found in ")
                 .append(plan.canyons() == 1 ? "1 canyon" : plan.canyons() + " canyons")
                 .append(": ")
-                .append(plan.added())
-                .append(" new things, ")
-                .append(plan.facts().size())
-                .append(" new entries, ")
-                .append(plan.revisions().size() - plan.added())
-                .append(" changed things, ")
+                .append(count(plan.added(), "new thing", "new things"))
+                .append(count(plan.facts().size(), "new entry", "new entries"))
+                .append(count(plan.revisions().size() - plan.added(), "changed thing", "changed things"))
                 .append(plan.unchanged())
                 .append(" here already.\n");
         plan.remarks().forEach(remark -> out.append(remark).append('\n'));
@@ -141,6 +139,10 @@ final class ImportAction extends Action {
                         .append(shown(change.after()))
                         .append('\n'));
         return out.toString();
+    }
+
+    private static String count(int number, String one, String more) {
+        return number + " " + (number == 1 ? one : more) + ", ";
     }
 
     private static String shown(String value) {

@@ -17,6 +17,7 @@ import thalweg.logbook.Work;
 import thalweg.route.PartialDate;
 import thalweg.service.AddEntries;
 import thalweg.service.FindRecord;
+import thalweg.service.Remarks;
 import thalweg.service.Session;
 
 /** Enters what was found on one part. */
@@ -66,6 +67,7 @@ final class InspectAction extends Action {
                     .by()
                     .or(() -> round.map(entry -> entry.content().by()))
                     .orElse(session.keeper());
+            Remarks remarks = Remarks.before(session, record.part().uid());
             new AddEntries(session)
                     .inspections(List.of(new Inspection(
                             record.part().uid(),
@@ -90,6 +92,7 @@ final class InspectAction extends Action {
                                     surrounds().phrases())
                             : surrounds().phrases().say("condition.not_seen"))
                     + ".");
+            remark(remarks);
         }
         return ExitCodes.DONE;
     }

@@ -115,6 +115,12 @@ public final class JsonDocument {
         try (JsonParser parser = READER.createParser(text)) {
             return read(source, parser);
         } catch (JsonProcessingException e) {
+            if (e.getOriginalMessage().startsWith("Unexpected end-of-input")) {
+                throw new JsonException(
+                        source.name() + " ends in the middle, at " + source.place(e.getLocation())
+                                + "; it was cut off on its way, or brackets are not closed.",
+                        e);
+            }
             throw new JsonException(
                     source.name() + " is not valid JSON at " + source.place(e.getLocation()) + ": "
                             + reason(e.getOriginalMessage()) + ".",

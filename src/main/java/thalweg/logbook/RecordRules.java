@@ -59,6 +59,7 @@ public final class RecordRules {
     private void canyon(CanyonRecord record) {
         List<String> here = List.of(record.canyon().name());
         record.rounds().forEach(round -> rounds.add(round.uid()));
+        record.countingRounds().forEach(round -> seen(round.content().on(), "A round", here));
         longestDrop(record, here);
         Optional<LineRecord> last = Optional.empty();
         for (LineRecord place : record.line()) {
@@ -117,7 +118,7 @@ public final class RecordRules {
             sameLabels(anchor, here);
             anchor.parts().forEach(part -> part(part, and(here, part.part().label())));
         }
-        record.countingNotes().forEach(note -> future(note.content().on(), "A rigging note", here));
+        record.countingNotes().forEach(note -> seen(note.content().on(), "A rigging note", here));
         record.countingAnalyses().forEach(analysis -> future(analysis.content().on(), "A rig analysis", here));
     }
 
@@ -160,7 +161,7 @@ public final class RecordRules {
 
     private void inspection(Inspection inspection, List<String> here) {
         String which = "The inspection of " + inspection.on().print();
-        future(inspection.on(), "An inspection", here);
+        seen(inspection.on(), "An inspection", here);
         boolean mended = inspection.found().isPresent()
                 && inspection.left().isPresent()
                 && inspection.found().get().isWorseThan(inspection.left().get());
@@ -170,6 +171,12 @@ public final class RecordRules {
         if (inspection.round().filter(round -> !rounds.contains(round)).isPresent()) {
             add(here, which + " belongs to a round that is not among those of the canyon.");
         }
+    }
+
+    private void seen(PartialDate date, String what, List<String> here) {
+        date.tooEarlyToBeSeen()
+                .ifPresent(why -> add(here, what + " is dated " + date.print() + ", which " + why + "."));
+        future(date, what, here);
     }
 
     private void future(PartialDate date, String what, List<String> here) {

@@ -53,8 +53,6 @@ public record Trip(
     /** Longest rope that is believed [cm]: 1,000 m. */
     public static final long MOST_ROPE_CM = 100_000;
 
-    private static final int EARLIEST_YEAR = 1900;
-
     private static final int YEARS_AHEAD = 5;
 
     /**
@@ -134,8 +132,8 @@ public record Trip(
      * @param today from which on a day lies ahead
      */
     public static Optional<String> doubt(State state, PartialDate on, LocalDate today) {
-        if (on.year() < EARLIEST_YEAR) {
-            return Optional.of("lies before " + EARLIEST_YEAR);
+        if (on.tooEarlyToBeSeen().isPresent()) {
+            return on.tooEarlyToBeSeen();
         }
         if (state == State.DONE && !on.hasBegunBy(today)) {
             return Optional.of("has not come yet, so the trip is not done; today is " + today);

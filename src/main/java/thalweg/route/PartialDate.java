@@ -5,6 +5,7 @@ import java.time.Period;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
@@ -24,7 +25,17 @@ public record PartialDate(int year, int month, int day) {
 
     private static final Pattern SHAPE = Pattern.compile("(\\d{4})(?:-(\\d{2})(?:-(\\d{2}))?)?");
 
+    /** Earlier years are taken for slips of the keys even of an old tree or piton; a decision, there is no source. */
     private static final int EARLIEST = 1800;
+
+    /**
+     * The year from which on a day is believed of what people see and do here: inspections, rounds, notes, trips. What is
+     * looked at may be older, a tree or an old piton, so that parts placed go back as far as dates do. A decision, there is
+     * no source: nobody alive has looked at an anchor before.
+     */
+    public static final int EARLIEST_SEEN = 1900;
+
+    private static final String WRITE = "; write a day, month or year as 2019-06-14, 2019-06 or 2019.";
 
     public PartialDate {
         if (!exists(year, month, day)) {
@@ -40,7 +51,7 @@ public record PartialDate(int year, int month, int day) {
     /**
      * Reads "2019-06-14", "2019-06" or "2019".
      *
-     * @throws InputException when it is no date
+     * @throws InputException when it is no date, saying whether it is too early, does not exist or cannot be read
      */
     public static PartialDate parse(String text) {
         Matcher shape = SHAPE.matcher(text.strip());
@@ -53,9 +64,23 @@ public record PartialDate(int year, int month, int day) {
                 return new PartialDate(year, month, day);
             }
         }
-        String shown = text.strip().length() > 30 ? text.strip().substring(0, 30) + "..." : text.strip();
-        throw new InputException("The date \"" + shown
-                + "\" does not exist; write a day, month or year as 2019-06-14, 2019-06 or 2019.");
+        throw new InputException("The date \"" + shown(text.strip()) + "\" " + wrong(shape) + WRITE);
+    }
+
+    private static String shown(String text) {
+        return text.length() > 30 ? text.substring(0, 30) + "..." : text;
+    }
+
+    private static String wrong(Matcher shape) {
+        if (!shape.matches()) {
+            return "cannot be read";
+        }
+        return Integer.parseInt(shape.group(1)) < EARLIEST ? "lies before " + EARLIEST : "does not exist";
+    }
+
+    /** Why somebody cannot have seen or done anything then, as the end of a sentence; empty where it is believed. */
+    public Optional<String> tooEarlyToBeSeen() {
+        return year < EARLIEST_SEEN ? Optional.of("lies before " + EARLIEST_SEEN) : Optional.empty();
     }
 
     private static boolean exists(int year, int month, int day) {

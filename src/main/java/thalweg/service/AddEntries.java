@@ -31,10 +31,10 @@ public final class AddEntries {
     /**
      * Adds the inspections of one visit together.
      *
-     * @throws InputException when the date has not come yet
+     * @throws InputException when the date has not come yet or is not believed
      */
     public void inspections(List<Inspection> inspections) {
-        inspections.forEach(inspection -> refuseFuture(inspection.on()));
+        inspections.forEach(inspection -> refuseUnbelieved(inspection.on()));
         append(inspections.stream()
                 .map(inspection -> FactBody.of(Entered.of(inspection)))
                 .toList());
@@ -43,20 +43,20 @@ public final class AddEntries {
     /**
      * Adds a rigging note.
      *
-     * @throws InputException when the date has not come yet
+     * @throws InputException when the date has not come yet or is not believed
      */
     public void note(RiggingNote note) {
-        refuseFuture(note.on());
+        refuseUnbelieved(note.on());
         append(List.of(FactBody.of(Entered.of(note))));
     }
 
     /**
      * Adds a round, to which inspections can then belong.
      *
-     * @throws InputException when the date has not come yet
+     * @throws InputException when the date has not come yet or is not believed
      */
     public void round(Round round) {
-        refuseFuture(round.on());
+        refuseUnbelieved(round.on());
         append(List.of(FactBody.of(Entered.of(round))));
     }
 
@@ -80,11 +80,11 @@ public final class AddEntries {
      * Puts another inspection in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
+     * @throws InputException when the date has not come yet or is not believed, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Inspection right, String reason) {
-        refuseFuture(right.on());
+        refuseUnbelieved(right.on());
         correct(wrong, FactBody.of(Entered.of(right)), reason);
     }
 
@@ -92,11 +92,11 @@ public final class AddEntries {
      * Puts another rigging note in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
+     * @throws InputException when the date has not come yet or is not believed, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, RiggingNote right, String reason) {
-        refuseFuture(right.on());
+        refuseUnbelieved(right.on());
         correct(wrong, FactBody.of(Entered.of(right)), reason);
     }
 
@@ -104,11 +104,11 @@ public final class AddEntries {
      * Puts another round in the place of one that was wrong; both stay.
      *
      * @param wrong the entry that was wrong
-     * @throws InputException when the date has not come yet, the reason is missing or nothing differs
+     * @throws InputException when the date has not come yet or is not believed, the reason is missing or nothing differs
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Round right, String reason) {
-        refuseFuture(right.on());
+        refuseUnbelieved(right.on());
         correct(wrong, FactBody.of(Entered.of(right)), reason);
     }
 
@@ -149,7 +149,10 @@ public final class AddEntries {
         return fact;
     }
 
-    private void refuseFuture(PartialDate on) {
+    private void refuseUnbelieved(PartialDate on) {
+        on.tooEarlyToBeSeen().ifPresent(why -> {
+            throw new InputException("The date " + on.print() + " " + why + "; was another year meant?");
+        });
         if (!on.hasBegunBy(session.today())) {
             throw new InputException("The date " + on.print() + " has not come yet; today is " + session.today() + ".");
         }

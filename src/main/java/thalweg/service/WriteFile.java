@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import thalweg.fault.InputException;
+import thalweg.fault.ThereAlreadyException;
 
 /** Writes a text to a file, whole or not at all. */
 public final class WriteFile {
@@ -25,8 +26,11 @@ public final class WriteFile {
         if (Files.isDirectory(target)) {
             throw new InputException(target + " is a folder; name a file in it.");
         }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new InputException(target + " is no file that can be replaced, but a device or a pipe; name a file.");
+        }
         if (Files.exists(target) && !overwrite) {
-            throw new InputException(target + " is there already; name another file, or say that it may be replaced.");
+            throw new ThereAlreadyException(target.toString());
         }
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {

@@ -33,6 +33,9 @@ public final class BackupFile implements AutoCloseable {
             if (Files.exists(target) && Files.isSameFile(backup, target)) {
                 throw new StoreException(backup + " is the database itself; name a backup of it.");
             }
+            if (Files.isDirectory(backup)) {
+                throw new StoreException(backup + " is a folder; name one of the backups in it.");
+            }
             if (!Files.isRegularFile(backup)) {
                 throw new StoreException("There is no backup " + backup + "; check the path.");
             }
@@ -52,16 +55,26 @@ public final class BackupFile implements AutoCloseable {
         } catch (StoreException e) {
             DatabaseFile.discard(copy, e);
             throw new StoreException(
-                    e.sentence()
+                    ofBackup(e.sentence()
                             .replace("The database " + copy, "The backup " + backup)
-                            .replace(copy.toString(), backup.toString()),
+                            .replace(copy.toString(), backup.toString())),
                     e);
         }
     }
 
     /** What is wrong with it, one sentence each. */
     public List<String> findings() {
-        return new CheckStore(opened).findings();
+        return new CheckStore(opened)
+                .findings().stream().map(BackupFile::ofBackup).toList();
+    }
+
+    /** What mends a database is no way out for a backup, which is that way itself. */
+    private static String ofBackup(String sentence) {
+        return sentence.replace("; choose another file with --db.", "; name another file.")
+                .replace("Put a backup copy in its place.", "Use another backup.")
+                .replace("put a backup copy in its place.", "use another backup.")
+                .replace("; put a backup copy of the database in its place.", "; use another backup.")
+                .replace("; check --rebuild mends it.", "; use another backup.");
     }
 
     /** How many canyons it holds. */

@@ -72,6 +72,10 @@ public final class Database implements AutoCloseable {
 
     static Database open(Path file, Access access, Setup setup) {
         if (!Files.exists(file)) {
+            if (!Files.notExists(file)) {
+                throw new StoreException("Whether there is a database at " + file
+                        + " cannot be seen; check that every folder on the way to it is one and may be entered.");
+            }
             if (access != Access.CREATE) {
                 throw new StoreException("There is no database at " + file
                         + "; check the path, or make one by opening it on the screen or importing into it.");

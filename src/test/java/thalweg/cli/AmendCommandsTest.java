@@ -231,14 +231,16 @@ final class AmendCommandsTest {
             redo                                            | There is nothing to bring again.
             changes --most 0                                | --most is a number from 1 to
             changes probe --change 1                        | leave the canyon out
-            remove probe                                    | Missing required option: '--reason=TEXT'
+            remove probe                                    | --reason TEXT is needed here. See thalweg remove --help.
             inspect probe/first webbing worn --water deep   | The water level "deep" is not known; it is one of dry, low
             inspect probe/first webbing worn --work glued   | The work "glued" is not known; it is one of added
             inspect probe/first webbing worn --left not-seen | The condition as left "not-seen" is not known
             inspect probe/first webbing worn --round latest | There is no round in Probe; `round CANYON` enters one.
             inspect probe/first webbing worn --photo no.jpg | There is no photo no.jpg; check the path.
             round probe --on 2026-12                        | The date 2026-12 has not come yet
-            round probe --on soon                           | The date "soon" does not exist
+            round probe --on soon                           | The date "soon" cannot be read
+            round probe --on 1850                           | The date 1850 lies before 1900; was another year meant?
+            inspect probe/first webbing worn --on 1850-05   | The date 1850-05 lies before 1900; was another year meant?
             """)
     void wrongUseIsOneSentence(String line, String sentence) {
         assertThat(refused(line.split(" "))).contains(sentence);

@@ -211,7 +211,7 @@ final class CommandsTest {
     void whatIsNoFileOfRecordsIsRefusedInOneSentence() {
         assertThat(shell.run("import", write("a.json", "{\"format\": 1").toString())
                         .err())
-                .contains("is not valid JSON at line 1");
+                .contains("ends in the middle, at line 1");
         assertThat(shell.run("import", home.resolve("missing.json").toString()).err())
                 .startsWith("There is no file ");
         assertThat(shell.run("import", home.toString()).err()).contains("is a folder");

@@ -85,7 +85,7 @@ final class OwnCommandsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
         --on     | 3000       | The day 3000 lies more than 5 years ahead
-        --on     | soon       | The date "soon" does not exist
+        --on     | soon       | The date "soon" cannot be read
         --person | Ana, 5 g   | The weight "5 g" is not between 10 and 300 kg.
         --person | Ana, boss  | "boss" is neither a role
         --rope   | 0 m        | The rope "0 m" is not between 1 and 1000 m long.
@@ -178,7 +178,7 @@ final class OwnCommandsTest {
             assertThat(ran.code()).isEqualTo(2);
             assertThat(ran.err().lines()).hasSize(1);
             assertThat(ran.err())
-                    .contains("part.json is not valid JSON at line "
+                    .contains("part.json ends in the middle, at line "
                             + text.lines().count() + ", column ");
             assertThat(Path.of(other)).doesNotExist();
         }

@@ -95,9 +95,16 @@ class JsonDocumentTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"{", "[1, 2", "\"a", "{\"a\": ", "{\"a\": 1"})
+    void whatBreaksOffIsSaidToEndInTheMiddle(String text) {
+        assertThatThrownBy(() -> read(text))
+                .isInstanceOf(JsonException.class)
+                .hasMessageStartingWith("trip.json ends in the middle, at line 1, column ")
+                .hasMessageEndingWith(".");
+    }
+
+    @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {                | line 1
-            [1, 2            | line 1
             {"a": }          | line 1, column 7
             {"a" 1}          | line 1, column
             {'a': 1}         | line 1, column 2
@@ -107,7 +114,6 @@ class JsonDocumentTest {
             +1               | line 1
             .5               | line 1
             tru              | line 1
-            "a               | line 1
             {"a": 1,}        | line 1
             """)
     void whatIsNoJsonIsRefusedWithItsPlace(String text, String place) {

@@ -60,6 +60,7 @@ class RecordRulesTest {
             "label": "right"     | "label": "left"      | Probe / place 3 Long / S1 | has 2 parts called "left" in one anchor; nobody can tell which was inspected.
             "placed": "2019"     | "placed": "2021-06"  | Probe / place 3 Long / S1 / left | was inspected on 2020-05-01, before it was placed (2021-06), and no inspection says that it was replaced.
             , "work": ["tightened"] | ``                | Probe / place 3 Long / S1 / left | The inspection of 2020-05-01 left the part better than it was found, but no work is noted.
+            "name": "Probe",     | "name": "Probe", "rounds": [{"on": "1850", "by": "Ana"}], | Probe | A round is dated 1850, which lies before 1900.
             "on": "2020-05-01"   | "on": "2027-05-01"   | Probe / place 3 Long / S1 / left | An inspection is dated 2027-05-01, which has not come yet.
             "work": ["tightened"] | "work": ["tightened"], "round": "018f0000-0000-8000-8000-000000000000" | Probe / place 3 Long / S1 / left | The inspection of 2020-05-01 belongs to a round that is not among those of the canyon.
             """)

@@ -50,13 +50,7 @@ class PartialDateTest {
                 "",
                 "19",
                 "2019-6",
-                "2019-00",
-                "2019-13",
-                "2019-06-00",
-                "2019-06-31",
-                "2019-02-29",
-                "1799",
-                "0000",
+                "May 2019",
                 "14.06.2019",
                 "2019/06/14",
                 "06-2019",
@@ -64,11 +58,33 @@ class PartialDateTest {
                 "٢٠١٩",
                 "yesterday"
             })
-    void whatDoesNotExistIsRefused(String text) {
+    void whatCannotBeReadIsSaidToBeSo(String text) {
         assertThatThrownBy(() -> PartialDate.parse(text))
                 .isInstanceOf(InputException.class)
                 .hasMessage("The date \"" + text
+                        + "\" cannot be read; write a day, month or year as 2019-06-14, 2019-06 or 2019.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2019-00", "2019-13", "2019-06-00", "2019-06-31", "2019-02-29"})
+    void whatDoesNotExistIsSaidToBeSo(String text) {
+        assertThatThrownBy(() -> PartialDate.parse(text))
+                .hasMessage("The date \"" + text
                         + "\" does not exist; write a day, month or year as 2019-06-14, 2019-06 or 2019.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1799", "1066", "0000", "1799-12-31"})
+    void whatIsTooEarlyIsSaidToBeSo(String text) {
+        assertThatThrownBy(() -> PartialDate.parse(text))
+                .hasMessage("The date \"" + text
+                        + "\" lies before 1800; write a day, month or year as 2019-06-14, 2019-06 or 2019.");
+    }
+
+    @Test
+    void nothingWasSeenBefore1900ThoughAPartMayHaveBeenThere() {
+        assertThat(PartialDate.parse("1899-12-31").tooEarlyToBeSeen()).contains("lies before 1900");
+        assertThat(PartialDate.parse("1900").tooEarlyToBeSeen()).isEmpty();
     }
 
     @Test

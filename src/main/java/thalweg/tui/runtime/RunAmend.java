@@ -1,11 +1,13 @@
 package thalweg.tui.runtime;
 
 import java.util.List;
+import java.util.Optional;
 import thalweg.amend.ChangeView;
 import thalweg.service.AddEntries;
 import thalweg.service.ListChanges;
 import thalweg.service.MoveThing;
 import thalweg.service.ReadPhotos;
+import thalweg.service.Remarks;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
 import thalweg.service.TakeBack;
@@ -48,8 +50,11 @@ final class RunAmend {
         if (amend instanceof Amend.LoadChange load) {
             return new Told.ChangeLoaded(new ListChanges(session).whole(load.key()));
         }
+        Optional<Remarks> remarks = amend instanceof Amend.CorrectInspection correct
+                ? Optional.of(Remarks.before(session, correct.right().part()))
+                : Optional.empty();
         saved(amend);
-        return new Told.Saved();
+        return new Told.Saved(remarks.map(Remarks::since).orElse(List.of()));
     }
 
     private void saved(Amend amend) {

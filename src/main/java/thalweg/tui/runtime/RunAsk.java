@@ -2,6 +2,7 @@ package thalweg.tui.runtime;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -17,6 +18,7 @@ import thalweg.service.PlaceWaypoints;
 import thalweg.service.ReadFile;
 import thalweg.service.ReadPhotos;
 import thalweg.service.ReadWaypoints;
+import thalweg.service.Remarks;
 import thalweg.service.RunCascade;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
@@ -89,8 +91,36 @@ public final class RunAsk implements EffectRunner {
             ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
             return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());
         }
+        Optional<Remarks> remarks = changed(effect).map(uid -> Remarks.before(session, uid));
         saved(effect);
-        return new Told.Saved();
+        return new Told.Saved(
+                Stream.concat(name(effect).stream(), remarks.stream().flatMap(known -> known.since().stream()))
+                        .toList());
+    }
+
+    /** A thing in the canyon that the work may make contradict itself. */
+    private static Optional<Uid> changed(Effect effect) {
+        if (effect instanceof Ask.SaveNew save) {
+            return save.thing().parent();
+        }
+        if (effect instanceof Ask.SaveChanged save) {
+            return Optional.of(save.after().uid());
+        }
+        return effect instanceof Ask.AddInspections add
+                ? add.found().stream()
+                        .findFirst()
+                        .map(found -> found.inspection().part())
+                : Optional.empty();
+    }
+
+    private Optional<String> name(Effect effect) {
+        if (effect instanceof Ask.SaveNew save) {
+            return Remarks.ofName(session, save.thing());
+        }
+        return effect instanceof Ask.SaveChanged save
+                        && !save.before().label().equals(save.after().label())
+                ? Remarks.ofName(session, save.after())
+                : Optional.empty();
     }
 
     private void saved(Effect effect) {

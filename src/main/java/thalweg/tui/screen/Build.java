@@ -76,7 +76,7 @@ final class Build {
         return this;
     }
 
-    /** A date that must be there and have come. */
+    /** A date on which somebody saw something: it must be there, have come, and be believed. */
     Build day(String key, String label, String text) {
         String missing = around.say("form.missing");
         return line(
@@ -86,12 +86,20 @@ final class Build {
                 Limits.NAME,
                 typed -> typed.isBlank()
                         ? Optional.of(missing)
-                        : reading(this::past).apply(typed));
+                        : reading(this::seen).apply(typed));
     }
 
     /** A date that may be left empty but must have come. */
     Build past(String key, String label, String text) {
         return line(key, label, text, Limits.NAME, reading(this::past));
+    }
+
+    private PartialDate seen(String typed) {
+        PartialDate date = past(typed);
+        date.tooEarlyToBeSeen().ifPresent(why -> {
+            throw new InputException(around.say("form.too_early", date.print(), why));
+        });
+        return date;
     }
 
     private PartialDate past(String typed) {
@@ -165,20 +173,28 @@ final class Build {
             options.add(key(one));
             labels.add(Looks.word(around, list, one));
         });
-        fields.add(Field.choice(
+        String help = around.say("help." + label);
+        fields.add(hinted(Field.choice(
                 key,
                 around.say(label),
-                around.say("help." + label),
+                help,
                 options,
                 labels,
-                chosen.map(Build::key).orElse("")));
+                chosen.map(Build::key).orElse(""))));
         return this;
     }
 
     /** One of some options with labels of their own. */
     Build options(String key, String label, List<String> options, List<String> labels, String chosen) {
-        fields.add(Field.choice(key, label, around.say("help.form.choice"), options, labels, chosen));
+        fields.add(hinted(Field.choice(key, label, around.say("help.form.choice"), options, labels, chosen)));
         return this;
+    }
+
+    /** The field with a word on letters by which several of its options begin, if there are such. */
+    private Field hinted(Field field) {
+        return field.input() instanceof Field.Input.Chosen chosen && chosen.sharesLetters()
+                ? field.withHelp(field.help() + " " + around.say("help.form.choice.again"))
+                : field;
     }
 
     /** One of some options, which a letter chooses before it moves on. */

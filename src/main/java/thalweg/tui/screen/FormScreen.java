@@ -105,8 +105,8 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
                     ? Step.replace(in(State.DONE), onward.get().go())
                     : Step.open(in(State.EDITING), onward.get().go());
         }
-        if (message instanceof Told.Saved) {
-            return Step.back(in(State.DONE)).saying(around.say("form.saved"));
+        if (message instanceof Told.Saved saved) {
+            return Step.back(in(State.DONE)).saying(said(saved.remarks(), around));
         }
         if (message instanceof Told.SheetWritten written) {
             String sentence = written.number()
@@ -130,6 +130,15 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return moved(wheel.rows() > 0 ? 1 : -1);
         }
         return Step.stay(this);
+    }
+
+    /** The first of the remarks is enough to look there; the command that checks the records names them all. */
+    private static String said(List<String> remarks, Surroundings around) {
+        return switch (remarks.size()) {
+            case 0 -> around.say("form.saved");
+            case 1 -> around.say("form.saved_but", remarks.get(0));
+            default -> around.say("form.saved_but_more", remarks.get(0), remarks.size() - 1);
+        };
     }
 
     private Optional<FormTask.Onward> onward(Message message, Surroundings around) {

@@ -73,8 +73,16 @@ public sealed interface Told extends Message {
     /** What the trials of a cascade have come to so far. */
     record CascadeRan(Cascade cascade, CascadeOdds odds) implements Told {}
 
-    /** What was entered is in the database. */
-    record Saved() implements Told {}
+    /**
+     * What was entered is in the database.
+     *
+     * @param remarks what contradicts itself in the records since then, one sentence each
+     */
+    record Saved(List<String> remarks) implements Told {
+        public Saved {
+            remarks = List.copyOf(remarks);
+        }
+    }
 
     /**
      * A change was taken back or brought again.

@@ -51,6 +51,23 @@ public record Field(String key, String label, String help, Input input, Function
                 return options.get(chosen);
             }
 
+            /** Whether what is shown begins with that letter, large or small. */
+            public boolean begins(String letter) {
+                return labels.get(chosen).regionMatches(true, 0, letter, 0, letter.length());
+            }
+
+            /** Whether several options begin with the same letter. */
+            public boolean sharesLetters() {
+                return labels.stream()
+                                .map(label -> label.codePoints()
+                                        .limit(1)
+                                        .map(Character::toLowerCase)
+                                        .sum())
+                                .distinct()
+                                .count()
+                        < labels.size();
+            }
+
             /** The next option, or the one before, around the end. */
             public Chosen turned(int by) {
                 return new Chosen(options, labels, Math.floorMod(chosen + by, options.size()), movesOn);
@@ -112,5 +129,10 @@ public record Field(String key, String label, String help, Input input, Function
     /** The same with something else in it. */
     public Field with(Input other) {
         return new Field(key, label, help, other, check);
+    }
+
+    /** The same with another sentence about what goes in. */
+    public Field withHelp(String other) {
+        return new Field(key, label, other, input, check);
     }
 }

@@ -12,8 +12,9 @@ import thalweg.tui.core.Key;
  * @param focus index of the field with the focus
  * @param touched whether anything was entered
  * @param refused whether saving was tried in vain, so that every fault is shown
+ * @param letter by which the choice with the focus was made last; empty where the last key was none
  */
-public record Form(List<Field> fields, int focus, boolean touched, boolean refused) {
+public record Form(List<Field> fields, int focus, boolean touched, boolean refused, String letter) {
 
     public Form {
         fields = List.copyOf(fields);
@@ -24,7 +25,7 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
 
     /** A form in which nothing was entered yet. */
     public static Form of(List<Field> fields) {
-        return new Form(fields, 0, false, false);
+        return new Form(fields, 0, false, false, "");
     }
 
     /** The field with the focus. */
@@ -52,7 +53,7 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
     public Form atFault() {
         for (int i = 0; i < fields.size(); i++) {
             if (fields.get(i).fault().isPresent()) {
-                return new Form(fields, i, touched, true);
+                return new Form(fields, i, touched, true, "");
             }
         }
         return this;
@@ -60,7 +61,7 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
 
     /** The focus moved by so many fields, around the end. */
     public Form moved(int by) {
-        return new Form(fields, Math.floorMod(focus + by, fields.size()), touched, refused);
+        return new Form(fields, Math.floorMod(focus + by, fields.size()), touched, refused, "");
     }
 
     /** The form after a key that no binding took. */
@@ -108,53 +109,53 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
     private Form withTyped(Field field, Field.Input.Typed before, TextField after) {
         boolean same = after.text().equals(before.field().text());
         Form changed = with(field.with(new Field.Input.Typed(after)));
-        return same ? new Form(changed.fields, focus, touched, refused) : changed;
+        return same ? new Form(changed.fields, focus, touched, refused, "") : changed;
     }
 
+    /**
+     * Space turns. A letter goes to the next option that begins with it; where the one that is shown begins with it,
+     * the first press keeps that one, for it is what was asked for.
+     */
     private Form chosenBy(Field field, Field.Input.Chosen before, Key key) {
-        Field.Input after = typedChoice(before, key);
-        if (after.equals(before)) {
-            return this;
+        if (key.codePoint() == ' ') {
+            return with(field.with(before.turned(1)));
         }
-        Form changed = with(field.with(after));
-        return before.movesOn() && key.codePoint() != ' ' ? changed.moved(1) : changed;
+        String pressed = key.text();
+        boolean again = letter.equalsIgnoreCase(pressed);
+        if (before.begins(pressed) && !again) {
+            Form kept = new Form(fields, focus, touched, refused, pressed);
+            return before.movesOn() ? kept.moved(1) : kept;
+        }
+        for (int step = 1; step < before.options().size(); step++) {
+            Field.Input.Chosen next = before.turned(step);
+            if (next.begins(pressed)) {
+                Form changed = with(field.with(next));
+                return before.movesOn() ? changed.moved(1) : new Form(changed.fields, focus, true, refused, pressed);
+            }
+        }
+        return this;
     }
 
     /** The form with the focus on the field of that key. */
     public Form focusedOn(String key) {
         for (int i = 0; i < fields.size(); i++) {
             if (fields.get(i).key().equals(key)) {
-                return new Form(fields, i, touched, refused);
+                return new Form(fields, i, touched, refused, "");
             }
         }
         return this;
     }
 
-    /** Space turns; a letter goes to the next option that begins with it. */
-    private static Field.Input typedChoice(Field.Input.Chosen chosen, Key key) {
-        if (key.codePoint() == ' ') {
-            return chosen.turned(1);
-        }
-        for (int step = 1; step <= chosen.options().size(); step++) {
-            Field.Input.Chosen next = chosen.turned(step);
-            String label = next.labels().get(next.chosen());
-            if (label.regionMatches(true, 0, key.text(), 0, key.text().length())) {
-                return next;
-            }
-        }
-        return chosen;
-    }
-
     private Form with(Field field) {
         List<Field> changed = new ArrayList<>(fields);
         changed.set(focus, field);
-        return new Form(changed, focus, true, refused);
+        return new Form(changed, focus, true, refused, "");
     }
 
     /** The same with another field in place of the one of that key. */
     public Form with(String key, Field.Input input) {
         List<Field> changed = new ArrayList<>();
         fields.forEach(field -> changed.add(field.key().equals(key) ? field.with(input) : field));
-        return new Form(changed, focus, true, refused);
+        return new Form(changed, focus, true, refused, letter);
     }
 }

@@ -44,6 +44,17 @@ final class EnterTest {
     }
 
     @Test
+    void aDStaysOnTheDropThatIsShownAndASecondGoesOn() {
+        try (Walk walk = Walk.empty(24, 80)) {
+            walk.type("nRio").press(SAVE).press(Key.Named.ENTER).type("nd");
+            assertThat(walk.screen()).contains("< drop >", "pressing it again goes on to the next");
+
+            walk.type("d");
+            assertThat(walk.screen()).contains("< downclimb >");
+        }
+    }
+
+    @Test
     void aVisitWithoutAnyEntryIsNotSaved() {
         try (Walk walk = atPorte()) {
             walk.type("i").press(SAVE);

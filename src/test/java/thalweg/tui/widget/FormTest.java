@@ -91,6 +91,52 @@ class FormTest {
         assertThat(pressed(side, Key.of('x')).value("side")).isEqualTo("m");
     }
 
+    private static Form kinds(String shown) {
+        List<String> kinds = List.of("drop", "downclimb", "swim", "slide", "dryfall");
+        return Form.of(List.of(Field.choice("kind", "Kind", "", kinds, kinds, shown)));
+    }
+
+    @Test
+    void theFirstPressOfALetterKeepsWhatIsShownWhereItBeginsWithIt() {
+        Form once = pressed(kinds("drop"), Key.of('d'));
+
+        assertThat(once.value("kind")).isEqualTo("drop");
+        assertThat(once.touched()).isFalse();
+    }
+
+    @Test
+    void theSameLetterAgainGoesOnAndComesRound() {
+        Form kinds = kinds("drop");
+
+        assertThat(pressed(kinds, Key.of('d'), Key.of('D')).value("kind")).isEqualTo("downclimb");
+        assertThat(pressed(kinds, Key.of('d'), Key.of('d'), Key.of('d')).value("kind"))
+                .isEqualTo("dryfall");
+        assertThat(pressed(kinds, Key.of('d'), Key.of('d'), Key.of('d'), Key.of('d'))
+                        .value("kind"))
+                .isEqualTo("drop");
+        assertThat(pressed(kinds, Key.of('s'), Key.of('s')).value("kind")).isEqualTo("slide");
+    }
+
+    @Test
+    void aLetterAfterAnotherKeyIsAFirstPressAgain() {
+        Form moved = pressed(kinds("drop"), Key.of('d'), named(Key.Named.RIGHT), Key.of('d'));
+        Form left = pressed(kinds("drop"), Key.of('d'), named(Key.Named.TAB), Key.of('d'));
+
+        assertThat(moved.value("kind")).isEqualTo("downclimb");
+        assertThat(left.value("kind")).isEqualTo("drop");
+    }
+
+    @Test
+    void aLetterThatKeepsWhatIsShownMovesOnWhereLettersDo() {
+        Form side = Form.of(List.of(
+                Field.choice("side", "Side", "", List.of("l", "r"), List.of("left", "right"), "l")
+                        .movingOn(),
+                form.fields().get(3)));
+
+        assertThat(pressed(side, Key.of('l')).focus()).isEqualTo(1);
+        assertThat(pressed(side, Key.of('l')).value("side")).isEqualTo("l");
+    }
+
     @Test
     void aLetterThatChangesNoChoiceEntersNothing() {
         assertThat(pressed(form.moved(1), Key.of('x')).touched()).isFalse();

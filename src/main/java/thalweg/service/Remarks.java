@@ -1,0 +1,64 @@
+package thalweg.service;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import thalweg.body.ThingBody;
+import thalweg.body.ThingType;
+import thalweg.ledger.Uid;
+import thalweg.logbook.RecordRules;
+
+/**
+ * What a person should hear about what they have just saved: what contradicts itself in the canyon since then, and a name
+ * that another canyon has too. Nothing of it is refused, for the other record may be the wrong one.
+ */
+public final class Remarks {
+
+    private final Session session;
+    private final Optional<Uid> canyon;
+    private final Set<RecordRules.Broken> before;
+
+    private Remarks(Session session, Optional<Uid> canyon) {
+        this.session = session;
+        this.canyon = canyon;
+        this.before = new HashSet<>(broken());
+    }
+
+    /**
+     * How the records stand before something is saved.
+     *
+     * @param within a thing in the canyon that will change, or that canyon
+     */
+    public static Remarks before(Session session, Uid within) {
+        return new Remarks(session, session.things().canyonOf(within));
+    }
+
+    /** What has come up since, one sentence each with the names that lead there. */
+    public List<String> since() {
+        List<String> remarks = new ArrayList<>();
+        for (RecordRules.Broken one : broken()) {
+            if (!before.contains(one)) {
+                List<String> within = one.where().subList(1, one.where().size());
+                remarks.add(within.isEmpty() ? one.sentence() : String.join(" / ", within) + ": " + one.sentence());
+            }
+        }
+        return remarks;
+    }
+
+    /** What else to say of that thing, now that it is saved under its name. */
+    public static Optional<String> ofName(Session session, ThingBody saved) {
+        return saved.type() == ThingType.CANYON
+                        && session.canyons().named(saved.label()).size() > 1
+                ? Optional.of("Another canyon is called \"" + saved.label()
+                        + "\" too; if it is the same one, take one of them out of use.")
+                : Optional.empty();
+    }
+
+    private List<RecordRules.Broken> broken() {
+        return canyon.flatMap(uid -> session.records().canyon(uid))
+                .map(record -> RecordRules.brokenBy(record, session.today()))
+                .orElse(List.of());
+    }
+}
