@@ -151,7 +151,7 @@ final class ShowText {
                     first ? number : "",
                     first ? what : "",
                     first ? height : "",
-                    station.station().name(),
+                    station.station().name() + (station.hasOldAnalysis() ? " (rig out of date)" : ""),
                     station.station()
                             .ropeNeeded()
                             .map(rope -> rope.print(units))

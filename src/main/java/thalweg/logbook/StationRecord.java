@@ -37,6 +37,13 @@ public record StationRecord(
         return analyses.stream().filter(Entry::counts).toList();
     }
 
+    /** Whether parts have changed since an analysis that counts was made. */
+    public boolean hasOldAnalysis() {
+        InventoryFingerprint now = inventory();
+        return countingAnalyses().stream()
+                .anyMatch(entry -> !entry.content().inventory().changesTo(now).isEmpty());
+    }
+
     /** Every part of every anchor. */
     public List<PartRecord> parts() {
         return anchors.stream().flatMap(anchor -> anchor.parts().stream()).toList();

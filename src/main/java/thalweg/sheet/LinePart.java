@@ -95,6 +95,9 @@ final class LinePart {
         if (station.anchors().size() > 1) {
             station.anchors().forEach(anchor -> lines.add(worst(anchor)));
         }
+        if (station.hasOldAnalysis()) {
+            lines.add(wording.toned(Tone.CAUTION, "sheet.line.rig_old"));
+        }
         if (station.hasContradiction()) {
             lines.add(wording.toned(Tone.CAUTION, "condition.contradictory"));
         }

@@ -377,7 +377,8 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
         String rope = Looks.orUnknown(around, station.station().ropeNeeded().map(one -> one.print(around.units())));
         String state = ConditionWords.told(station.standing(), around.phrases());
         Style coloured = style == Style.SELECTED ? style : Looks.style(station.standing());
-        String name = "   " + station.station().name();
+        String old = station.hasOldAnalysis() ? ", " + around.say("canyon.rig_old") : "";
+        String name = "   " + station.station().name() + old;
         Uid about = station.station().uid();
         LineColumns.row(
                 line,

@@ -125,8 +125,8 @@ public sealed interface Go extends Destination {
     /** A rigging note to write. */
     record WriteNote(Uid station, String stationName) implements Go {}
 
-    /** The rig of an anchor. */
-    record Rig(StationRecord station, AnchorRecord anchor) implements Go {}
+    /** The rig of an anchor; from an analysis that was kept, if there is one to begin with. */
+    record Rig(StationRecord station, AnchorRecord anchor, Optional<RigInput> kept) implements Go {}
 
     /** The points of a rig in every layout; stated says whether somebody stated load and material. */
     record Compare(RigInput input, boolean stated) implements Go {}

@@ -3,8 +3,6 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thalweg.logbook.AnchorRecord;
-import thalweg.logbook.StationRecord;
 import thalweg.rig.Knot;
 import thalweg.rig.RigDraft;
 import thalweg.rig.Vector3;
@@ -23,8 +21,7 @@ import thalweg.tui.widget.Paragraph;
 /**
  * The rig of an anchor: a drawing whose forces follow as the focus moves, and what the calculator says beside it.
  *
- * @param station at which the anchor is
- * @param anchor whose points are rigged
+ * @param go the anchor whose points are rigged, and what to begin with
  * @param rig the rig as it is now, and what is left out of it; empty until the screen has opened
  * @param answer to the rig, or why there is none
  * @param stated whether somebody said what load and material there are; until then they are only a start
@@ -32,8 +29,7 @@ import thalweg.tui.widget.Paragraph;
  * @param view what of it is shown
  */
 record RigScreen(
-        StationRecord station,
-        AnchorRecord anchor,
+        Go.Rig go,
         Optional<InventoryRig> rig,
         RigFigures answer,
         boolean stated,
@@ -43,8 +39,7 @@ record RigScreen(
 
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
-        return new RigScreen(
-                go.station(), go.anchor(), Optional.empty(), RigFigures.NONE, false, Optional.empty(), RigView.FIRST);
+        return new RigScreen(go, Optional.empty(), RigFigures.NONE, false, Optional.empty(), RigView.FIRST);
     }
 
     private Optional<RigDraft> draft() {
@@ -53,7 +48,7 @@ record RigScreen(
 
     @Override
     public String title(Surroundings around) {
-        return around.say("rig.title", station.station().name(), About.anchorName(anchor, around));
+        return around.say("rig.title", go.station().station().name(), About.anchorName(go.anchor(), around));
     }
 
     @Override
@@ -121,8 +116,7 @@ record RigScreen(
     private Step takenBack() {
         InventoryRig.Before before = rig.flatMap(InventoryRig::before).orElseThrow();
         return Step.stay(new RigScreen(
-                station,
-                anchor,
+                go,
                 Optional.of(before.rig()),
                 RigFigures.of(before.rig().draft(), before.knot()),
                 before.stated(),
@@ -131,20 +125,20 @@ record RigScreen(
     }
 
     private RigScreen with(Optional<Filled> form) {
-        return new RigScreen(station, anchor, rig, answer, stated, form, view);
+        return new RigScreen(go, rig, answer, stated, form, view);
     }
 
     private RigScreen with(RigView other) {
-        return new RigScreen(station, anchor, rig, answer, stated, options, other);
+        return new RigScreen(go, rig, answer, stated, options, other);
     }
 
     RigScreen with(RigFigures others) {
-        return new RigScreen(station, anchor, rig, others, stated, options, view);
+        return new RigScreen(go, rig, others, stated, options, view);
     }
 
     /** What was asked for is at the top of the text, and the text is in sight. */
     RigScreen studied(RigStudies studies) {
-        return new RigScreen(station, anchor, rig, answer.with(studies), stated, options, view.atText());
+        return new RigScreen(go, rig, answer.with(studies), stated, options, view.atText());
     }
 
     private Step nextLoss() {
@@ -159,7 +153,7 @@ record RigScreen(
     private RigScreen with(RigDraft changed, Optional<Knot> knot, boolean nowStated) {
         InventoryRig next = rig.orElseThrow().changed(changed, answer.knot(), stated);
         RigFigures figures = RigFigures.of(Optional.of(changed), knot);
-        return new RigScreen(station, anchor, Optional.of(next), figures, nowStated, Optional.empty(), view);
+        return new RigScreen(go, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
 
     private Step moved(double across, double up) {
@@ -192,7 +186,7 @@ record RigScreen(
     private Step attach() {
         return Step.stay(this)
                 .doing(new Ask.AttachAnalysis(
-                        station, answer.figures().orElseThrow().input()));
+                        go.station(), answer.figures().orElseThrow().input()));
     }
 
     private Step scrolled(int by, Surroundings around) {
@@ -205,13 +199,14 @@ record RigScreen(
     @Override
     public Step update(Message message, Surroundings around) {
         if (message instanceof Message.Opened) {
-            InventoryRig opened = InventoryRig.of(anchor, around);
+            InventoryRig opened = go.kept()
+                    .map(known -> RigAgain.of(go.station(), known, around))
+                    .orElseGet(() -> InventoryRig.of(go.anchor(), around));
             return Step.stay(new RigScreen(
-                    station,
-                    anchor,
+                    go,
                     Optional.of(opened),
                     RigFigures.of(opened.draft(), Optional.empty()),
-                    false,
+                    go.kept().isPresent(),
                     Optional.empty(),
                     RigView.FIRST));
         }

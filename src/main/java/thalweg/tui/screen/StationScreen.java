@@ -11,6 +11,8 @@ import thalweg.logbook.Entry;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
+import thalweg.rig.KeptRig;
+import thalweg.rig.RigInput;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Effect;
@@ -100,7 +102,10 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                         () -> Step.open(this, new Go.Inspect(station().orElseThrow(), rounds())))
                 .unless(noParts, around.say("station.nothing_to_inspect"))
                 .unless(around.readOnly(), readOnly));
-        bindings.add(Binding.of(Key.of('r'), around.say("key.rig"), () -> openRig(around))
+        bindings.add(Binding.of(
+                        Key.of('r'),
+                        around.say(kept(around).isPresent() ? "key.rig_again" : "key.rig"),
+                        () -> openRig(around))
                 .unless(noAnchor, around.say("station.no_anchor")));
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_note"), this::writeNote)
                 .unless(around.readOnly(), readOnly)
@@ -169,8 +174,16 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                 .orElseGet(() -> station().orElseThrow().anchors().get(0));
     }
 
+    /** The rig of the chosen row, if that is an analysis. */
+    private Optional<RigInput> kept(Surroundings around) {
+        return loaded.flatMap(told -> chosen(around)
+                        .flatMap(row ->
+                                Optional.ofNullable(told.rigs().get(row.acts().uid()))))
+                .map(KeptRig::input);
+    }
+
     private Step openRig(Surroundings around) {
-        return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around)));
+        return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around), kept(around)));
     }
 
     private Step writeNote() {

@@ -66,7 +66,7 @@ final class PlacesTest {
                     new Go.MoveTo(ThingBody.of(part.part()), List.of()),
                     new Go.Inspect(station, List.of()),
                     new Go.WriteNote(uid, "Porte"),
-                    new Go.Rig(station, anchor),
+                    new Go.Rig(station, anchor, Optional.empty()),
                     new Go.Compare(rig, true),
                     new Go.WriteSheet(uid, "Éclusaune"),
                     new Go.ReadWaypoints(Optional.empty(), uid),

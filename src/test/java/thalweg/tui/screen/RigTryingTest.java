@@ -102,4 +102,28 @@ final class RigTryingTest {
                     .isEqualTo(25);
         }
     }
+
+    @Test
+    void anAnalysisIsRunAgainOnWhatIsEnteredToday() {
+        try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
+            walk.type("ro")
+                    .press(Key.ctrl('u'))
+                    .type("90 kg")
+                    .press(SAVE)
+                    .type("a")
+                    .press(Key.Named.ESCAPE);
+            walk.press(Key.Named.END).type("r");
+            assertThat(walk.screen())
+                    .contains("At the aim every point bears what it bore then.")
+                    .contains("Load 90 kg")
+                    .doesNotContain("start values");
+
+            walk.press(Key.Named.ESCAPE)
+                    .type("ig")
+                    .press(SAVE)
+                    .press(Key.Named.END)
+                    .type("r");
+            assertThat(walk.screen()).contains("left bolt: x gone, 2026-11-25", "left bolt is gone and left out.");
+        }
+    }
 }
