@@ -15,9 +15,10 @@ import thalweg.service.Session;
 @Command(
         name = "move",
         description = {
-            "Puts a place, station, anchor or part before or after another of its kind, or to the end of",
-            "what is in another: a part in an anchor, an anchor at a station, a station at a place, a place",
-            "in a canyon. What was entered on it stays with it."
+            "Puts a place, station, anchor or part elsewhere.",
+            "It goes before or after another of its kind, or to the end of what is in another: a part in an"
+                    + " anchor, an anchor at a station, a station at a place, a place in a canyon. What was entered"
+                    + " on it stays with it."
         })
 final class MoveAction extends Action {
 
