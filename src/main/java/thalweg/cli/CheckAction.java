@@ -11,8 +11,9 @@ import thalweg.service.Session;
 @Command(
         name = "check",
         description = {
-            "Checks the file, the ledger in it, that every table still follows from the ledger,",
-            "and that no record contradicts another: dates, distances, heights."
+            "Checks the database: its file, ledger, tables and records.",
+            "Every table must still follow from the ledger, and no record contradict another: dates,"
+                    + " distances, heights."
         })
 final class CheckAction extends Action {
 

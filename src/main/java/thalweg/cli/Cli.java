@@ -13,6 +13,9 @@ import thalweg.fault.ThereAlreadyException;
 /** Runs the command that the arguments name. */
 public final class Cli {
 
+    /** What the narrowest terminal in use shows without breaking lines of its own [columns]. */
+    private static final int HELP_WIDTH = 80;
+
     private Cli() {}
 
     @Command(
@@ -26,15 +29,15 @@ public final class Cli {
             },
             footer = {
                 "",
-                "Every command has --help. Exit codes: 0 done, 1 the answer is no or there are findings,",
-                "2 wrong use or input, 3 the database cannot be used.",
+                "Every command has --help. Exit codes: 0 done, 1 the answer is no or there are findings,"
+                        + " 2 wrong use or input, 3 the database cannot be used.",
                 "",
-                "An aid for people trained in this. It does not replace training, inspection on the spot,",
-                "local rules or licensed practice."
+                "An aid for people trained in this. It does not replace training, inspection on the spot,"
+                        + " local rules or licensed practice."
             },
             synopsisHeading = "",
             customSynopsis = "thalweg COMMAND [OPTIONS]",
-            commandListHeading = "")
+            commandListHeading = "%n")
     private static final class Root {
         // The command-line library reads it.
         @SuppressWarnings("UnusedVariable")
@@ -80,7 +83,7 @@ public final class Cli {
                 new CheckAction(surrounds));
         actions.forEach(action -> line.addSubcommand(action));
         line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setUsageHelpWidth(100);
+        line.setUsageHelpWidth(HELP_WIDTH);
         line.setOut(new PrintWriter(surrounds.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surrounds.err(), true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((wrong, given) -> {

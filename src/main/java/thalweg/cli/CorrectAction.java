@@ -31,8 +31,8 @@ import thalweg.service.Session;
         name = "correct",
         description = {
             "Puts another entry in the place of an inspection, rigging note or round that was wrong.",
-            "What is not said stays as it was; both stay to be seen, with the reason. CONDITION is that of",
-            "an inspection: sound, worn, doubtful, unsafe, gone, or not-seen."
+            "What is not said stays as it was; both stay to be seen, with the reason. CONDITION is that of"
+                    + " an inspection: sound, worn, doubtful, unsafe, gone, or not-seen."
         })
 final class CorrectAction extends Action {
 

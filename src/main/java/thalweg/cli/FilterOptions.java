@@ -25,7 +25,7 @@ final class FilterOptions {
 
     @Option(
             names = "--unknown-too",
-            description = "also canyons that may fit, because what is asked for is unknown of them")
+            description = "also what may fit, because something that is asked for is unknown of it")
     private boolean unknownToo;
 
     @Option(
@@ -106,7 +106,17 @@ final class FilterOptions {
 
     /** Whether anything was asked for. */
     boolean asked() {
-        return !filter().isNone() || unknownToo;
+        return asksOfCanyons() || unknownToo;
+    }
+
+    /** Whether something was asked for that only canyons have. */
+    boolean asksOfCanyons() {
+        return !filter().isNone();
+    }
+
+    /** Whether what may fit is wanted too. */
+    boolean unknownToo() {
+        return unknownToo;
     }
 
     /**

@@ -63,7 +63,7 @@ final class ListAction extends Action {
                             ? "--json and --csv are two formats; choose one of them."
                             : "--csv is there for parts; add --parts, or write canyons with --json or `export`.");
         }
-        if (parts.asked() && filter.asked()) {
+        if (parts.asked() && filter.asksOfCanyons()) {
             throw new InputException(
                     "--parts lists parts of all canyons; name canyon, region or country among the words instead.");
         }
@@ -112,21 +112,38 @@ final class ListAction extends Action {
     private int parts() {
         PartFinding finding = parts.finding(String.join(" ", words));
         List<PartRow> rows;
+        List<FindParts.MayFit> mayFit;
         try (Session session = shared().reading()) {
             rows = new FindParts(session).all(finding);
+            mayFit = new FindParts(session).mayFit(finding);
         }
+        boolean too = filter.unknownToo();
+        List<FindParts.MayFit> listed = too ? mayFit : List.of();
         if (json) {
-            output.put(JsonText.indented(PartTable.json(rows)));
+            output.put(JsonText.indented(PartTable.json(rows, listed)));
         } else if (csv) {
-            output.put(FindParts.csv(rows));
-        } else if (!rows.isEmpty()) {
-            output.put(PartTable.of(rows, surrounds().phrases()));
+            output.put(too ? FindParts.csv(rows, listed) : FindParts.csv(rows));
+        } else if (!rows.isEmpty() || !listed.isEmpty()) {
+            output.put(PartTable.of(rows, listed, surrounds().phrases()));
         } else {
             tell(finding.equals(PartFinding.ALL) ? "There are no parts yet." : "No part fits.");
+        }
+        if (!mayFit.isEmpty()) {
+            tell(unrecorded(mayFit.size(), finding, too));
         }
         if (rows.stream().anyMatch(row -> row.replacedSince().isPresent())) {
             tell(surrounds().phrases().say("parts.replaced_note"));
         }
-        return rows.isEmpty() && !finding.equals(PartFinding.ALL) ? ExitCodes.NO : ExitCodes.DONE;
+        return rows.isEmpty() && listed.isEmpty() && !finding.equals(PartFinding.ALL) ? ExitCodes.NO : ExitCodes.DONE;
+    }
+
+    /** A recall goes by what was written down; of parts where nobody did, somebody has to go and look. */
+    private static String unrecorded(int parts, PartFinding finding, boolean listed) {
+        boolean one = parts == 1;
+        String who = one
+                ? "1 part fits in all else and may be among them, but its "
+                : parts + " parts fit in all else and may be among them, but their ";
+        return who + PartTable.words(finding.asked(), " or ") + " was not recorded"
+                + (listed ? "; listed last." : "; --unknown-too lists " + (one ? "it" : "them") + " too.");
     }
 }

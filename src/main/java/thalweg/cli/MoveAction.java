@@ -1,5 +1,6 @@
 package thalweg.cli;
 
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -7,17 +8,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.amend.Located;
 import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
 import thalweg.service.FindThing;
 import thalweg.service.MoveThing;
+import thalweg.service.Remarks;
 import thalweg.service.Session;
 
 /** Gives a thing another place. */
 @Command(
         name = "move",
         description = {
-            "Puts a place, station, anchor or part before or after another of its kind, or to the end of",
-            "what is in another: a part in an anchor, an anchor at a station, a station at a place, a place",
-            "in a canyon. What was entered on it stays with it."
+            "Puts a place, station, anchor or part elsewhere.",
+            "It goes before or after another of its kind, or to the end of what is in another: a part in an"
+                    + " anchor, an anchor at a station, a station at a place, a place in a canyon. What was entered"
+                    + " on it stays with it."
         })
 final class MoveAction extends Action {
 
@@ -48,13 +52,24 @@ final class MoveAction extends Action {
             throw new InputException("Say where it goes: exactly one of --to, --before and --after.");
         }
         try (Session session = shared().writing()) {
+            Remarks remarks = Remarks.before(session, into(session));
             boolean moved = moved(session);
             tell(
                     moved
                             ? new Amended(surrounds().phrases(), shared().units()).latest(session)
                             : "It stands there already; nothing was changed.");
+            remark(remarks);
         }
         return ExitCodes.DONE;
+    }
+
+    /** The canyon in which it will be. */
+    private Uid into(Session session) {
+        String target = Stream.of(Optional.ofNullable(to), Optional.ofNullable(before), Optional.ofNullable(after))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse("");
+        return new FindThing(session).of(target).canyon().canyon().uid();
     }
 
     private boolean moved(Session session) {

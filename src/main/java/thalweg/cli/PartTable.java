@@ -2,14 +2,17 @@ package thalweg.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.json.Json;
 import thalweg.logbook.ConditionWords;
+import thalweg.logbook.PartFinding;
 import thalweg.logbook.PartRow;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
+import thalweg.service.FindParts;
 import thalweg.text.Phrases;
 
 /** Parts that were found, as a table and as JSON. */
@@ -17,22 +20,41 @@ final class PartTable {
 
     private PartTable() {}
 
-    static String of(List<PartRow> rows, Phrases phrases) {
+    /**
+     * @param rows that fit
+     * @param mayFit after them, each with what is unknown of it
+     */
+    static String of(List<PartRow> rows, List<FindParts.MayFit> mayFit, Phrases phrases) {
         List<List<String>> cells = new ArrayList<>();
         cells.add(List.of("CANYON", "STATION", "PART", "HARDWARE", "CONDITION", "SEEN", "PLACED", "ID"));
-        for (PartRow row : rows) {
-            cells.add(List.of(
-                    row.canyonName() + (row.invented() ? " (invented)" : ""),
-                    row.stationName(),
-                    row.part().label(),
-                    hardware(row, phrases),
-                    ConditionWords.told(row.state().condition(), phrases)
-                            + (row.state().contradictory() ? ", " + phrases.say("condition.contradictory") : ""),
-                    row.state().seenOn().map(PartialDate::print).orElse(""),
-                    placed(row, phrases),
-                    row.part().uid().text()));
-        }
+        rows.forEach(row -> cells.add(cells(row, hardware(row, phrases), phrases)));
+        mayFit.forEach(may -> cells.add(cells(
+                may.row(),
+                hardware(may.row(), phrases) + " (may fit: " + words(may.unknown(), " and ") + " unknown)",
+                phrases)));
         return Columns.of(cells);
+    }
+
+    private static List<String> cells(PartRow row, String hardware, Phrases phrases) {
+        return List.of(
+                row.canyonName() + (row.invented() ? " (invented)" : ""),
+                row.stationName(),
+                row.part().label(),
+                hardware,
+                ConditionWords.told(row.state().condition(), phrases)
+                        + (row.state().contradictory() ? ", " + phrases.say("condition.contradictory") : ""),
+                row.state().seenOn().map(PartialDate::print).orElse(""),
+                placed(row, phrases),
+                row.part().uid().text());
+    }
+
+    /** Fields of the hardware in words. */
+    static String words(List<PartFinding.Field> fields, String between) {
+        return fields.stream().map(PartTable::word).collect(Collectors.joining(between));
+    }
+
+    private static String word(PartFinding.Field field) {
+        return field.name().toLowerCase(Locale.ROOT);
     }
 
     private static String hardware(PartRow row, Phrases phrases) {
@@ -55,11 +77,20 @@ final class PartTable {
                         .orElse("");
     }
 
-    static Json json(List<PartRow> rows) {
-        return new Json.Items(rows.stream().map(PartTable::json).toList());
+    static Json json(List<PartRow> rows, List<FindParts.MayFit> mayFit) {
+        return new Json.Items(Stream.concat(
+                        rows.stream().map(PartTable::json),
+                        mayFit.stream()
+                                .<Json>map(may -> json(may.row())
+                                        .with(
+                                                "unknown_in",
+                                                new Json.Items(may.unknown().stream()
+                                                        .<Json>map(field -> Json.of(word(field)))
+                                                        .toList()))))
+                .toList());
     }
 
-    private static Json json(PartRow row) {
+    private static Json.Fields json(PartRow row) {
         Part.Hardware hardware = row.part().hardware();
         return Json.fields()
                 .put("uid", row.part().uid().text())

@@ -27,8 +27,9 @@ import thalweg.service.Session;
 @Command(
         name = "trip",
         description = {
-            "With the name of a canyon it enters a new trip there; with the id of a trip it changes that one,",
-            "or shows it where no option says what to change. An empty value makes a field unknown again.",
+            "Enters, changes or shows one trip.",
+            "With the name of a canyon it enters a new trip there; with the id of a trip it changes that one,"
+                    + " or shows it where no option says what to change. An empty value makes a field unknown again.",
             "Trips stay in this database: no sheet shows them, and no export unless you ask for it."
         })
 final class TripAction extends Action {

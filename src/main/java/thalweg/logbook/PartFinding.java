@@ -1,6 +1,10 @@
 package thalweg.logbook;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import thalweg.route.Part;
 import thalweg.route.PartKind;
 
 /**
@@ -28,6 +32,46 @@ public record PartFinding(
 
     /** Every part. */
     public static final PartFinding ALL = of("");
+
+    /** What of the hardware may be asked for. */
+    public enum Field {
+        MATERIAL,
+        SIZE,
+        STANDARD,
+        MAKER,
+        BATCH;
+
+        /** What a part has there; empty text where nobody entered it. */
+        public String of(Part.Hardware hardware) {
+            return switch (this) {
+                case MATERIAL -> hardware.material();
+                case SIZE -> hardware.size();
+                case STANDARD -> hardware.standard();
+                case MAKER -> hardware.maker();
+                case BATCH -> hardware.batch();
+            };
+        }
+    }
+
+    /** The fields of the hardware that are asked for, in their order. */
+    public List<Field> asked() {
+        Part.Hardware wanted = new Part.Hardware(material, size, standard, maker, batch);
+        return Arrays.stream(Field.values())
+                .filter(field -> !field.of(wanted).isBlank())
+                .toList();
+    }
+
+    /** The same, but that nothing is asked of those fields. */
+    public PartFinding without(Set<Field> fields) {
+        return new PartFinding(
+                words,
+                kind,
+                fields.contains(Field.MATERIAL) ? "" : material,
+                fields.contains(Field.SIZE) ? "" : size,
+                fields.contains(Field.STANDARD) ? "" : standard,
+                fields.contains(Field.MAKER) ? "" : maker,
+                fields.contains(Field.BATCH) ? "" : batch);
+    }
 
     /** Parts by words alone. */
     public static PartFinding of(String words) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -115,6 +116,31 @@ final class FindingTest {
                 .contains("=webbing", "unknown", ". never inspected");
         assertThat(shell.run("list", "--parts", "--json", "ab").out())
                 .contains("\"replaced_since\": \"2024-05-01\"", "\"station\": \"first\"", "\"batch\": \"AB13\"");
+    }
+
+    @Test
+    void partsOfWhichNobodyRecordedTheBatchAreCountedAndListedWhenAsked() {
+        Shell.Ran ran = shell.run("list", "--parts", "--batch", "ab12", "--material", "stainless");
+        assertThat(ran.out()).contains("left bolt").doesNotContain("=webbing");
+        assertThat(ran.err()).doesNotContain("=webbing");
+
+        Shell.Ran steel = shell.run("list", "--parts", "--batch", "ab13", "--material", "nylon");
+        assertThat(steel.code()).isEqualTo(1);
+        assertThat(steel.err())
+                .contains("1 part fits in all else and may be among them, but its material or batch was not recorded;"
+                        + " --unknown-too lists it too.");
+
+        String[] asked = {"list", "--parts", "--batch", "ab13", "--material", "nylon", "--unknown-too"};
+        assertThat(shell.run(asked).out()).contains("=webbing", "(may fit: material unknown)");
+        assertThat(shell.run(asked).err()).contains("listed last.");
+        assertThat(shell.run(asked).code()).isZero();
+        assertThat(shell.run(with(asked, "--json")).out())
+                .containsPattern("\"unknown_in\": \\[\\s*\"material\"\\s*\\]");
+        assertThat(shell.run(with(asked, "--csv")).out()).contains(",canyon_uid,may_fit\r\n", ",yes\r\n");
+    }
+
+    private static String[] with(String[] arguments, String last) {
+        return Stream.concat(Stream.of(arguments), Stream.of(last)).toArray(String[]::new);
     }
 
     @Test

@@ -14,12 +14,16 @@ final class RemarkTest {
 
     private static final String RECORDS = """
             {"format": "thalweg records", "version": 2, "canyons": [
-              {"name": "Probe", "line": [{"kind": "drop", "stations": [{"name": "first", "anchors": [
+              {"name": "Probe", "line": [{"uid": "01970000-0000-7000-8000-000000000011", "kind": "walk", "distance_cm": 500, "name": "In"},
+                {"uid": "01970000-0000-7000-8000-000000000012", "kind": "drop", "distance_cm": 900, "name": "Fall", "stations": [{"name": "first", "anchors": [
                 {"role": "main", "parts": [
                   {"label": "left", "kind": "bolt", "placed": "2019-06"},
                   {"label": "old", "kind": "piton", "placed": "1850", "inspections": [
                     {"on": "1860", "found": "sound", "by": "Ann"}]}]}]}]}]}]}
             """;
+
+    private static final String WALK = "01970000-0000-7000-8000-000000000011";
+    private static final String DROP = "01970000-0000-7000-8000-000000000012";
 
     @TempDir
     private Path home = Path.of("");
@@ -42,7 +46,14 @@ final class RemarkTest {
         assertThat(ran.err())
                 .startsWith("Added: Probe/first, left, 2015-05-01")
                 .contains(
-                        "Remark: place 1 / first / left: was inspected on 2015-05-01, before it was placed (2019-06)");
+                        "Remark: place 2 Fall / first / left: was inspected on 2015-05-01, before it was placed (2019-06)");
+    }
+
+    @Test
+    void aPlaceThatIsMovedSoThatDistancesRunBackwardsIsRemarked() {
+        Shell.Ran ran = shell.run("move", WALK, "--after", DROP);
+
+        assertThat(ran.err()).contains("Done: moved", "Remark: place 2 In: is at 5 m along the line, but place 1 Fall");
     }
 
     @Test

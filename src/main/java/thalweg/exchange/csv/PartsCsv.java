@@ -8,6 +8,11 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thalweg.ledger.Uid;
 import thalweg.logbook.PartRow;
 import thalweg.logbook.PartState;
 import thalweg.route.Part;
@@ -46,12 +51,29 @@ public final class PartsCsv {
 
     /** The parts in their order, a line each; what is unknown is an empty cell. */
     public static String write(List<PartRow> rows) {
+        return write(COLUMNS, rows, PartsCsv::cells);
+    }
+
+    /** The same with those that may fit after those that do, told apart in a last column. */
+    public static String write(List<PartRow> fit, List<PartRow> mayFit) {
+        Set<Uid> unsure = mayFit.stream().map(row -> row.part().uid()).collect(Collectors.toSet());
+        return write(
+                with(COLUMNS, "may_fit"),
+                Stream.concat(fit.stream(), mayFit.stream()).toList(),
+                row -> with(cells(row), unsure.contains(row.part().uid()) ? "yes" : ""));
+    }
+
+    private static List<String> with(List<String> cells, String last) {
+        return Stream.concat(cells.stream(), Stream.of(last)).toList();
+    }
+
+    private static String write(List<String> columns, List<PartRow> rows, Function<PartRow, List<String>> cells) {
         StringWriter out = new StringWriter();
         try (CsvWriter csv =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
-            csv.writeRecord(COLUMNS);
+            csv.writeRecord(columns);
             rows.forEach(row ->
-                    csv.writeRecord(cells(row).stream().map(Cell::guarded).toList()));
+                    csv.writeRecord(cells.apply(row).stream().map(Cell::guarded).toList()));
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory cannot be written", e);
         }

@@ -186,8 +186,8 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
                 : row.place().stations().stream().findFirst();
         return station.map(one ->
                         Step.open(this, new Go.OneStation(uid, one.station().uid())))
-                .orElseGet(() ->
-                        Step.open(this, new Go.Read(About.placeName(row.place(), around), about(row, around))));
+                .orElseGet(() -> Step.open(this, new Go.Read(About.placeName(row.place(), around), about(row, around)))
+                        .saying(around.say(around.readOnly() ? "canyon.place_read" : "canyon.place_here")));
     }
 
     /** The profile opens where the list is. */

@@ -81,9 +81,8 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
 
     private Step send(Surroundings around) {
         Form filled = form.orElseThrow();
-        Optional<String> fault = filled.fault();
-        if (fault.isPresent()) {
-            return Step.stay(with(filled.atFault())).refusing(fault.get());
+        if (filled.fault().isPresent()) {
+            return Step.stay(with(filled.atFault()));
         }
         Filled sent = new Filled(first.orElseThrow(), filled);
         String refusal = task.refusal(sent, around);

@@ -61,6 +61,10 @@ record PartsScreen(Optional<Told.PartsFound> found, ListState list, Searching se
     @Override
     public List<Binding> bindings(Surroundings around) {
         List<Binding> bindings = new ArrayList<>();
+        if (search.open()) {
+            String done = around.say(rows().isEmpty() ? "key.search_done" : "key.search_done_write");
+            bindings.add(Binding.of(Key.Named.TAB, done, () -> Step.stay(with(search.closed()))));
+        }
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open_station"), this::open)
                 .unless(rows().isEmpty(), around.say("parts.nothing_to_open")));
         bindings.add(
@@ -69,8 +73,6 @@ record PartsScreen(Optional<Told.PartsFound> found, ListState list, Searching se
                         : Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         List<Binding> moves = Lists.bindings(list, rows().size(), page(around), around, this::moved);
         if (search.open()) {
-            bindings.add(
-                    Binding.of(Key.Named.TAB, around.say("key.search_done"), () -> Step.stay(with(search.closed()))));
             moves.stream().filter(binding -> !binding.keys().get(0).writes()).forEach(bindings::add);
             return bindings;
         }

@@ -38,13 +38,19 @@ record Foot(List<Hint> hints) {
         hints = List.copyOf(hints);
     }
 
-    /** While there is a notice, nothing but the way to the help has room beside it. */
+    /** A notice that fits beside the way to the help takes the room of the others; a longer one stands above them. */
     static Foot of(Screen screen, Optional<Step.Notice> notice, Surroundings around) {
         Key help = screen.writing() ? Key.of(Key.Named.F1) : Key.of('?');
         Foot foot = new Foot(List.of(new Hint(0, help, around.say("foot.help"))));
-        if (notice.isPresent()) {
+        if (notice.filter(text -> Surface.fits(text, foot.end(), around.columns()))
+                .isPresent()) {
             return foot;
         }
+        return foot.with(screen, around);
+    }
+
+    private Foot with(Screen screen, Surroundings around) {
+        Foot foot = this;
         for (Binding binding : screen.bindings(around)) {
             if (binding.atFoot() && binding.refusal().isEmpty()) {
                 foot = foot.with(binding.keys().get(0), binding.label(), around.columns());

@@ -35,16 +35,26 @@ final class Surface {
     static void foot(Canvas canvas, Screen screen, Optional<Step.Notice> notice, Surroundings around) {
         int after = Foot.of(screen, notice, around).draw(canvas);
         if (notice.isPresent()) {
-            boolean bad = notice.get().bad();
-            String text = (bad ? "! " : "") + notice.get().text();
-            notice(canvas, text, after, bad ? Style.ERROR : Style.NOTICE);
+            notice(canvas, notice.get(), after);
         }
     }
 
+    private static String text(Step.Notice notice) {
+        return (notice.bad() ? "! " : "") + notice.text();
+    }
+
+    /** Whether a notice has room in the foot line from that column on. */
+    static boolean fits(Step.Notice notice, int at, int columns) {
+        return at + Width.of(text(notice)) <= columns;
+    }
+
     /** A notice that is too long for the foot line takes as many rows above it as it needs. */
-    private static void notice(Canvas canvas, String text, int at, Style style) {
+    private static void notice(Canvas canvas, Step.Notice notice, int after) {
+        String text = text(notice);
+        Style style = notice.bad() ? Style.ERROR : Style.NOTICE;
+        int at = after;
         int row = canvas.rows() - 1;
-        if (at + Width.of(text) <= canvas.columns()) {
+        if (fits(notice, at, canvas.columns())) {
             canvas.put(row, at, text, style);
             return;
         }

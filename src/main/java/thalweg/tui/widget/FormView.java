@@ -43,13 +43,28 @@ public final class FormView {
         }
         Field focused = form.focused();
         Optional<String> fault = focused.fault();
-        String sentence = fault.map(why -> "! " + why).orElse(focused.help());
+        String named = form.refused() ? focused.label() + ": " : "";
+        String sentence = fault.map(why -> "! " + named + why).orElse(focused.help());
         List<String> help = Width.wrap(sentence, Math.max(1, canvas.columns()));
+        if (fault.isPresent()) {
+            fault(canvas, help);
+            return;
+        }
         for (int line = 0; line < Math.min(HELP_ROWS, help.size()); line++) {
             boolean cut = line == HELP_ROWS - 1 && help.size() > HELP_ROWS;
             String text = help.get(line) + (cut ? " …" : "");
-            Style style = fault.isPresent() ? Style.ERROR : Style.FAINT;
-            canvas.put(canvas.rows() - HELP_ROWS + line, 0, Width.cut(text, canvas.columns()), style);
+            canvas.put(canvas.rows() - HELP_ROWS + line, 0, Width.cut(text, canvas.columns()), Style.FAINT);
+        }
+    }
+
+    /** Nothing of a fault is cut: it is said here alone, and covers fields where it needs more rows than the help. */
+    private static void fault(Canvas canvas, List<String> lines) {
+        int from = Math.max(0, canvas.rows() - Math.max(HELP_ROWS, lines.size()));
+        for (int line = 0; line < lines.size() && from + line < canvas.rows(); line++) {
+            if (lines.size() > HELP_ROWS) {
+                canvas.fill(from + line, Style.ERROR);
+            }
+            canvas.put(from + line, 0, lines.get(line), Style.ERROR);
         }
     }
 

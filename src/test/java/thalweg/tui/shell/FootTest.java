@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import thalweg.testing.Around;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
+import thalweg.tui.core.Screen;
+import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
 
 /** The line at the foot. */
@@ -40,6 +42,16 @@ class FootTest {
             assertThat(foot(columns))
                     .matches("\\? help(  (\\+ count|o open|w write|r replace|Ctrl-S save|! break|Esc back))*");
         }
+    }
+
+    @Test
+    void aNoticeThatStandsAboveTheLineLeavesTheKeysInIt() {
+        Screen page = Page.of(new Page.Go("a", false));
+        Foot beside = Foot.of(page, Optional.of(new Step.Notice("Saved.", false)), Around.classic());
+        Foot above = Foot.of(page, Optional.of(new Step.Notice("No. ".repeat(30), true)), Around.classic());
+
+        assertThat(beside.at(8)).isEmpty();
+        assertThat(above.at(8)).contains(Key.of('+'));
     }
 
     @Test
