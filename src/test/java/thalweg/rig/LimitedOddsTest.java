@@ -39,12 +39,20 @@ class LimitedOddsTest {
                 .orElseThrow();
     }
 
-    /** Between the limits the slider pulls evenly, as in a V: half the load over the cosine, on legs of two strands. */
+    /**
+     * Between the limits the slider pulls evenly, as in a V: half the load over the cosine, on legs of two strands. What
+     * friction may add is a factor on it all.
+     */
     @Test
     void legsAndSliderHaveTheRatiosOfTheV() {
         RigAnswer answer = Analyze.of(limited(1));
-        double force = answer.sector().worstOf("A").force().inKilonewtons();
+        double force = answer.hardest("A").inKilonewtons();
 
+        assertThat(force / answer.sector().worstOf("A").force().inKilonewtons())
+                .isCloseTo(
+                        answer.friction().orElseThrow().shares().get(0).most()
+                                / answer.steady().at("A").share(),
+                        within(1e-9));
         assertThat(part(answer, "A leg").steady().ratio().orElseThrow()).isCloseTo(2 * 10 * 0.5 / force, within(1e-6));
         assertThat(part(answer, "slider").steady().ratio().orElseThrow()).isCloseTo(10 * 0.5 / force, within(0.02));
         assertThat(part(answer, "slider").afterLoss().ratio().orElseThrow())
