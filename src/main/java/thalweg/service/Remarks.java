@@ -18,11 +18,13 @@ public final class Remarks {
 
     private final Session session;
     private final Optional<Uid> canyon;
+    private final Optional<ThingBody> named;
     private final Set<RecordRules.Broken> before;
 
-    private Remarks(Session session, Optional<Uid> canyon) {
+    private Remarks(Session session, Optional<Uid> canyon, Optional<ThingBody> named) {
         this.session = session;
         this.canyon = canyon;
+        this.named = named;
         this.before = new HashSet<>(broken());
     }
 
@@ -32,12 +34,26 @@ public final class Remarks {
      * @param within a thing in the canyon that will change, or that canyon
      */
     public static Remarks before(Session session, Uid within) {
-        return new Remarks(session, session.things().canyonOf(within));
+        return new Remarks(session, session.things().canyonOf(within), Optional.empty());
+    }
+
+    /** How the records stand before that thing is entered. */
+    public static Remarks beforeNew(Session session, ThingBody thing) {
+        return new Remarks(session, thing.parent().flatMap(session.things()::canyonOf), Optional.of(thing));
+    }
+
+    /** How the records stand before a thing is changed. */
+    public static Remarks beforeChanged(Session session, ThingBody was, ThingBody becomes) {
+        return new Remarks(
+                session,
+                session.things().canyonOf(becomes.uid()),
+                Optional.of(becomes).filter(thing -> !thing.label().equals(was.label())));
     }
 
     /** What has come up since, one sentence each with the names that lead there. */
     public List<String> since() {
         List<String> remarks = new ArrayList<>();
+        named.flatMap(this::sameName).ifPresent(remarks::add);
         for (RecordRules.Broken one : broken()) {
             if (!before.contains(one)) {
                 List<String> within = one.where().subList(1, one.where().size());
@@ -47,8 +63,7 @@ public final class Remarks {
         return remarks;
     }
 
-    /** What else to say of that thing, now that it is saved under its name. */
-    public static Optional<String> ofName(Session session, ThingBody saved) {
+    private Optional<String> sameName(ThingBody saved) {
         return saved.type() == ThingType.CANYON
                         && session.canyons().named(saved.label()).size() > 1
                 ? Optional.of("Another canyon is called \"" + saved.label()

@@ -127,12 +127,12 @@ final class WrongUseTest {
     }
 
     @Test
-    void anAlteredLedgerIsNamedByItsFileAndAnAlteredBackupIsNotMendedByABackup() throws SQLException {
+    void anAlteredLedgerIsNamedByItsFileAndAnAlteredBackupIsNotMendedByABackup() throws SQLException, IOException {
         Path copy = home.resolve("copy.db");
         assertThat(shell.run("backup", "--out", copy.toString()).code()).isZero();
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copy);
                 Statement statement = connection.createStatement()) {
-            statement.execute("update revision set canonical = replace(canonical, 'Probe', 'Prone')");
+            statement.execute(Files.readString(Path.of("src/test/resources/thalweg/storage/altered.sql")));
         }
 
         assertThat(shell.run("check", "--db", copy.toString()).out())

@@ -1,8 +1,8 @@
 package thalweg.tui.runtime;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -91,35 +91,23 @@ public final class RunAsk implements EffectRunner {
             ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
             return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());
         }
-        Optional<Remarks> remarks = changed(effect).map(uid -> Remarks.before(session, uid));
+        Optional<Remarks> remarks = remarks(effect);
         saved(effect);
-        return new Told.Saved(
-                Stream.concat(name(effect).stream(), remarks.stream().flatMap(known -> known.since().stream()))
-                        .toList());
+        return new Told.Saved(remarks.map(Remarks::since).orElse(List.of()));
     }
 
-    /** A thing in the canyon that the work may make contradict itself. */
-    private static Optional<Uid> changed(Effect effect) {
+    /** What has to be known before the work, where it may make the records contradict themselves. */
+    private Optional<Remarks> remarks(Effect effect) {
         if (effect instanceof Ask.SaveNew save) {
-            return save.thing().parent();
+            return Optional.of(Remarks.beforeNew(session, save.thing()));
         }
         if (effect instanceof Ask.SaveChanged save) {
-            return Optional.of(save.after().uid());
+            return Optional.of(Remarks.beforeChanged(session, save.before(), save.after()));
         }
         return effect instanceof Ask.AddInspections add
                 ? add.found().stream()
                         .findFirst()
-                        .map(found -> found.inspection().part())
-                : Optional.empty();
-    }
-
-    private Optional<String> name(Effect effect) {
-        if (effect instanceof Ask.SaveNew save) {
-            return Remarks.ofName(session, save.thing());
-        }
-        return effect instanceof Ask.SaveChanged save
-                        && !save.before().label().equals(save.after().label())
-                ? Remarks.ofName(session, save.after())
+                        .map(found -> Remarks.before(session, found.inspection().part()))
                 : Optional.empty();
     }
 

@@ -1,0 +1,1 @@
+update revision set canonical = replace(canonical, 'Probe', 'Prone')
