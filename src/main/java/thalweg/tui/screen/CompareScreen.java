@@ -92,7 +92,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         ComparisonWords words = new ComparisonWords(around.phrases(), around.units());
         List<Paragraph> text = new ArrayList<>();
         if (!stated) {
-            text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
+            text.add(Paragraph.of(around.say("compare.start_values"), Style.CAUTION));
         }
         text.add(Paragraph.of(recommendation.says(), Style.STRONG));
         text.add(Paragraph.of(words.priority(known)));
