@@ -18,6 +18,7 @@ import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigMaterial;
+import thalweg.rig.Sliding;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LossFigures;
@@ -70,7 +71,7 @@ final class AnalysisView {
                 entry.content().by(),
                 entry.content().program(),
                 input.name(),
-                new LaidWords(phrases, units).layout(input),
+                new LaidWords(phrases, units).sentence(input),
                 load(input),
                 answer.steady().points().stream()
                         .map(point -> new AnalysisFigures.PointFigures(
@@ -156,6 +157,7 @@ final class AnalysisView {
                         .limiters()
                         .map(limiters -> Integer.toString(limiters.sliderStrands()))
                         .orElse("");
+            case "captured" -> input.rig().sliding().map(Sliding::captured).orElse(RigDefaults.CAPTURED) ? "yes" : "no";
             case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };

@@ -14,6 +14,17 @@ final class FigureTables {
 
     private static final Set<String> LETTERS = Set.of("E", "A", "R", "NE", "S", "T");
 
+    private static final Set<String> ASSUMED = Set.of(
+            "sway_deg",
+            "lean_out_deg",
+            "rope_out_m",
+            "load_spread",
+            "spread",
+            "strands",
+            "slider_strands",
+            "captured",
+            "friction");
+
     private final Wording wording;
 
     FigureTables(Wording wording) {
@@ -46,10 +57,16 @@ final class FigureTables {
         return assumed.stream()
                 .map(assumption -> Words.of(
                         assumption.value().isBlank()
-                                ? wording.say("sheet.analysis.assumed.lost", assumption.key())
-                                : wording.say("sheet.analysis.assumed.value", assumption.key(), assumption.value()),
+                                ? wording.say("sheet.analysis.assumed.lost", named(assumption.key()))
+                                : wording.say(
+                                        "sheet.analysis.assumed.value", named(assumption.key()), assumption.value()),
                         Tone.CAUTION))
                 .toList();
+    }
+
+    /** A key of a rig file in words; one that this version does not know stands as it is. */
+    private String named(String key) {
+        return ASSUMED.contains(key) ? wording.say("sheet.assumed." + key) : key;
     }
 
     private List<Words> angles(AnalysisFigures figures) {
