@@ -130,7 +130,7 @@ final class ShowEntries {
         out.line(marked(fate) + "Rig analysis" + called + " of "
                 + entry.content().on().print() + by(entry.content().by()) + ", program "
                 + entry.content().program());
-        if (!entry.content().inventory().changesTo(station.inventory()).isEmpty()) {
+        if (station.isOld(entry.content())) {
             out.line("  OUT OF DATE: parts of this station have changed since.");
         }
         rig.ifPresent(input -> figures(input, station));

@@ -39,9 +39,12 @@ public record StationRecord(
 
     /** Whether parts have changed since an analysis that counts was made. */
     public boolean hasOldAnalysis() {
-        InventoryFingerprint now = inventory();
-        return countingAnalyses().stream()
-                .anyMatch(entry -> !entry.content().inventory().changesTo(now).isEmpty());
+        return countingAnalyses().stream().anyMatch(entry -> isOld(entry.content()));
+    }
+
+    /** Whether parts have changed since an analysis of this station was made. */
+    public boolean isOld(RigAnalysis analysis) {
+        return !analysis.inventory().changesTo(inventory()).isEmpty();
     }
 
     /** Every part of every anchor. */

@@ -338,11 +338,7 @@ public final class CompareLayouts {
 
     private static double sparedWithFriction(RigInput input) {
         RigState steady = new RestState(input).under(input.load().toward());
-        double more = FindLimitedFriction.of(input).shares().stream()
-                .mapToDouble(range -> range.most() / steady.at(range.point()).share())
-                .max()
-                .orElse(1);
-        return spared(input, Math.max(1, more));
+        return spared(input, new FrictionAllowance(steady, Optional.of(FindLimitedFriction.of(input))).most());
     }
 
     private static double spared(RigInput input, double more) {

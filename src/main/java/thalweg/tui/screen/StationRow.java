@@ -203,8 +203,7 @@ record StationRow(
 
     private static StationRow ofAnalysis(
             StationRecord station, Entry<RigAnalysis> entry, Optional<KeptRig> rig, Surroundings around) {
-        boolean stale =
-                !entry.content().inventory().changesTo(station.inventory()).isEmpty();
+        boolean stale = station.isOld(entry.content());
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), around.phrases());
         String called = rig.map(kept -> kept.input().name()).orElse("");
         String by = About.name(around, entry.content().by());
