@@ -12,16 +12,30 @@ import java.util.OptionalDouble;
  * @param strengthKilonewtons [kN]
  * @param spread [-]
  * @param holdsAlone the belief, where there is one
+ * @param is what the point is
+ * @param sling what is slung round it
  */
 public record PointDraft(
         String name,
         List<Double> at,
         OptionalDouble strengthKilonewtons,
         OptionalDouble spread,
-        Optional<Boolean> holdsAlone) {
+        Optional<Boolean> holdsAlone,
+        Optional<PointKind> is,
+        Optional<SlingDraft> sling) {
 
     public PointDraft {
         at = List.copyOf(at);
+    }
+
+    /** A point of which nobody said what it is, with nothing slung round it. */
+    public PointDraft(
+            String name,
+            List<Double> at,
+            OptionalDouble strengthKilonewtons,
+            OptionalDouble spread,
+            Optional<Boolean> holdsAlone) {
+        this(name, at, strengthKilonewtons, spread, holdsAlone, Optional.empty(), Optional.empty());
     }
 
     /** A point of which only name and place are stated. */
@@ -37,6 +51,13 @@ public record PointDraft(
                         .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
                         .orElse(OptionalDouble.empty()),
                 withSpread ? OptionalDouble.of(point.spread()) : OptionalDouble.empty(),
-                point.holdsAlone());
+                point.holdsAlone(),
+                point.is(),
+                point.sling().map(SlingDraft::of));
+    }
+
+    /** The same point with something slung round it. */
+    public PointDraft slungWith(PointKind what, SlingDraft draft) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, Optional.of(what), Optional.of(draft));
     }
 }

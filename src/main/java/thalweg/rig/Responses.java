@@ -101,7 +101,7 @@ final class Responses {
     double[] atRest(int failed, double place) {
         Equilibrium rest = equilibrium(failed, direction(place));
         return IntStream.range(0, points)
-                .mapToDouble(point -> rest.pullOn(point).length())
+                .mapToDouble(point -> rest.pullOnPoint(point).length())
                 .toArray();
     }
 
