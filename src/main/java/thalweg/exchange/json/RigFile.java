@@ -19,6 +19,7 @@ import thalweg.rig.CheckedRig;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
+import thalweg.rig.PointKind;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
@@ -125,7 +126,9 @@ public final class RigFile {
                 in.reals("at").orElse(List.of()),
                 in.real("strength_kN"),
                 in.real("spread"),
-                in.flag("holds_alone"));
+                in.flag("holds_alone"),
+                in.word("is", PointKind.class),
+                in.object("sling").map(SlingFile::read));
         in.refuseUnasked();
         return point;
     }
@@ -184,6 +187,8 @@ public final class RigFile {
                 .putKnown("strength_kN", number(point.strengthKilonewtons()))
                 .putKnown("spread", number(point.spread()))
                 .putKnown("holds_alone", point.holdsAlone().map(Json::of))
+                .putWord("is", point.is())
+                .putKnown("sling", point.sling().map(SlingFile::write))
                 .done();
     }
 
