@@ -19,15 +19,22 @@ final class CheckStrength {
     private CheckStrength() {}
 
     /** A part with its largest force, and the strength that is known of it. */
-    private record Borne(String name, double peak, Optional<Double> strength) {
+    private record Borne(String name, double peak, PartStrength strength) {
+
+        /** What is known of its strength [kN]: where it is unknown, that it is below the peak all the same. */
+        OptionalDouble known() {
+            Optional<Force> known =
+                    strength.left().or(() -> strength.atMost().filter(most -> most.inKilonewtons() < peak));
+            return known.isPresent() ? OptionalDouble.of(known.get().inKilonewtons()) : OptionalDouble.empty();
+        }
 
         double ratio() {
-            return strength.orElse(Double.POSITIVE_INFINITY) / peak;
+            return known().orElse(Double.POSITIVE_INFINITY) / peak;
         }
 
         /** With a ratio and no force, so that it reads the same in every system of units. */
         String says() {
-            return name + " is stated to hold " + Figures.times(ratio()) + " times its peak";
+            return name + " is " + strength.believed() + " to hold " + Figures.times(ratio()) + " times its peak";
         }
     }
 
@@ -37,9 +44,8 @@ final class CheckStrength {
         }
         List<Borne> parts = new ArrayList<>(points(input, peaks.get()));
         parts.addAll(strands(input, peaks.get()));
-        Optional<Borne> weakest = parts.stream()
-                .filter(part -> part.strength().isPresent())
-                .min(Comparator.comparingDouble(Borne::ratio));
+        Optional<Borne> weakest =
+                parts.stream().filter(part -> part.known().isPresent()).min(Comparator.comparingDouble(Borne::ratio));
         OptionalDouble ratio =
                 weakest.map(part -> OptionalDouble.of(part.ratio())).orElse(OptionalDouble.empty());
         String nearest = weakest.map(Borne::says).orElse("");
@@ -47,7 +53,7 @@ final class CheckStrength {
             return new WithinStrength(Optional.of(false), ratio, "Too weak: " + nearest + ".");
         }
         List<String> unknown = parts.stream()
-                .filter(part -> part.strength().isEmpty())
+                .filter(part -> part.known().isEmpty())
                 .map(Borne::name)
                 .toList();
         String known = nearest.isEmpty() ? "" : " The weakest that is known: " + nearest + ".";
@@ -69,30 +75,20 @@ final class CheckStrength {
             peaks.on(point.name())
                     .map(Force::inKilonewtons)
                     .filter(peak -> peak >= bears)
-                    .ifPresent(peak -> parts.add(
-                            new Borne(point.name(), peak, point.strength().map(Force::inKilonewtons))));
+                    .ifPresent(peak -> parts.add(new Borne(point.name(), peak, input.strengthOf(point))));
         }
         return parts;
     }
 
-    /**
-     * The strands that bear something. Where the knots are unknown, the strand by itself decides whether it is over its
-     * strength, and nothing says that it is within.
-     */
+    /** The strands that bear something, each of parallel ones by itself. */
     private static List<Borne> strands(RigInput input, PeakForces peaks) {
         double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
-        RigSetup rig = input.rig();
         List<Borne> parts = new ArrayList<>();
         for (PeakForces.InStrand strand : peaks.strands()) {
             double peak = strand.tension().inKilonewtons();
-            if (peak < bears) {
-                continue;
+            if (peak >= bears) {
+                parts.add(new Borne("the " + strand.label(), peak, input.strengthOfStrands(1)));
             }
-            Optional<Double> alone = rig.strandStrength().map(Force::inKilonewtons);
-            Optional<Double> knotted = rig.knotEfficiency().isPresent()
-                    ? alone.map(strength -> strength * rig.knotEfficiency().getAsDouble())
-                    : alone.filter(strength -> strength < peak);
-            parts.add(new Borne("the " + strand.label(), peak, knotted));
         }
         return parts;
     }

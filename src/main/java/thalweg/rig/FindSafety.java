@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import thalweg.units.Angle;
@@ -41,9 +40,6 @@ final class FindSafety {
         }
     }
 
-    /** A strength, or why there is none. */
-    private record Strength(OptionalDouble kilonewtons, String why) {}
-
     /** A peak on a part after one loss; empty where the motion could not be followed. */
     private record AfterLoss(String lost, Optional<Double> peak, boolean rising) {
 
@@ -68,7 +64,7 @@ final class FindSafety {
         List<PartSafety> parts = new ArrayList<>();
         for (RigPoint point : input.points()) {
             WorstForce worst = sector.worstOf(point.name());
-            Strength strength = find.strength(point);
+            PartStrength strength = input.strengthOf(point);
             List<AfterLoss> after =
                     find.after(losses, loss -> !loss.point().equals(point.name()), peaks -> peaks.on(point.name()));
             parts.add(new PartSafety(
@@ -78,7 +74,7 @@ final class FindSafety {
                     find.afterLoss(strength, after)));
         }
         for (WorstTension worst : strands) {
-            Strength strength = find.strength(worst.count());
+            PartStrength strength = input.strengthOfStrands(worst.count());
             List<AfterLoss> after = find.after(losses, loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
             parts.add(new PartSafety(
                     worst.label(),
@@ -93,27 +89,7 @@ final class FindSafety {
         return parts;
     }
 
-    private Strength strength(RigPoint point) {
-        return point.strength()
-                .map(known -> new Strength(OptionalDouble.of(known.inKilonewtons()), ""))
-                .orElseGet(() ->
-                        new Strength(OptionalDouble.empty(), "the strength of " + point.name() + " is not known"));
-    }
-
-    private Strength strength(int count) {
-        RigSetup rig = input.rig();
-        if (rig.strandStrength().isEmpty()) {
-            return new Strength(OptionalDouble.empty(), "the strength of a strand is not known");
-        }
-        if (rig.knotEfficiency().isEmpty()) {
-            return new Strength(OptionalDouble.empty(), "how much strength the knots leave is not known");
-        }
-        double alone = rig.strandStrength().get().inKilonewtons();
-        return new Strength(
-                OptionalDouble.of(alone * count * rig.knotEfficiency().getAsDouble()), "");
-    }
-
-    private PartSafety.Times steady(Strength strength, Force largest, Angle direction, double byFriction) {
+    private PartSafety.Times steady(PartStrength strength, Force largest, Angle direction, double byFriction) {
         if (largest.inKilonewtons() < bears) {
             return PartSafety.Times.none(BEARS_NOTHING);
         }
@@ -121,12 +97,10 @@ final class FindSafety {
         return held(strength, largest, "with the load toward " + direction.print() + friction);
     }
 
-    private static PartSafety.Times held(Strength strength, Force largest, String where) {
-        if (strength.kilonewtons().isEmpty()) {
-            return PartSafety.Times.unknown(Optional.of(largest), strength.why());
-        }
-        double ratio = strength.kilonewtons().getAsDouble() / largest.inKilonewtons();
-        return PartSafety.Times.known(ratio, largest, where);
+    private static PartSafety.Times held(PartStrength strength, Force largest, String where) {
+        return strength.left()
+                .map(left -> PartSafety.Times.known(left.inKilonewtons() / largest.inKilonewtons(), largest, where))
+                .orElseGet(() -> PartSafety.Times.unknown(Optional.of(largest), strength.why()));
     }
 
     private static boolean isLeft(String strand, PointLoss loss) {
@@ -167,7 +141,7 @@ final class FindSafety {
                 .findFirst();
     }
 
-    private PartSafety.Times afterLoss(Strength strength, List<AfterLoss> after) {
+    private PartSafety.Times afterLoss(PartStrength strength, List<AfterLoss> after) {
         Optional<AfterLoss> hardest = after.stream()
                 .filter(one -> one.peak().isPresent())
                 .max(Comparator.comparingDouble(one -> one.peak().orElseThrow()));
@@ -188,12 +162,12 @@ final class FindSafety {
     }
 
     /** What the ratio cannot be above, from the peaks as far as they are known. */
-    private static String atMost(Strength strength, Optional<AfterLoss> hardest) {
-        if (strength.kilonewtons().isEmpty() || hardest.isEmpty()) {
+    private static String atMost(PartStrength strength, Optional<AfterLoss> hardest) {
+        if (strength.left().isEmpty() || hardest.isEmpty()) {
             return "";
         }
         double most =
-                strength.kilonewtons().getAsDouble() / hardest.get().peak().orElseThrow();
+                strength.left().get().inKilonewtons() / hardest.get().peak().orElseThrow();
         return "; it is " + Figures.times(most) + " at most";
     }
 }

@@ -122,13 +122,4 @@ final class Responses {
                 input.load().toward().degrees() + part * input.load().sway().degrees();
         return input.load().direction(new Angle(toward));
     }
-
-    /** The medians of what the points hold [kN]; empty where one is unknown. */
-    static Optional<double[]> strengths(List<RigPoint> points) {
-        return points.stream().allMatch(point -> point.strength().isPresent())
-                ? Optional.of(points.stream()
-                        .mapToDouble(point -> point.strength().orElseThrow().inKilonewtons())
-                        .toArray())
-                : Optional.empty();
-    }
 }

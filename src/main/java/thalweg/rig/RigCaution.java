@@ -51,9 +51,7 @@ public enum RigCaution {
                 answer.losses().stream()
                         .flatMap(loss -> loss.aftermath().stream())
                         .anyMatch(after -> after.swing().metres() > SWINGS_METRES);
-            case STRENGTH_UNKNOWN ->
-                answer.input().points().stream()
-                        .anyMatch(point -> point.strength().isEmpty());
+            case STRENGTH_UNKNOWN -> !answer.input().unknownStrengths().isEmpty();
             case FLAT ->
                 answer.sector()
                         .widest()
