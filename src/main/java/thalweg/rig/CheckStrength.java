@@ -87,7 +87,7 @@ final class CheckStrength {
         for (PeakForces.InStrand strand : peaks.strands()) {
             double peak = strand.tension().inKilonewtons();
             if (peak >= bears) {
-                parts.add(new Borne("the " + strand.label(), peak, input.strengthOfStrands(1)));
+                parts.add(new Borne("the " + strand.label(), peak, input.strengthOfStrands(strand.label(), 1)));
             }
         }
         return parts;

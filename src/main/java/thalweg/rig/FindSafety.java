@@ -74,7 +74,7 @@ final class FindSafety {
                     find.afterLoss(strength, after)));
         }
         for (WorstTension worst : strands) {
-            PartStrength strength = input.strengthOfStrands(worst.count());
+            PartStrength strength = input.strengthOfStrands(worst.label(), worst.count());
             List<AfterLoss> after = find.after(losses, loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
             parts.add(new PartSafety(
                     worst.label(),
