@@ -14,6 +14,7 @@ import thalweg.rig.RigPoint;
 import thalweg.rig.RigStudy;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
+import thalweg.sheet.SlingWords;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
@@ -49,6 +50,7 @@ final class RigReport {
                 .append('\n');
         LaidWords laid = new LaidWords(phrases, units);
         indented(out, "", laid.sentence(input));
+        new SlingWords(phrases, units).sentences(answer).forEach(line -> indented(out, "", line));
         out.append('\n');
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()
@@ -111,7 +113,7 @@ final class RigReport {
                             RigMaterial.print(piece.length(), units),
                             piece.what()));
         }
-        indented(out, "- ", phrases.say("rig.material.note"));
+        new SlingWords(phrases, units).notes(material).forEach(note -> indented(out, "- ", note));
     }
 
     private List<List<String>> points(RigAnswer answer) {
