@@ -10,6 +10,7 @@ import java.util.List;
 import thalweg.fault.AppException;
 import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
+import thalweg.settings.Settings;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
@@ -51,6 +52,7 @@ final class Walk implements AutoCloseable {
                         glyphs,
                         readOnly,
                         session.keeper(),
+                        Settings.standard(LoadPhrases.english()),
                         rows,
                         columns));
     }
