@@ -34,8 +34,7 @@ final class WholeProgramTest {
             tmux.keys("Enter");
             tmux.await("2 drop, 8 m, Porte");
             tmux.keys("Down", "Down", "Enter");
-            tmux.await("Station Porte");
-
+            tmux.await("Porte / Porte");
             tmux.keys("i");
             tmux.await("Inspection of Porte");
             tmux.text("d");

@@ -57,14 +57,16 @@ public final class Analyze {
         FrictionAllowance allowance = new FrictionAllowance(steady, friction);
         List<PointLoss> losses = FindLosses.of(input, steady);
         List<StrandCut> cuts = FindLosses.cuts(input, losses);
+        RigMaterial material = FindMaterial.of(input);
         List<LetterCheck> checks = List.of(
                 CheckEqualised.of(steady, sector, friction),
                 CheckAngle.of(input.rig().kind(), steady, sector),
                 CheckRedundant.of(losses, cuts),
                 CheckExtension.of(losses),
-                CheckSolid.of(input, sector, allowance));
+                CheckSolid.of(input, sector, allowance),
+                CheckTimely.of(material));
         List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses, allowance);
-        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety, FindMaterial.of(input));
+        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety, material);
     }
 
     private RigState highest(ToDoubleFunction<RigState> figure) {

@@ -19,30 +19,50 @@ final class FindMaterial {
     }
 
     static RigMaterial of(RigInput input) {
-        return new RigMaterial(new FindMaterial(input).pieces(), input.points().size() + 1);
+        FindMaterial find = new FindMaterial(input);
+        return new RigMaterial(find.pieces(), input.points().size() + 1, find.knots());
     }
 
     private List<RigMaterial.Piece> pieces() {
-        boolean loops = input.rig().strands() == LOOP;
         return switch (input.rig().kind()) {
             case SINGLE -> legs();
             case FOCUSED -> {
                 double knot = LOOP * input.points().size() * TakeUp.MASTER_KNOT_METRES;
-                yield loops && input.points().size() > 1
+                yield isGathered()
                         ? loop(knot, "one loop through all points, gathered in a knot at the master")
                         : legs();
             }
             case SLIDING, LOOP -> loop(0, "one loop through all points");
             case LIMITED -> {
-                double knots = knots() * input.rig().strands() * TakeUp.LIMITER_KNOT_METRES;
+                double knots = limiters() * input.rig().strands() * TakeUp.LIMITER_KNOT_METRES;
                 yield loop(knots, "one loop through both points, with a limiter knot in each leg");
             }
         };
     }
 
-    /** How many knots there are that do not carry the load themselves. */
-    private int knots() {
+    /** Whether one loop through all points is gathered in a knot at the master. */
+    private boolean isGathered() {
+        return input.rig().strands() == LOOP && input.points().size() > 1;
+    }
+
+    private int limiters() {
         return network.free().size() - 1;
+    }
+
+    /** The bend that closes a loop, the knot that gathers legs, limiter knots, and a loop in each end of a lone strand. */
+    private int knots() {
+        return switch (input.rig().kind()) {
+            case SINGLE -> legKnots();
+            case FOCUSED -> isGathered() ? 2 : legKnots();
+            case SLIDING, LOOP -> 1;
+            case LIMITED -> 1 + limiters();
+        };
+    }
+
+    private int legKnots() {
+        return network.strands().stream()
+                .mapToInt(leg -> leg.count() / LOOP + 2 * (leg.count() % LOOP))
+                .sum();
     }
 
     /** Everything from one piece, closed by one ring bend. */

@@ -12,8 +12,9 @@ import thalweg.units.UnitSystem;
  *
  * @param pieces to cut, one or more
  * @param connectors one for each point and one at the master; a strand that goes round its point needs none there
+ * @param knots to tie where everything is tied on the spot, 1 or more
  */
-public record RigMaterial(List<Piece> pieces, int connectors) {
+public record RigMaterial(List<Piece> pieces, int connectors, int knots) {
 
     /**
      * Pieces of one length.
@@ -33,8 +34,8 @@ public record RigMaterial(List<Piece> pieces, int connectors) {
 
     public RigMaterial {
         pieces = List.copyOf(pieces);
-        if (pieces.isEmpty() || connectors < 2) {
-            throw new IllegalArgumentException("a rig takes a piece and two connectors, or more");
+        if (pieces.isEmpty() || connectors < 2 || knots < 1) {
+            throw new IllegalArgumentException("a rig takes a piece, a knot and two connectors, or more");
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,10 +29,26 @@ class ChecksTest {
     }
 
     @Test
-    void theLettersOfThisVersionAreAllButTimely() {
+    void everyLetterIsJudged() {
         assertThat(Rigs.answer(Rigs.pair(60)).checks())
                 .extracting(LetterCheck::letter)
-                .containsExactly(CheckLetter.E, CheckLetter.A, CheckLetter.R, CheckLetter.NE, CheckLetter.S);
+                .containsExactly(CheckLetter.values());
+    }
+
+    /** Common practice names no figure: the lines are the program's own and say so. */
+    @ParameterizedTest
+    @CsvSource({"2, 2, GOOD, 5", "3, 2, GOOD, 6", "4, 2, WATCH, 7", "6, 2, WATCH, 9", "2, 4, WATCH, 7", "3, 5, POOR, 16"
+    })
+    void timelyCountsWhatThereIsToTieAndToClip(int points, int strands, RigVerdict verdict, int things) {
+        List<PointDraft> fan = IntStream.range(0, points)
+                .mapToObj(i -> PointDraft.of("P" + i, 0.2 * i, 0, 0))
+                .toList();
+        RigDraft rig = Rigs.focused(fan, new Vector3(0.3, -0.9, 0), 1, 0, 0);
+        LetterCheck check = check(rig.withRig(rig.rig().withStrands(strands)), CheckLetter.T);
+
+        assertThat(check.verdict()).isEqualTo(verdict);
+        assertThat(check.figure()).hasValue(things);
+        assertThat(check.why()).contains("our own line").contains("is not known here");
     }
 
     @ParameterizedTest
@@ -119,7 +136,8 @@ class ChecksTest {
                         RigVerdict.UNKNOWN,
                         RigVerdict.POOR,
                         RigVerdict.UNKNOWN,
-                        RigVerdict.UNKNOWN);
+                        RigVerdict.UNKNOWN,
+                        RigVerdict.GOOD);
         assertThat(check(single, CheckLetter.E).why()).contains("beech is the only point");
         assertThat(check(single, CheckLetter.A).figure()).isEmpty();
     }

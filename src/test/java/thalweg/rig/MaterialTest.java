@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
@@ -93,6 +95,29 @@ class MaterialTest {
 
         assertThat(material.total().metres()).isCloseTo(1.0 + BEND, within(1e-9));
         assertThat(material.connectors()).isEqualTo(2);
+    }
+
+    @Test
+    void knotsAreCountedAsTheyAreTied() {
+        assertThat(material(pair()).knots())
+                .as("a bend and the knot that gathers")
+                .isEqualTo(2);
+        assertThat(material(pair().withRig(pair().rig().withStrands(1))).knots())
+                .as("a loop in each end of two strands")
+                .isEqualTo(4);
+        assertThat(material(pair().withRig(pair().rig().withStrands(3))).knots())
+                .as("on each leg a bend and two end loops")
+                .isEqualTo(6);
+        assertThat(material(pair().withRig(SetupDraft.of(RigKind.SLIDING, 0, -0.4, 0, 70)))
+                        .knots())
+                .as("a bend")
+                .isEqualTo(1);
+        LimitDraft limits = new LimitDraft(Optional.of(List.of(0.1, 0.1)), Optional.empty(), OptionalLong.empty());
+        assertThat(material(pair().withRig(SetupDraft.of(RigKind.LIMITED, 0, -0.4, 0, 70)
+                                .withLimits(limits, 0.2)))
+                        .knots())
+                .as("a bend and two limiters")
+                .isEqualTo(3);
     }
 
     @Test

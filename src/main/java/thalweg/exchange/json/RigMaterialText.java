@@ -19,6 +19,7 @@ final class RigMaterialText {
         return Json.fields()
                 .put("length_m", length(material.total()))
                 .put("connectors", material.connectors())
+                .put("knots", material.knots())
                 .put(
                         "pieces",
                         new Json.Items(material.pieces().stream()

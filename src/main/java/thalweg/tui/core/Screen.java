@@ -22,6 +22,11 @@ public interface Screen {
         return false;
     }
 
+    /** Whether it has not got its content yet, so that what its keys do cannot be told. */
+    default boolean waiting() {
+        return false;
+    }
+
     /** Whether something was entered that leaving would lose. */
     default boolean unsaved() {
         return false;

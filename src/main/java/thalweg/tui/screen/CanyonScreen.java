@@ -81,6 +81,11 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty() && !awaited.gone();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         String readOnly = around.say("read_only.refused");
         boolean waiting = loaded.isEmpty();

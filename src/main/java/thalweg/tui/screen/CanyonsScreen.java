@@ -94,6 +94,11 @@ record CanyonsScreen(
     }
 
     @Override
+    public boolean waiting() {
+        return found.isEmpty();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         if (form.isPresent()) {
             return formBindings(around);

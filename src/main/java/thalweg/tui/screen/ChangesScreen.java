@@ -58,6 +58,11 @@ record ChangesScreen(Go.Changes go, Optional<List<ChangeView>> changes, ListStat
     }
 
     @Override
+    public boolean waiting() {
+        return changes.isEmpty();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         String readOnly = around.say("read_only.refused");
         boolean none = chosen().isEmpty();

@@ -55,6 +55,11 @@ record GivenScreen(Go.Given go, Optional<Told.GivenLoaded> loaded, ListState lis
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         List<Binding> bindings = new ArrayList<>();
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.read"), () -> read(around))

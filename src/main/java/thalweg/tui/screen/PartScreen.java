@@ -71,6 +71,11 @@ record PartScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListS
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty() && !awaited.gone();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         Optional<StationRow> chosen = chosen(around);
         RowKeys keys = new RowKeys(this, chosen, loaded.map(Told.CanyonLoaded::record));

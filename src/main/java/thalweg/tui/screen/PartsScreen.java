@@ -59,6 +59,11 @@ record PartsScreen(Optional<Told.PartsFound> found, ListState list, Searching se
     }
 
     @Override
+    public boolean waiting() {
+        return found.isEmpty();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         List<Binding> bindings = new ArrayList<>();
         if (search.open()) {

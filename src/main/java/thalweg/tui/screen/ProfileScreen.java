@@ -100,6 +100,11 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         boolean none = stand().isEmpty();
         String empty = loaded.isEmpty() ? around.say("loading") : around.say("profile.none.empty");

@@ -57,6 +57,11 @@ record RoundsScreen(Uid canyon, Optional<CanyonRecord> loaded, List<RoundVisit> 
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty() && !gone;
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         String readOnly = around.say("read_only.refused");
         String nothing = around.say("rounds.empty_short");

@@ -88,6 +88,11 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty() && !awaited.gone();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         String readOnly = around.say("read_only.refused");
         boolean waiting = station().isEmpty();

@@ -56,6 +56,11 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
     }
 
     @Override
+    public boolean waiting() {
+        return loaded.isEmpty();
+    }
+
+    @Override
     public List<Binding> bindings(Surroundings around) {
         String readOnly = around.say("read_only.refused");
         boolean none = chosen().isEmpty();

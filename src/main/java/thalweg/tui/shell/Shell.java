@@ -23,6 +23,7 @@ import thalweg.tui.core.Surroundings;
  * @param notice one line for the person
  * @param keys the list of keys, where it is open
  * @param asking what a person is asked before something is lost
+ * @param ahead keys that were pressed before the screen on top had its content, and are acted on once it has
  */
 public record Shell(
         Function<Destination, Screen> screens,
@@ -31,7 +32,8 @@ public record Shell(
         long next,
         Optional<Step.Notice> notice,
         Optional<KeyList> keys,
-        Optional<Asking> asking) {
+        Optional<Asking> asking,
+        List<Key> ahead) {
 
     /** What would lose an entry if it went on. */
     enum Asking {
@@ -44,8 +46,12 @@ public record Shell(
 
     static final int LEAST_COLUMNS = 40;
 
+    /** Who presses more than this ahead is leaning on a key. */
+    private static final int MOST_AHEAD = 32;
+
     public Shell {
         frames = List.copyOf(frames);
+        ahead = List.copyOf(ahead);
         if (frames.isEmpty()) {
             throw new IllegalArgumentException("there is always a screen");
         }
@@ -54,7 +60,8 @@ public record Shell(
     /** The interface with its first screen. */
     public static Shell of(Function<Destination, Screen> screens, Destination first, Surroundings around) {
         Frame frame = new Frame(1, screens.apply(first));
-        return new Shell(screens, around, List.of(frame), 2, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Shell(
+                screens, around, List.of(frame), 2, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
     }
 
     /** Starts the first screen's work. */
@@ -75,7 +82,9 @@ public record Shell(
             return frames.stream()
                     .filter(frame -> frame.number() == result.frame())
                     .findFirst()
-                    .map(frame -> tell(frame, result.message()))
+                    .map(frame -> result.message() instanceof Message.Failed
+                            ? ahead(List.of()).tell(frame, result.message())
+                            : tell(frame, result.message()).then(Shell::caughtUp))
                     .orElseGet(() -> stay(late(result.message())));
         }
         Shell quiet = notice(Optional.empty());
@@ -137,15 +146,40 @@ public record Shell(
         if (!(screen.writing() && key.writes())) {
             for (Binding binding : bindings()) {
                 if (binding.keys().contains(key)) {
-                    return run(binding);
+                    return screen.waiting() && binding.refusal().isPresent() ? stay(pressedAhead(key)) : run(binding);
                 }
             }
             Optional<Reaction> global = global(key);
             if (global.isPresent()) {
                 return global.get();
             }
+            if (screen.waiting()) {
+                return stay(pressedAhead(key));
+            }
         }
         return tell(top(), new Message.KeyPressed(key));
+    }
+
+    private Shell pressedAhead(Key key) {
+        Shell said = notice(Optional.of(new Step.Notice(around.say("loading"), false)));
+        if (ahead.size() == MOST_AHEAD) {
+            return said;
+        }
+        List<Key> more = new ArrayList<>(ahead);
+        more.add(key);
+        return said.ahead(more);
+    }
+
+    /** Acts on what was pressed ahead, as far as the screens have their content by now. */
+    private Reaction caughtUp() {
+        if (ahead.isEmpty() || top().screen().waiting()) {
+            return stay(this);
+        }
+        Reaction all = stay(ahead(List.of()).notice(Optional.empty()));
+        for (Key key : ahead) {
+            all = all.then(shell -> shell.key(key));
+        }
+        return all;
     }
 
     private List<Binding> bindings() {
@@ -271,7 +305,7 @@ public record Shell(
         if (frames.size() == 1) {
             return stay(this);
         }
-        Shell below = frames(frames.subList(0, frames.size() - 1), next);
+        Shell below = frames(frames.subList(0, frames.size() - 1), next).ahead(List.of());
         return below.tell(below.top(), new Message.Returned());
     }
 
@@ -304,22 +338,26 @@ public record Shell(
     }
 
     private Shell around(Surroundings changed) {
-        return new Shell(screens, changed, frames, next, notice, keys, asking);
+        return new Shell(screens, changed, frames, next, notice, keys, asking, ahead);
     }
 
     private Shell frames(List<Frame> changed, long nextNumber) {
-        return new Shell(screens, around, changed, nextNumber, notice, keys, asking);
+        return new Shell(screens, around, changed, nextNumber, notice, keys, asking, ahead);
     }
 
     private Shell notice(Optional<Step.Notice> changed) {
-        return new Shell(screens, around, frames, next, changed, keys, asking);
+        return new Shell(screens, around, frames, next, changed, keys, asking, ahead);
     }
 
     private Shell keys(Optional<KeyList> changed) {
-        return new Shell(screens, around, frames, next, notice, changed, asking);
+        return new Shell(screens, around, frames, next, notice, changed, asking, ahead);
     }
 
     private Shell asking(Optional<Asking> changed) {
-        return new Shell(screens, around, frames, next, notice, keys, changed);
+        return new Shell(screens, around, frames, next, notice, keys, changed, ahead);
+    }
+
+    private Shell ahead(List<Key> changed) {
+        return new Shell(screens, around, frames, next, notice, keys, asking, changed);
     }
 }

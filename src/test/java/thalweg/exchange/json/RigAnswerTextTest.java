@@ -85,7 +85,7 @@ final class RigAnswerTextTest {
         assertThat(((Json.Items) at(answer, "assumed")).values())
                 .contains(Json.of("captured"), Json.of("friction"))
                 .doesNotContain(Json.of("strands"));
-        assertThat(((Json.Fields) at(answer, "checks")).values()).containsOnlyKeys("E", "A", "R", "NE", "S");
+        assertThat(((Json.Fields) at(answer, "checks")).values()).containsOnlyKeys("E", "A", "R", "NE", "S", "T");
     }
 
     @Test

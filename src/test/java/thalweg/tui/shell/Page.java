@@ -15,6 +15,7 @@ import thalweg.tui.core.Surroundings;
 
 /**
  * A screen for tests: it remembers what it was told, counts when + is pressed, and holds what is typed while it writes.
+ * One whose name ends with an s waits until it has been loaded.
  *
  * @param name in its title
  * @param told what it was told, in order
@@ -29,6 +30,9 @@ record Page(String name, List<Message> told, int count, String typed, boolean wr
 
     /** Work whose result is told as it is. */
     record Work(String what) implements Effect {}
+
+    /** Brings the content of a page that waits for it. */
+    record Loaded() implements Message {}
 
     /** Says that something was saved. */
     record Saved() implements Message {}
@@ -48,6 +52,11 @@ record Page(String name, List<Message> told, int count, String typed, boolean wr
     }
 
     @Override
+    public boolean waiting() {
+        return name.endsWith("s") && !told.contains(new Loaded());
+    }
+
+    @Override
     public boolean unsaved() {
         return !typed.isEmpty();
     }
@@ -55,7 +64,8 @@ record Page(String name, List<Message> told, int count, String typed, boolean wr
     @Override
     public List<Binding> bindings(Surroundings around) {
         return List.of(
-                Binding.of(Key.of('+'), "count", () -> Step.stay(new Page(name, told, count + 1, typed, writing))),
+                Binding.of(Key.of('+'), "count", () -> Step.stay(new Page(name, told, count + 1, typed, writing)))
+                        .unless(waiting(), "It is not there yet."),
                 Binding.of(Key.of('o'), "open", () -> Step.open(this, new Go(name + "o", false))),
                 Binding.of(Key.of('w'), "write", () -> Step.open(this, new Go(name + "w", true))),
                 Binding.of(Key.of('r'), "replace", () -> Step.replace(this, new Go(name + "r", false))),
@@ -63,7 +73,10 @@ record Page(String name, List<Message> told, int count, String typed, boolean wr
                 Binding.of(Key.of('!'), "break", () -> Step.stay(this).saying("It is done.")),
                 Binding.of(Key.of('x'), "withdraw", () -> Step.stay(this))
                         .unless(true, "There is nothing to withdraw."),
-                Binding.of(Key.Named.ESCAPE, "back", () -> Step.back(this)));
+                Binding.of(Key.Named.ESCAPE, "back", () -> Step.back(this)),
+                Binding.of(Key.of('s'), "open slowly", () -> Step.open(this, new Go(name + "s", false)))
+                        .unless(waiting(), "It is not there yet.")
+                        .quiet());
     }
 
     @Override

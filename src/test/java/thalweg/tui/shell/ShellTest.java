@@ -232,4 +232,44 @@ class ShellTest {
             }
         }
     }
+
+    @Test
+    void keysPressedBeforeTheContentIsThereAreActedOnOnceItIs() {
+        driven.type("s++");
+        assertThat(driven.top().count()).isZero();
+        assertThat(driven.foot()).contains("Loading...");
+
+        driven.answer(new Page.Loaded());
+        assertThat(driven.top().count()).isEqualTo(2);
+        assertThat(driven.foot()).doesNotContain("Loading...");
+    }
+
+    @Test
+    void keysPressedAheadGoOnThroughTheScreenThatTheyOpen() {
+        driven.type("ss+");
+        driven.answer(new Page.Loaded());
+        assertThat(driven.title()).startsWith("Page ass ");
+        assertThat(driven.top().count()).isZero();
+
+        driven.answer(new Page.Loaded());
+        assertThat(driven.top().count()).isEqualTo(1);
+    }
+
+    @Test
+    void whatWasPressedAheadIsDroppedWhenItsScreenIsLeftOrCannotBeFilled() {
+        driven.type("s+").press(Key.Named.ESCAPE).answer(new Page.Loaded());
+        assertThat(driven.title()).startsWith("Page a ");
+        assertThat(driven.top().count()).isZero();
+
+        driven.type("s+").answer(new Message.Failed(new Page.Work("load"), "The disk is gone."));
+        driven.answer(new Page.Loaded());
+        assertThat(driven.top().count()).isZero();
+    }
+
+    @Test
+    void aKeyThatIsLeantOnIsNotKeptForEver() {
+        driven.type("s" + "+".repeat(1_000)).answer(new Page.Loaded());
+
+        assertThat(driven.top().count()).isEqualTo(32);
+    }
 }
