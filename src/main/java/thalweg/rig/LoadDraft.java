@@ -151,6 +151,15 @@ public record LoadDraft(
 
     /** The same load that pulls so many times as hard as at rest. */
     public LoadDraft withFactor(double times) {
+        return with(OptionalDouble.of(times));
+    }
+
+    /** The same load at rest. */
+    public LoadDraft withoutFactor() {
+        return with(NONE);
+    }
+
+    private LoadDraft with(OptionalDouble times) {
         return new LoadDraft(
                 massKilograms,
                 forceKilonewtons,
@@ -160,6 +169,6 @@ public record LoadDraft(
                 ropeOutMetres,
                 ropeStiffnessKilonewtons,
                 spread,
-                OptionalDouble.of(times));
+                times);
     }
 }
