@@ -110,20 +110,22 @@ final class CheckDraft {
             refuse("load.rope_EA_kN", "is missing, and rope is out: state how the rope stretches");
         }
         double spread = withDefault("load.", "load_spread", load.spread(), Range.SPREAD, RigDefaults.LOAD_SPREAD);
+        double factor = known("load.factor", load.factor(), Range.FACTOR).orElse(1);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
         Optional<Mass> known = mass.isPresent() ? Optional.of(new Mass(mass.getAsDouble())) : Optional.empty();
-        Force weight = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
+        Force atRest = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
         return Optional.of(new RigLoad(
-                weight,
+                new Force(factor * atRest.newtons()),
                 known,
                 new Angle(toward),
                 new Angle(sway),
                 new Angle(lean),
                 new Length(rope),
                 force(ropeStiffness),
-                spread));
+                spread,
+                factor));
     }
 
     private Optional<RigSetup> setup(List<RigPoint> points, Optional<RigLoad> load) {

@@ -144,7 +144,8 @@ public final class RigFile {
                 in.real("lean_out_deg"),
                 in.real("rope_out_m"),
                 in.real("rope_EA_kN"),
-                in.real("load_spread"));
+                in.real("load_spread"),
+                in.real("factor"));
         in.refuseUnasked();
         return load;
     }
@@ -199,6 +200,7 @@ public final class RigFile {
         return Json.fields()
                 .putKnown("mass_kg", number(load.massKilograms()))
                 .putKnown("force_kN", number(load.forceKilonewtons()))
+                .putKnown("factor", number(load.factor()))
                 .putKnown("toward_deg", number(load.towardDegrees()))
                 .putKnown("sway_deg", number(load.swayDegrees()))
                 .putKnown("lean_out_deg", number(load.leanOutDegrees()))
