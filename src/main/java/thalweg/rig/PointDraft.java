@@ -75,6 +75,7 @@ public record PointDraft(
 
     /** The same point with something slung round it. */
     public PointDraft slungWith(PointKind what, SlingDraft draft) {
-        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, traits, Optional.of(what), Optional.of(draft));
+        return new PointDraft(
+                name, at, strengthKilonewtons, spread, holdsAlone, traits, Optional.of(what), Optional.of(draft));
     }
 }
