@@ -21,6 +21,7 @@ final class CheckDraft {
     private final RigDraft draft;
     private final List<RigFinding> findings = new ArrayList<>();
     private final Set<String> assumed = new LinkedHashSet<>();
+    private final CheckTraits traits = new CheckTraits(this::refuse, assumed::add);
 
     CheckDraft(RigDraft draft) {
         this.draft = draft;
@@ -53,14 +54,17 @@ final class CheckDraft {
             }
             OptionalDouble strength = known(key + ".strength_kN", point.strengthKilonewtons(), Range.STRENGTH);
             double spread = withDefault(key + ".", "spread", point.spread(), Range.SPREAD, RigDefaults.SPREAD);
+            traits.check(key, point);
             Optional<RigSling> sling = point.sling().flatMap(stated -> sling(key, stated, at));
             if (findings.isEmpty()) {
+                PointTraits known = traits.of(point.traits());
                 points.add(new RigPoint(
                         point.name(),
                         at.orElseThrow(),
-                        force(strength),
+                        known.bolt().map(BoltStrength::radial).or(() -> force(strength)),
                         spread,
                         point.holdsAlone(),
+                        known,
                         point.is(),
                         sling));
             }
@@ -106,20 +110,22 @@ final class CheckDraft {
             refuse("load.rope_EA_kN", "is missing, and rope is out: state how the rope stretches");
         }
         double spread = withDefault("load.", "load_spread", load.spread(), Range.SPREAD, RigDefaults.LOAD_SPREAD);
+        double factor = known("load.factor", load.factor(), Range.FACTOR).orElse(1);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
         Optional<Mass> known = mass.isPresent() ? Optional.of(new Mass(mass.getAsDouble())) : Optional.empty();
-        Force weight = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
+        Force atRest = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
         return Optional.of(new RigLoad(
-                weight,
+                new Force(factor * atRest.newtons()),
                 known,
                 new Angle(toward),
                 new Angle(sway),
                 new Angle(lean),
                 new Length(rope),
                 force(ropeStiffness),
-                spread));
+                spread,
+                factor));
     }
 
     private Optional<RigSetup> setup(List<RigPoint> points, Optional<RigLoad> load) {
@@ -154,6 +160,7 @@ final class CheckDraft {
         rig.slackMetres().forEach(this::checkSlack);
         OptionalDouble strandStrength = known("rig.strand_kN", rig.strandKilonewtons(), Range.STRENGTH);
         OptionalDouble efficiency = known("rig.knot_efficiency", rig.knotEfficiency(), Range.EFFICIENCY);
+        traits.check(rig);
         Optional<Limiters> limiters = Optional.empty();
         if (limited && findings.isEmpty()) {
             double friction = rig.friction().orElse(RigDefaults.FRICTION);
@@ -175,7 +182,8 @@ final class CheckDraft {
                 sliding,
                 limiters,
                 force(strandStrength),
-                efficiency));
+                traits.efficiency(rig, efficiency),
+                traits.of(rig.traits())));
     }
 
     /** How the master slides; empty for a rig on which it is tied. */

@@ -56,9 +56,14 @@ final class CheckSolid {
     }
 
     private static double ratio(RigInput input, RigSector sector, FrictionAllowance allowance, RigPoint point) {
+        double weight = input.load().weight().inKilonewtons();
+        double alone = sector.directions().stream()
+                .mapToDouble(state ->
+                        point.counted(input.load().direction(state.direction()).times(weight)))
+                .max()
+                .orElseThrow();
         double largest = Math.max(
-                input.load().weight().newtons(),
-                allowance.largest(sector.worstOf(point.name())).newtons());
-        return input.strengthOf(point).left().orElseThrow().newtons() / largest;
+                alone, allowance.counted(sector.countedOn(point.name())).inKilonewtons());
+        return input.strengthOf(point).left().orElseThrow().inKilonewtons() / largest;
     }
 }

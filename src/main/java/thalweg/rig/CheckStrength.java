@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thalweg.units.Force;
 
-/** Holds the peaks after a loss against the strength of what is left: every point that bears, and every strand. */
+/** Holds the peaks after a loss against the strength of what is left: points, strands and connectors that bear something. */
 final class CheckStrength {
 
     private static final String TOO_FAST =
@@ -44,6 +44,7 @@ final class CheckStrength {
         }
         List<Borne> parts = new ArrayList<>(points(input, peaks.get()));
         parts.addAll(strands(input, peaks.get()));
+        master(input, peaks.get()).ifPresent(parts::add);
         Optional<Borne> weakest =
                 parts.stream().filter(part -> part.known().isPresent()).min(Comparator.comparingDouble(Borne::ratio));
         OptionalDouble ratio =
@@ -67,28 +68,39 @@ final class CheckStrength {
         return new WithinStrength(Optional.of(true), ratio, "The weakest part: " + nearest + ".");
     }
 
-    /** The points that bear something; one that stays unloaded needs no strength. */
+    /** The points that bear something, and the connectors in them; one that stays unloaded needs no strength. */
     private static List<Borne> points(RigInput input, PeakForces peaks) {
-        double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
         List<Borne> parts = new ArrayList<>();
         for (RigPoint point : input.points()) {
-            peaks.on(point.name())
+            Optional<Double> peak = bearing(input, peaks.on(point.name()));
+            peak.flatMap(force -> peaks.countedOn(point.name()))
                     .map(Force::inKilonewtons)
-                    .filter(peak -> peak >= bears)
-                    .ifPresent(peak -> parts.add(new Borne(point.name(), peak, input.strengthOf(point))));
+                    .ifPresent(counted -> parts.add(new Borne(point.name(), counted, input.strengthOf(point))));
+            peak.ifPresent(force -> input.connectorAt(point)
+                    .ifPresent(strength ->
+                            parts.add(new Borne("the " + RigInput.connectorLabel(point), force, strength))));
         }
         return parts;
     }
 
+    private static Optional<Double> bearing(RigInput input, Optional<Force> peak) {
+        double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
+        return peak.map(Force::inKilonewtons).filter(force -> force >= bears);
+    }
+
+    private static Optional<Borne> master(RigInput input, PeakForces peaks) {
+        return input.masterConnector()
+                .flatMap(strength -> bearing(input, Optional.of(peaks.held()))
+                        .map(peak -> new Borne("the " + RigInput.MASTER_CONNECTOR, peak, strength)));
+    }
+
     /** The strands that bear something, each of parallel ones by itself. */
     private static List<Borne> strands(RigInput input, PeakForces peaks) {
-        double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
         List<Borne> parts = new ArrayList<>();
         for (PeakForces.InStrand strand : peaks.strands()) {
-            double peak = strand.tension().inKilonewtons();
-            if (peak >= bears) {
-                parts.add(new Borne("the " + strand.label(), peak, input.strengthOfStrands(strand.label(), 1)));
-            }
+            bearing(input, Optional.of(strand.tension()))
+                    .ifPresent(peak -> parts.add(
+                            new Borne("the " + strand.label(), peak, input.strengthOfStrands(strand.label(), 1))));
         }
         return parts;
     }

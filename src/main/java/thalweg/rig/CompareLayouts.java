@@ -343,9 +343,9 @@ public final class CompareLayouts {
 
     private static double spared(RigInput input, double more) {
         boolean known = input.unknownStrengths().isEmpty();
-        return Analyze.worst(input).stream()
+        return Analyze.counted(input).stream()
                 .mapToDouble(worst -> {
-                    double pull = worst.force().inKilonewtons() * more;
+                    double pull = worst.counted().inKilonewtons() * more;
                     return known ? strength(input, point(input, worst.point())) / pull : 1 / pull;
                 })
                 .min()

@@ -143,7 +143,7 @@ public final class FindBestFocus {
 
     private static double least(RigAnswer answer) {
         return answer.safety().stream()
-                .filter(part -> !part.strand())
+                .filter(part -> part.kind() == PartSafety.Kind.POINT)
                 .map(part -> part.steady().ratio())
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
@@ -201,7 +201,7 @@ public final class FindBestFocus {
             boolean aim = direction.equals(input.load().toward());
             for (int i = 0; i < input.points().size(); i++) {
                 PointForce force = state.points().get(i);
-                double here = strengths[i] / force.pull().length();
+                double here = strengths[i] / input.points().get(i).counted(force.pull());
                 if (here < ratio) {
                     ratio = here;
                     weakest = i;

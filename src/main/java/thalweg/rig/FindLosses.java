@@ -76,8 +76,7 @@ final class FindLosses {
 
     private Optional<PeakForces> peaks(Splice left) {
         HangingMass mass = new HangingMass(left.network(), input.load(), down);
-        return Motion.of(mass, input.load(), input.points().size(), Motion.PRECISION)
-                .map(peaks -> forces(left, peaks));
+        return Motion.of(mass, input).map(peaks -> forces(left, peaks));
     }
 
     private PeakForces forces(Splice spliced, Motion.Peaks peaks) {
@@ -88,7 +87,9 @@ final class FindLosses {
                         .anyMatch(strand -> Arrays.stream(left.nodesOf(point))
                                 .anyMatch(node -> strand.path().contains(node))))
                 .mapToObj(point -> new PeakForces.OnPoint(
-                        input.points().get(point).name(), Force.kilonewtons(peaks.points()[point])))
+                        input.points().get(point).name(),
+                        Force.kilonewtons(peaks.points()[point]),
+                        Force.kilonewtons(peaks.counted()[point])))
                 .toList();
         Map<String, Double> hardest = new LinkedHashMap<>();
         for (int i = 0; i < left.strands().size(); i++) {
@@ -97,6 +98,6 @@ final class FindLosses {
         List<PeakForces.InStrand> inStrands = hardest.entrySet().stream()
                 .map(strand -> new PeakForces.InStrand(strand.getKey(), Force.kilonewtons(strand.getValue())))
                 .toList();
-        return new PeakForces(onPoints, inStrands, peaks.rising());
+        return new PeakForces(onPoints, inStrands, Force.kilonewtons(peaks.held()), peaks.rising());
     }
 }

@@ -75,7 +75,7 @@ public record LaidOut(RigKind kind, boolean focusMoved, Optional<RigAnswer> answ
                 ? input.points().stream()
                         .mapToDouble(point ->
                                 input.strengthOf(point).left().orElseThrow().inKilonewtons()
-                                        / hardestPull(point.name()))
+                                        / known().counted(point.name()).inKilonewtons())
                         .min()
                 : OptionalDouble.empty();
     }

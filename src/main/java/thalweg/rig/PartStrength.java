@@ -12,11 +12,12 @@ import thalweg.units.Force;
  * @param base as stated, in all of its parallel strands, above 0; for a bolt of two strengths the radial one; empty where
  *     unknown
  * @param factors in the order in which they are multiplied; may be empty
+ * @param most what all that is unknown leaves together at most [-], above 0 and at most 1; 1 where that is not known
  * @param missing why what is left is not known, each as a part of a sentence; empty where it is known
  * @param notes what is not allowed for, each as a part of a sentence
  */
 public record PartStrength(
-        Optional<Force> base, List<StrengthFactor> factors, List<String> missing, List<String> notes) {
+        Optional<Force> base, List<StrengthFactor> factors, double most, List<String> missing, List<String> notes) {
 
     /** How a sentence calls a strength from which nothing but its knots was taken. */
     static final String STATED = "stated";
@@ -25,8 +26,8 @@ public record PartStrength(
         factors = List.copyOf(factors);
         missing = List.copyOf(missing);
         notes = List.copyOf(notes);
-        if (base.isEmpty() && missing.isEmpty()) {
-            throw new IllegalArgumentException("what is not known has a reason");
+        if ((base.isEmpty() && missing.isEmpty()) || !(most > 0) || most > 1) {
+            throw new IllegalArgumentException("what is not known has a reason, and leaves something");
         }
     }
 
@@ -50,7 +51,7 @@ public record PartStrength(
      * known. It may show that a part is too weak, and never that it is strong enough.
      */
     public Optional<Force> atMost() {
-        return times(StrengthFactor::nominal);
+        return times(StrengthFactor::nominal).map(force -> Force.kilonewtons(force.inKilonewtons() * most));
     }
 
     /** Why it is unknown, as a part of a sentence; empty text where it is known. */

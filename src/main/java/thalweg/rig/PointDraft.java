@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param strengthKilonewtons [kN]
  * @param spread [-]
  * @param holdsAlone the belief, where there is one
+ * @param traits what else is stated
  * @param is what the point is
  * @param sling what is slung round it
  */
@@ -21,6 +22,7 @@ public record PointDraft(
         OptionalDouble strengthKilonewtons,
         OptionalDouble spread,
         Optional<Boolean> holdsAlone,
+        PointTraitsDraft traits,
         Optional<PointKind> is,
         Optional<SlingDraft> sling) {
 
@@ -35,7 +37,20 @@ public record PointDraft(
             OptionalDouble strengthKilonewtons,
             OptionalDouble spread,
             Optional<Boolean> holdsAlone) {
-        this(name, at, strengthKilonewtons, spread, holdsAlone, Optional.empty(), Optional.empty());
+        this(
+                name,
+                at,
+                strengthKilonewtons,
+                spread,
+                holdsAlone,
+                PointTraitsDraft.NONE,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** The same point, of which that is stated. */
+    public PointDraft withTraits(PointTraitsDraft other) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, other, is, sling);
     }
 
     /** A point of which only name and place are stated. */
@@ -48,16 +63,23 @@ public record PointDraft(
                 point.name(),
                 List.of(point.at().x(), point.at().y(), point.at().z()),
                 point.strength()
+                        .filter(strength -> point.traits().bolt().isEmpty())
                         .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
                         .orElse(OptionalDouble.empty()),
                 withSpread ? OptionalDouble.of(point.spread()) : OptionalDouble.empty(),
                 point.holdsAlone(),
+                PointTraitsDraft.of(point.traits()),
                 point.is(),
                 point.sling().map(SlingDraft::of));
     }
 
+    /** The same point, of which it is stated, or not, what it is and what is slung round it. */
+    public PointDraft withSling(Optional<PointKind> what, Optional<SlingDraft> draft) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, traits, what, draft);
+    }
+
     /** The same point with something slung round it. */
     public PointDraft slungWith(PointKind what, SlingDraft draft) {
-        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, Optional.of(what), Optional.of(draft));
+        return withSling(Optional.of(what), Optional.of(draft));
     }
 }

@@ -24,8 +24,14 @@ record Range(double least, boolean open, double most, String unit) {
 
     static final Range FORCE = new Range(1e-6, false, 1000, " kN");
     static final Range MASS = new Range(1e-3, false, 100_000, " kg");
+    /** Beyond it a fall is meant, and the rope decides; our choice. */
+    static final Range FACTOR = new Range(1, false, 10, "");
+
     static final Range SPREAD = new Range(0, false, 3, "");
     static final Range EFFICIENCY = new Range(0, true, 1, "");
+
+    /** Older than anything textile at an anchor; our choice. */
+    static final Range YEARS = new Range(0, false, 100, " years");
 
     /** From none to more than rubber on dry rock; our choice. */
     static final Range FRICTION = new Range(0, false, 2, "");

@@ -8,7 +8,7 @@ import thalweg.units.Angle;
 
 /**
  * What a rig's points bear when some of them have failed: at rest, and at the peak after a further failure, over the
- * directions of its load. Each is solved when it is first asked for.
+ * directions of its load, each as it counts against its strength. Each is solved when it is first asked for.
  */
 final class Responses {
 
@@ -101,7 +101,7 @@ final class Responses {
     double[] atRest(int failed, double place) {
         Equilibrium rest = equilibrium(failed, direction(place));
         return IntStream.range(0, points)
-                .mapToDouble(point -> rest.pullOnPoint(point).length())
+                .mapToDouble(point -> input.points().get(point).counted(rest.pullOnPoint(point)))
                 .toArray();
     }
 
@@ -111,9 +111,9 @@ final class Responses {
         Vector3 from = equilibrium(failed, direction).master();
         Network left = Remains.of(input, failed | now, from).orElseThrow();
         HangingMass mass = new HangingMass(left, input.load(), direction);
-        Optional<Motion.Peaks> motion = Motion.of(mass, input.load(), points, Motion.PRECISION);
+        Optional<Motion.Peaks> motion = Motion.of(mass, input);
         motion.ifPresent(known -> rising = rising || known.rising());
-        return motion.map(Motion.Peaks::points);
+        return motion.map(Motion.Peaks::counted);
     }
 
     private Vector3 direction(double place) {

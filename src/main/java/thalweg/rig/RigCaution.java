@@ -32,6 +32,8 @@ public enum RigCaution {
     SLING_FLAT("rig.caution.sling_flat"),
     /** Some strengths are not known. */
     STRENGTH_UNKNOWN("rig.caution.strength_unknown"),
+    /** A connector is weaker than its figures where it is pulled otherwise than it was tested. */
+    CONNECTOR("rig.caution.connector"),
     /** Strands meet at a flat angle, where small errors of length change the forces much. */
     FLAT("rig.caution.flat");
 
@@ -72,6 +74,7 @@ public enum RigCaution {
                 answer.input().points().stream().anyMatch(point -> point.sling().isPresent());
             case SLING_FLAT -> SlungFigures.of(answer).stream().anyMatch(SlungFigures::isFlat);
             case STRENGTH_UNKNOWN -> !answer.input().unknownStrengths().isEmpty();
+            case CONNECTOR -> answer.safety().stream().anyMatch(part -> part.kind() == PartSafety.Kind.CONNECTOR);
             case FLAT ->
                 answer.sector()
                         .widest()

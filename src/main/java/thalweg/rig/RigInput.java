@@ -19,6 +19,9 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
     /** Two places nearer than this are one place [m]; our choice, the thickness of a finger nail. */
     static final double ONE_PLACE_METRES = 1e-3;
 
+    /** What the connector at the master is called. */
+    static final String MASTER_CONNECTOR = "master connector";
+
     public RigInput {
         points = List.copyOf(points);
         assumed = List.copyOf(assumed);
@@ -69,8 +72,23 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
     public PartStrength strengthOfStrands(String label, int count) {
         return StrandNames.slungPoint(this, label)
                 .flatMap(point -> points.get(point).sling())
-                .map(sling -> SlingStrength.of(sling, label, count))
+                .map(sling -> SlingStrength.of(sling, label, count, rig.traits().derating()))
                 .orElseGet(() -> FindStrength.of(this, count));
+    }
+
+    /** What the connector in a point is taken to hold, the way it is pulled; empty where nobody stated one. */
+    Optional<PartStrength> connectorAt(RigPoint point) {
+        return point.traits().connector().map(connector -> FindStrength.of(connector, connectorLabel(point)));
+    }
+
+    /** The same for the one at the master. */
+    Optional<PartStrength> masterConnector() {
+        return rig.traits().connector().map(connector -> FindStrength.of(connector, MASTER_CONNECTOR));
+    }
+
+    /** "A connector". */
+    static String connectorLabel(RigPoint point) {
+        return point.name() + " connector";
     }
 
     /** What each point is taken to hold [kN], in their order; empty where one is unknown. */

@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import thalweg.units.Force;
 
 /** Works out what a sling round a point is taken to hold: the strands of one of its sides, its tie, its knot. */
@@ -24,11 +25,12 @@ final class SlingStrength {
      *
      * @param name of the sling, as "A sling"
      * @param count of the strands, 1 or more
+     * @param derating what somebody states in place of the table's share
      */
-    static PartStrength of(RigSling sling, String name, int count) {
+    static PartStrength of(RigSling sling, String name, int count, Derating derating) {
         Optional<Force> base = sling.strandStrength().map(alone -> Force.kilonewtons(alone.inKilonewtons() * count));
         StrengthChain chain = new StrengthChain(base, "the strength of a strand of the " + name + " is not known");
-        chain.times(tie(sling.tie()));
+        chain.times(tie(sling.tie(), derating));
         if (sling.knotEfficiency().isPresent()) {
             double share = sling.knotEfficiency().getAsDouble();
             String words = String.format(Locale.ROOT, "its knot leaves %.0f %%", share * 100);
@@ -39,14 +41,19 @@ final class SlingStrength {
         } else {
             chain.unknown("how much strength the knot of the " + name + " leaves is not known; state 1 for a sewn one");
         }
-        chain.note("what an edge or the bend round the point takes off the sling");
+        chain.note(
+                "its age and condition are not stated, and what an edge or the bend round the point takes is not known");
         return chain.done();
     }
 
-    private static StrengthFactor tie(SlingTie tie) {
+    private static StrengthFactor tie(SlingTie tie, Derating derating) {
+        OptionalDouble stated = derating.of(DeratingKey.CHOKE);
         return switch (tie) {
             case CHOKE ->
-                StrengthFactor.of(TIE, CHOKED, FactorSource.PUBLISHED, "choked; sling trade tables after AS 1353.1");
+                stated.isPresent()
+                        ? StrengthFactor.of(TIE, stated.getAsDouble(), FactorSource.STATED, "choked")
+                        : StrengthFactor.of(
+                                TIE, CHOKED, FactorSource.PUBLISHED, "choked; sling trade tables after AS 1353.1");
             case BASKET ->
                 StrengthFactor.of(
                         TIE, 1, FactorSource.MEMORY, "a basket loses nothing but by its angle, which is in the force");

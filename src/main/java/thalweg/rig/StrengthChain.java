@@ -13,6 +13,7 @@ final class StrengthChain {
 
     private final Optional<Force> base;
     private final List<StrengthFactor> factors = new ArrayList<>();
+    private double most = 1;
     private final List<String> missing = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
@@ -35,6 +36,12 @@ final class StrengthChain {
         return this;
     }
 
+    /** Says that a thing of which it is unknown what it leaves leaves no more than this share [-]. */
+    StrengthChain atMost(double share) {
+        most *= share;
+        return this;
+    }
+
     /** Makes what is left unknown; where nothing is known to begin with, that reason is enough. */
     StrengthChain unknown(String why) {
         if (base.isPresent()) {
@@ -50,6 +57,6 @@ final class StrengthChain {
     }
 
     PartStrength done() {
-        return new PartStrength(base, factors, missing, notes);
+        return new PartStrength(base, factors, most, missing, notes);
     }
 }

@@ -21,6 +21,7 @@ import thalweg.rig.RigInput;
 import thalweg.rig.Sliding;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
+import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
 import thalweg.sheet.SlingWords;
@@ -143,16 +144,7 @@ final class AnalysisView {
     }
 
     private String load(RigInput input) {
-        String weight = input.load()
-                .mass()
-                .map(mass -> mass.print(units))
-                .orElse(input.load().weight().print(units));
-        return phrases.say(
-                "rig.load",
-                weight,
-                input.load().toward().print(),
-                input.load().sway().print(),
-                input.load().leanOut().print());
+        return new LoadWords(phrases, units).withAim(input.load());
     }
 
     /** What the calculator took where nobody said; the points' spread is the same for all that lack one. */

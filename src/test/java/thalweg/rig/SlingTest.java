@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class SlingTest {
 
     private static final double PARTS_OF_LOAD = 1e-6;
+    private static final int MOST_COORDINATES = 9;
 
     private static RigDraft tree(SlingTie tie, double width, double reach) {
         PointDraft tree = PointDraft.of("T", 0, 1, 0)
@@ -81,46 +82,44 @@ class SlingTest {
         assertThat(answer.cuts()).containsExactly(new StrandCut("T sling", false, Optional.of("T")));
     }
 
-    /** The same energy written apart and minimised by Hipparchus; where a loop is drawn to an end, it has a kink there. */
+    /**
+     * The same energy written apart and minimised by Hipparchus, where no more than three nodes are free and none of them
+     * hangs slack, in no place of its own. Where a loop is drawn to an end, the energy has a kink. RigFuzzTest has the rest.
+     */
     @ParameterizedTest
     @EnumSource(
             value = RigKind.class,
             names = {"SINGLE", "FOCUSED", "SLIDING", "LOOP"})
     void rigsWithSlingsAgreeWithAnotherOptimiser(RigKind kind) {
-        int met = 0;
-        int given = 0;
-        for (RigInput input : RandomRigs.slung(kind, 20_264, 60).toList()) {
+        int compared = 0;
+        for (RigInput input : RandomRigs.slung(kind, 20_264, 250).toList()) {
             RigState steady = Rigs.steady(input);
+            double[] ours = RigByHand.places(input, steady);
+            boolean settled = steady.strands().stream().allMatch(StrandPull::loaded);
+            if (ours.length > MOST_COORDINATES || !settled || RigByHand.hasMet(input, steady)) {
+                continue;
+            }
             EnergyByHand energy = RigByHand.energy(input);
             double load = input.load().weight().inKilonewtons();
-            double[] start = RigByHand.places(input, steady);
+            double[] start = ours.clone();
             SplittableRandom random = new SplittableRandom(1);
             for (int i = 0; i < start.length; i++) {
                 start[i] += random.nextDouble(-0.02, 0.02);
             }
             double[] rest = energy.minimum(start);
 
-            assertThat(energy.value(RigByHand.places(input, steady)))
-                    .as("%s", input)
-                    .isLessThanOrEqualTo(energy.value(rest) + 1e-9 * load);
-            if (RigByHand.hasMet(input, steady)) {
-                met++;
-                continue;
-            }
-            assertThat(energy.slope(RigByHand.places(input, steady)))
-                    .as("%s", input)
-                    .isLessThan(PARTS_OF_LOAD * load);
-            if (energy.slope(rest) > 1e-7 * load) {
-                given++;
-                continue;
-            }
-            for (RigPoint point : input.points()) {
-                assertThat(steady.at(point.name()).force().inKilonewtons())
-                        .as("%s, %s", input, point.name())
-                        .isCloseTo(pull(input, energy, point, rest), within(10 * PARTS_OF_LOAD * load));
+            assertThat(energy.value(ours)).as("%s", input).isLessThanOrEqualTo(energy.value(rest) + 1e-9 * load);
+            assertThat(energy.slope(ours)).as("%s", input).isLessThan(PARTS_OF_LOAD * load);
+            if (energy.slope(rest) < 1e-7 * load) {
+                compared++;
+                for (RigPoint point : input.points()) {
+                    assertThat(steady.at(point.name()).force().inKilonewtons())
+                            .as("%s, %s", input, point.name())
+                            .isCloseTo(pull(input, energy, point, rest), within(10 * PARTS_OF_LOAD * load));
+                }
             }
         }
-        assertThat(List.of(met, given)).as("a kink; an optimiser that gave up").allMatch(count -> count < 15);
+        assertThat(compared).isGreaterThan(30);
     }
 
     /** The vector sum over the sides of a sling, by the other optimiser. */
@@ -313,13 +312,12 @@ class SlingTest {
             double strength = 2 * drawn.load().weight().inKilonewtons();
             RigInput input = Rigs.input(draft.withPoints(draft.points().stream()
                     .map(point -> new PointDraft(
-                            point.name(),
-                            point.at(),
-                            OptionalDouble.of(strength),
-                            point.spread(),
-                            point.holdsAlone(),
-                            point.is(),
-                            point.sling()))
+                                    point.name(),
+                                    point.at(),
+                                    OptionalDouble.of(strength),
+                                    point.spread(),
+                                    point.holdsAlone())
+                            .withSling(point.is(), point.sling()))
                     .toList()));
             RigAnswer answer = Analyze.of(input);
             for (PeakRange.Loss loss : FindPeakRange.of(answer).losses()) {

@@ -25,6 +25,7 @@ import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigKind;
 import thalweg.rig.SetupDraft;
+import thalweg.rig.StrandTraitsDraft;
 
 /** Reads and writes the file that states a rig. */
 public final class RigFile {
@@ -127,6 +128,7 @@ public final class RigFile {
                 in.real("strength_kN"),
                 in.real("spread"),
                 in.flag("holds_alone"),
+                RigTraitsText.point(in),
                 in.word("is", PointKind.class),
                 in.object("sling").map(SlingFile::read));
         in.refuseUnasked();
@@ -142,7 +144,8 @@ public final class RigFile {
                 in.real("lean_out_deg"),
                 in.real("rope_out_m"),
                 in.real("rope_EA_kN"),
-                in.real("load_spread"));
+                in.real("load_spread"),
+                in.real("factor"));
         in.refuseUnasked();
         return load;
     }
@@ -164,8 +167,9 @@ public final class RigFile {
                 new LimitDraft(in.reals("limit_m"), in.reals("limit_range_deg"), in.whole("slider_strands", 1, 100));
         OptionalDouble strand = in.real("strand_kN");
         OptionalDouble knot = in.real("knot_efficiency");
+        StrandTraitsDraft traits = RigTraitsText.strands(in);
         in.refuseUnasked();
-        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, limits, strand, knot);
+        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, limits, strand, knot, traits);
     }
 
     /** The rig as the text of a file: what was assumed is left out, so that it reads back as assumed. */
@@ -181,21 +185,22 @@ public final class RigFile {
     }
 
     private static Json point(PointDraft point) {
-        return Json.fields()
+        FieldWriter fields = Json.fields()
                 .put("name", point.name())
                 .put("at", numbers(point.at()))
                 .putKnown("strength_kN", number(point.strengthKilonewtons()))
                 .putKnown("spread", number(point.spread()))
                 .putKnown("holds_alone", point.holdsAlone().map(Json::of))
                 .putWord("is", point.is())
-                .putKnown("sling", point.sling().map(SlingFile::write))
-                .done();
+                .putKnown("sling", point.sling().map(SlingFile::write));
+        return RigTraitsText.write(point.traits(), fields).done();
     }
 
     private static Json load(LoadDraft load) {
         return Json.fields()
                 .putKnown("mass_kg", number(load.massKilograms()))
                 .putKnown("force_kN", number(load.forceKilonewtons()))
+                .putKnown("factor", number(load.factor()))
                 .putKnown("toward_deg", number(load.towardDegrees()))
                 .putKnown("sway_deg", number(load.swayDegrees()))
                 .putKnown("lean_out_deg", number(load.leanOutDegrees()))
@@ -208,7 +213,7 @@ public final class RigFile {
     private static Json setup(SetupDraft rig) {
         FieldWriter slack = Json.fields();
         rig.slackMetres().forEach((point, metres) -> slack.put(point, Json.rounded(metres, 6)));
-        return Json.fields()
+        FieldWriter fields = Json.fields()
                 .putWord("kind", rig.kind())
                 .put("focus", numbers(rig.focus()))
                 .putKnown("EA_kN", number(rig.stiffnessKilonewtons()))
@@ -220,8 +225,8 @@ public final class RigFile {
                 .putKnown("slider_strands", whole(rig.limits().sliderStrands()))
                 .putKnown("friction", number(rig.friction()))
                 .putKnown("strand_kN", number(rig.strandKilonewtons()))
-                .putKnown("knot_efficiency", number(rig.knotEfficiency()))
-                .done();
+                .putKnown("knot_efficiency", number(rig.knotEfficiency()));
+        return RigTraitsText.write(rig.traits(), fields).done();
     }
 
     private static Optional<Json> whole(OptionalLong value) {

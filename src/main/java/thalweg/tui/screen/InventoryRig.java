@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
@@ -45,13 +46,13 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
      *
      * @param rig as it was
      * @param knot that had been chosen by its name
-     * @param stated whether load and material had been stated
+     * @param starts what nobody had stated
      */
-    record Before(InventoryRig rig, Optional<Knot> knot, boolean stated) {}
+    record Before(InventoryRig rig, Optional<Knot> knot, Set<StartValue> starts) {}
 
     /** Another rig of the same points, which remembers this one. */
-    InventoryRig changed(RigDraft to, Optional<Knot> knot, boolean stated) {
-        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, knot, stated)));
+    InventoryRig changed(RigDraft to, Optional<Knot> knot, Set<StartValue> starts) {
+        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, knot, starts)));
     }
 
     /** The remarks, and which points are tried otherwise than they are entered. */

@@ -68,11 +68,12 @@ final class RigAgain {
 
     private static PointDraft today(PointDraft kept, Optional<PointDraft> entered) {
         return entered.map(now -> new PointDraft(
-                        kept.name(),
-                        kept.at(),
-                        now.strengthKilonewtons(),
-                        kept.spread(),
-                        now.holdsAlone().or(kept::holdsAlone)))
+                                kept.name(),
+                                kept.at(),
+                                now.strengthKilonewtons(),
+                                kept.spread(),
+                                now.holdsAlone().or(kept::holdsAlone))
+                        .withSling(kept.is(), kept.sling()))
                 .orElse(kept);
     }
 
