@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
-import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
@@ -44,14 +43,13 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
      * What a step was made from.
      *
      * @param rig as it was
-     * @param knot that had been chosen by its name
      * @param stated whether load and material had been stated
      */
-    record Before(InventoryRig rig, Optional<Knot> knot, boolean stated) {}
+    record Before(InventoryRig rig, boolean stated) {}
 
     /** Another rig of the same points, which remembers this one. */
-    InventoryRig changed(RigDraft to, Optional<Knot> knot, boolean stated) {
-        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, knot, stated)));
+    InventoryRig changed(RigDraft to, boolean stated) {
+        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, stated)));
     }
 
     /** The remarks, and which points are tried otherwise than they are entered. */

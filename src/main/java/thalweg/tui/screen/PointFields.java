@@ -85,7 +85,8 @@ final class PointFields {
                             .orElse(List.of()),
                     now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
                     point.spread(),
-                    point.holdsAlone()));
+                    point.holdsAlone(),
+                    point.traits()));
         }
         return points;
     }

@@ -72,7 +72,8 @@ final class RigAgain {
                         kept.at(),
                         now.strengthKilonewtons(),
                         kept.spread(),
-                        now.holdsAlone().or(kept::holdsAlone)))
+                        now.holdsAlone().or(kept::holdsAlone),
+                        kept.traits()))
                 .orElse(kept);
     }
 

@@ -3,7 +3,6 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thalweg.rig.Knot;
 import thalweg.rig.RigDraft;
 import thalweg.rig.Vector3;
 import thalweg.tui.core.Binding;
@@ -118,7 +117,7 @@ record RigScreen(
         return Step.stay(new RigScreen(
                 go,
                 Optional.of(before.rig()),
-                RigFigures.of(before.rig().draft(), before.knot()),
+                RigFigures.of(before.rig().draft()),
                 before.stated(),
                 Optional.empty(),
                 view));
@@ -150,9 +149,9 @@ record RigScreen(
         return with(options.map(filled -> new Filled(filled.first(), changed)));
     }
 
-    private RigScreen with(RigDraft changed, Optional<Knot> knot, boolean nowStated) {
-        InventoryRig next = rig.orElseThrow().changed(changed, answer.knot(), stated);
-        RigFigures figures = RigFigures.of(Optional.of(changed), knot);
+    private RigScreen with(RigDraft changed, boolean nowStated) {
+        InventoryRig next = rig.orElseThrow().changed(changed, stated);
+        RigFigures figures = RigFigures.of(Optional.of(changed));
         return new RigScreen(go, Optional.of(next), figures, nowStated, Optional.empty(), view);
     }
 
@@ -165,11 +164,11 @@ record RigScreen(
     Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
         Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
-        return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), stated));
+        return Step.stay(with(before.withRig(before.rig().withFocus(to)), stated));
     }
 
     private Step openOptions(Surroundings around) {
-        Form form = RigForm.of(draft().orElseThrow(), answer.knot(), around);
+        Form form = RigForm.of(draft().orElseThrow(), around);
         return Step.stay(with(Optional.of(new Filled(form, form))));
     }
 
@@ -179,8 +178,7 @@ record RigScreen(
         if (fault.isPresent()) {
             return Step.stay(form(filled.last().atFault())).refusing(fault.get());
         }
-        Optional<Knot> knot = RigForm.knot(answer.knot(), filled);
-        return Step.stay(with(RigForm.filled(draft().orElseThrow(), knot, filled), knot, true));
+        return Step.stay(with(RigForm.filled(draft().orElseThrow(), filled), true));
     }
 
     private Step attach() {
@@ -205,7 +203,7 @@ record RigScreen(
             return Step.stay(new RigScreen(
                     go,
                     Optional.of(opened),
-                    RigFigures.of(opened.draft(), Optional.empty()),
+                    RigFigures.of(opened.draft()),
                     go.kept().isPresent(),
                     Optional.empty(),
                     RigView.FIRST));
@@ -244,7 +242,7 @@ record RigScreen(
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
         text.addAll(StudyText.of(answer.studies(), answer.figures(), around));
-        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, answer.knot(), around)));
+        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
             text.add(Paragraph.of(around.say("rig.how_to")));
