@@ -24,6 +24,7 @@ import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
+import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -94,8 +95,9 @@ final class AnalysisView {
                         .toList(),
                 answer.safety().stream()
                         .map(part -> new AnalysisFigures.SafetyLine(
-                                part.part(), times(part.steady()), times(part.afterLoss())))
+                                part.part(), times(part, part.steady()), times(part, part.afterLoss())))
                         .toList(),
+                new StrengthWords(phrases, units).lines(answer),
                 phrases.say(
                         "rig.material.sheet",
                         RigMaterial.print(answer.material().total(), units),
@@ -124,9 +126,12 @@ final class AnalysisView {
                                 after.peaks().map(PeakForces::rising).orElse(false))));
     }
 
-    private String times(PartSafety.Times times) {
+    private String times(PartSafety part, PartSafety.Times times) {
         if (times.ratio().isPresent()) {
-            return phrases.say("rig.safety.times.where", times.print(), times.why());
+            String range = part.printRange(times);
+            return range.isEmpty()
+                    ? phrases.say("rig.safety.times.where", times.print(), times.why())
+                    : phrases.say("rig.safety.times.range.where", times.print(), range, times.why());
         }
         return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
     }
@@ -150,6 +155,8 @@ final class AnalysisView {
                         .map(limiters -> Integer.toString(limiters.sliderStrands()))
                         .orElse("");
             case "captured" -> input.rig().sliding().map(Sliding::captured).orElse(RigDefaults.CAPTURED) ? "yes" : "no";
+            case "axis" -> phrases.say("rig.assumed.axis");
+            case "loaded" -> phrases.say("rig.assumed.loaded");
             case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };

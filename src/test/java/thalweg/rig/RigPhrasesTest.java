@@ -26,8 +26,7 @@ class RigPhrasesTest {
                                 Arrays.stream(RigCaution.values()).map(RigCaution::key),
                                 Arrays.stream(RigAssumption.values()).map(RigAssumption::key),
                                 Arrays.stream(StrandMaterial.values()).map(StrandMaterial::key),
-                                Arrays.stream(Knot.values()).map(Knot::key),
-                                Arrays.stream(Knot.Source.values()).map(Knot.Source::key))
+                                Arrays.stream(Knot.values()).map(Knot::key))
                         .flatMap(keys -> keys)
                         .toList());
         assertThat(words.values())
