@@ -26,6 +26,7 @@ import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
 import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
+import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -96,8 +97,9 @@ final class AnalysisView {
                         .toList(),
                 answer.safety().stream()
                         .map(part -> new AnalysisFigures.SafetyLine(
-                                part.part(), times(part.steady()), times(part.afterLoss())))
+                                part.part(), times(part, part.steady()), times(part, part.afterLoss())))
                         .toList(),
+                new StrengthWords(phrases, units).lines(answer),
                 new SlingWords(phrases, units).material(answer.material()),
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
@@ -138,9 +140,12 @@ final class AnalysisView {
                                 after.peaks().map(PeakForces::rising).orElse(false))));
     }
 
-    private String times(PartSafety.Times times) {
+    private String times(PartSafety part, PartSafety.Times times) {
         if (times.ratio().isPresent()) {
-            return phrases.say("rig.safety.times.where", times.print(), times.why());
+            String range = part.printRange(times);
+            return range.isEmpty()
+                    ? phrases.say("rig.safety.times.where", times.print(), times.why())
+                    : phrases.say("rig.safety.times.range.where", times.print(), range, times.why());
         }
         return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
     }
@@ -165,6 +170,8 @@ final class AnalysisView {
                         .map(limiters -> Integer.toString(limiters.sliderStrands()))
                         .orElse("");
             case "captured" -> input.rig().sliding().map(Sliding::captured).orElse(RigDefaults.CAPTURED) ? "yes" : "no";
+            case "axis" -> phrases.say("rig.assumed.axis");
+            case "loaded" -> phrases.say("rig.assumed.loaded");
             case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };

@@ -28,8 +28,7 @@ class RigPhrasesTest {
                                 Arrays.stream(StrandMaterial.values()).map(StrandMaterial::key),
                                 Arrays.stream(PointKind.values()).map(PointKind::key),
                                 Arrays.stream(SlingTie.values()).map(SlingTie::key),
-                                Arrays.stream(Knot.values()).map(Knot::key),
-                                Arrays.stream(Knot.Source.values()).map(Knot.Source::key))
+                                Arrays.stream(Knot.values()).map(Knot::key))
                         .flatMap(keys -> keys)
                         .toList());
         assertThat(words.values())

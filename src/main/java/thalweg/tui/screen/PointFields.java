@@ -80,13 +80,15 @@ final class PointFields {
             Optional<Double> now = filled.value(
                     STRENGTH + i, known, text -> Quantities.strength(text).inKilonewtons());
             points.add(new PointDraft(
-                            point.name(),
-                            filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
-                                    .orElse(List.of()),
-                            now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
-                            point.spread(),
-                            point.holdsAlone())
-                    .withSling(point.is(), point.sling()));
+                    point.name(),
+                    filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
+                            .orElse(List.of()),
+                    now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
+                    point.spread(),
+                    point.holdsAlone(),
+                    point.traits(),
+                    point.is(),
+                    point.sling()));
         }
         return points;
     }

@@ -68,12 +68,14 @@ final class RigAgain {
 
     private static PointDraft today(PointDraft kept, Optional<PointDraft> entered) {
         return entered.map(now -> new PointDraft(
-                                kept.name(),
-                                kept.at(),
-                                now.strengthKilonewtons(),
-                                kept.spread(),
-                                now.holdsAlone().or(kept::holdsAlone))
-                        .withSling(kept.is(), kept.sling()))
+                        kept.name(),
+                        kept.at(),
+                        now.strengthKilonewtons(),
+                        kept.spread(),
+                        now.holdsAlone().or(kept::holdsAlone),
+                        kept.traits(),
+                        kept.is(),
+                        kept.sling()))
                 .orElse(kept);
     }
 

@@ -3,9 +3,7 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import thalweg.rig.Knot;
 import thalweg.rig.LetterCheck;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigAnswer;
@@ -29,19 +27,15 @@ final class RigText {
 
     private RigText() {}
 
-    /**
-     * Everything, the figures first and the cautions last.
-     *
-     * @param knot by whose name it was chosen what knots leave; empty where a number was stated, or nothing
-     */
-    static List<Paragraph> of(RigAnswer answer, Optional<Knot> knot, Surroundings around) {
+    /** Everything, the figures first and the cautions last. */
+    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(figures(answer, around));
         text.add(Paragraph.gap());
         text.addAll(LossText.of(answer, around));
         text.add(Paragraph.gap());
         answer.checks().forEach(check -> text.addAll(check(check, around)));
         text.add(Paragraph.gap());
-        text.addAll(SafetyText.of(answer, knot, around));
+        text.addAll(SafetyText.of(answer, around));
         text.add(Paragraph.gap());
         text.addAll(material(answer.material(), around));
         text.add(Paragraph.gap());
