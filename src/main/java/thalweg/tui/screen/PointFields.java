@@ -43,7 +43,7 @@ final class PointFields {
         }
     }
 
-    private static String printed(List<Double> at, Surroundings around) {
+    static String printed(List<Double> at, Surroundings around) {
         List<String> along = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
             if (i < LEAST_NUMBERS || at.get(i) != 0) {
@@ -54,7 +54,7 @@ final class PointFields {
     }
 
     /** "0.3 m, 0 m": to the right, up, and out of the wall if need be [m]. */
-    private static List<Double> place(String text) {
+    static List<Double> place(String text) {
         String[] parts = text.split(",", -1);
         if (parts.length < LEAST_NUMBERS || parts.length > MOST_NUMBERS) {
             throw new InputException(
@@ -79,7 +79,7 @@ final class PointFields {
             Optional<Double> known = strength.isPresent() ? Optional.of(strength.getAsDouble()) : Optional.empty();
             Optional<Double> now = filled.value(
                     STRENGTH + i, known, text -> Quantities.strength(text).inKilonewtons());
-            points.add(new PointDraft(
+            PointDraft tried = new PointDraft(
                     point.name(),
                     filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
                             .orElse(List.of()),
@@ -88,7 +88,8 @@ final class PointFields {
                     point.holdsAlone(),
                     point.traits(),
                     point.is(),
-                    point.sling()));
+                    point.sling());
+            points.add(SlingFields.filled(tried, i, filled));
         }
         return points;
     }
