@@ -21,7 +21,7 @@ final class PointFields {
 
     private PointFields() {}
 
-    /** Adds two fields a point. */
+    /** Adds two fields a point, and those of what it is and what is slung round it. */
     static void add(Build form, RigDraft draft, Surroundings around) {
         for (int i = 0; i < draft.points().size(); i++) {
             PointDraft point = draft.points().get(i);
@@ -40,6 +40,7 @@ final class PointFields {
                                     .print(around.units())
                             : "",
                     Quantities::strength);
+            SlingFields.add(form, i, point, around);
         }
     }
 

@@ -70,7 +70,6 @@ final class RigForm {
                 .text("name", "rig_form.name", draft.name());
         RedirectFields.add(form, draft, around);
         PointFields.add(form, draft, around);
-        SlingFields.add(form, draft, around);
         return fitted(Form.of(form.done()));
     }
 

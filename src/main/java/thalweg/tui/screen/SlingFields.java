@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.Function;
 import thalweg.rig.PointDraft;
 import thalweg.rig.PointKind;
-import thalweg.rig.RigDraft;
 import thalweg.rig.SlingDraft;
 import thalweg.rig.SlingTie;
 import thalweg.tui.core.Surroundings;
@@ -38,14 +37,8 @@ final class SlingFields {
 
     private SlingFields() {}
 
-    /** Adds them for each point. */
-    static void add(Build form, RigDraft draft, Surroundings around) {
-        for (int i = 0; i < draft.points().size(); i++) {
-            add(form, i, draft.points().get(i), around);
-        }
-    }
-
-    private static void add(Build form, int i, PointDraft point, Surroundings around) {
+    /** Adds them for the point of that number. */
+    static void add(Build form, int i, PointDraft point, Surroundings around) {
         Optional<SlingDraft> sling = point.sling();
         choices(form, i, point, around);
         length(form, WIDTH + i, "rig_form.sling.width", point, sling.map(SlingDraft::widthMetres), around);
