@@ -10,7 +10,9 @@ import thalweg.fault.AppException;
 import thalweg.service.DemoDatabase;
 import thalweg.service.Folders;
 import thalweg.service.LoadPhrases;
+import thalweg.service.ReadSettings;
 import thalweg.service.Session;
+import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Surroundings;
@@ -49,12 +51,13 @@ final class OpenScreen {
      * @throws AppException when the database or the terminal cannot be used
      */
     int run(ScreenArguments arguments) {
-        CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
         Phrases phrases = LoadPhrases.english();
+        Settings settings = ReadSettings.of(arguments.settings(), folders, phrases);
+        CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
         Folders.make(folders.state());
         Log log = new Log(folders.log(), clock);
         try (Session session = opened(opening)) {
-            Shell shell = shell(session, phrases, arguments);
+            Shell shell = shell(session, phrases, settings, arguments);
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
             TerminalOptions options = arguments.mouse() ? told : told.withoutMouse();
@@ -85,7 +88,7 @@ final class OpenScreen {
         }
     }
 
-    private Shell shell(Session session, Phrases phrases, ScreenArguments arguments) {
+    private Shell shell(Session session, Phrases phrases, Settings settings, ScreenArguments arguments) {
         return Shell.of(
                 Screens::of,
                 new Go.Canyons(),
@@ -96,6 +99,7 @@ final class OpenScreen {
                         glyphs(arguments),
                         session.isReadOnly(),
                         session.keeper(),
+                        settings,
                         ROWS,
                         COLUMNS));
     }
@@ -114,7 +118,7 @@ final class OpenScreen {
         try (Session session = Session.inMemory(clock, "")) {
             Phrases phrases = LoadPhrases.english();
             ScreenArguments plain = ScreenArguments.of(List.of()).orElseThrow();
-            Shell shell = shell(session, phrases, plain);
+            Shell shell = shell(session, phrases, Settings.standard(phrases), plain);
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
             for (var work : shell.start().work()) {
                 var result = new Result(work.frame(), runner.run(work.effect()));

@@ -19,6 +19,7 @@ import thalweg.units.UnitSystem;
  * @param ascii whether only ASCII may be used
  * @param mouse whether the mouse is listened to
  * @param units in which quantities are shown
+ * @param settings the file of settings, where another than one's own is named
  */
 record ScreenArguments(
         Optional<Path> db,
@@ -27,7 +28,8 @@ record ScreenArguments(
         boolean readOnly,
         boolean ascii,
         boolean mouse,
-        UnitSystem units) {
+        UnitSystem units,
+        Optional<Path> settings) {
 
     /**
      * The arguments, or empty where they name a command or ask for help.
@@ -36,8 +38,8 @@ record ScreenArguments(
      */
     static Optional<ScreenArguments> of(List<String> arguments) {
         Deque<String> left = new ArrayDeque<>(arguments);
-        ScreenArguments read =
-                new ScreenArguments(Optional.empty(), false, false, false, false, true, UnitSystem.METRIC);
+        ScreenArguments read = new ScreenArguments(
+                Optional.empty(), false, false, false, false, true, UnitSystem.METRIC, Optional.empty());
         while (!left.isEmpty()) {
             String argument = left.removeFirst();
             Optional<ScreenArguments> next = read.with(argument, left);
@@ -59,14 +61,19 @@ record ScreenArguments(
         if (argument.startsWith("--units=")) {
             return Optional.of(units(argument.substring("--units=".length())));
         }
+        if (argument.startsWith("--settings=")) {
+            return Optional.of(settings(argument.substring("--settings=".length())));
+        }
         return switch (argument) {
+            case "--settings" -> Optional.of(settings(value(argument, left)));
             case "--db" -> Optional.of(database(value(argument, left)));
             case "--units" -> Optional.of(units(value(argument, left)));
-            case "--demo" -> Optional.of(new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units));
-            case "--anew" -> Optional.of(new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units));
-            case "--read-only" -> Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units));
-            case "--ascii" -> Optional.of(new ScreenArguments(db, demo, anew, readOnly, true, mouse, units));
-            case "--no-mouse" -> Optional.of(new ScreenArguments(db, demo, anew, readOnly, ascii, false, units));
+            case "--demo" -> Optional.of(new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units, settings));
+            case "--anew" -> Optional.of(new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units, settings));
+            case "--read-only" -> Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units, settings));
+            case "--ascii" -> Optional.of(new ScreenArguments(db, demo, anew, readOnly, true, mouse, units, settings));
+            case "--no-mouse" ->
+                Optional.of(new ScreenArguments(db, demo, anew, readOnly, ascii, false, units, settings));
             default -> Optional.empty();
         };
     }
@@ -82,7 +89,11 @@ record ScreenArguments(
         if (file.isBlank()) {
             throw new InputException("--db needs the name of a file after it; see thalweg --help.");
         }
-        return new ScreenArguments(Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units);
+        return new ScreenArguments(Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units, settings);
+    }
+
+    private ScreenArguments settings(String file) {
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, Optional.of(Path.of(file)));
     }
 
     private ScreenArguments units(String word) {
@@ -92,6 +103,6 @@ record ScreenArguments(
             default ->
                 throw new InputException("\"" + word + "\" are no units known here; --units takes metric or imperial.");
         };
-        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system);
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system, settings);
     }
 }

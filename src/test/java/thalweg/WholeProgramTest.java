@@ -16,12 +16,13 @@ final class WholeProgramTest {
     private Path folder = Path.of("");
 
     private Tmux terminal(int columns, int rows, String... more) throws IOException, InterruptedException {
-        String[] environment = new String[more.length + 4];
+        String[] environment = new String[more.length + 5];
         environment[0] = "XDG_DATA_HOME=" + folder.resolve("data");
         environment[1] = "XDG_STATE_HOME=" + folder.resolve("state");
         environment[2] = "XDG_CACHE_HOME=" + folder.resolve("cache");
-        environment[3] = "USER=ada";
-        System.arraycopy(more, 0, environment, 4, more.length);
+        environment[3] = "XDG_CONFIG_HOME=" + folder.resolve("config");
+        environment[4] = "USER=ada";
+        System.arraycopy(more, 0, environment, 5, more.length);
         return new Tmux(folder, columns, rows, environment);
     }
 
@@ -45,6 +46,8 @@ final class WholeProgramTest {
             tmux.await("Arrows move the focus");
             tmux.keys("Left", "o");
             tmux.await("Strands in a leg");
+            tmux.keys("Enter", "Enter", "Enter", "Enter", "Enter", "Enter", "Enter", "Enter");
+            tmux.await("> Stiffness of a strand");
             tmux.keys("C-s");
             tmux.await("attach to station");
             tmux.keys("a");

@@ -79,7 +79,7 @@ final class StartBench {
         ProcessBuilder builder =
                 new ProcessBuilder("script", "-qec", "stty rows 24 cols 80; exec scripts/thalweg --demo", "/dev/null");
         builder.redirectErrorStream(true);
-        for (String name : List.of("data", "state", "cache")) {
+        for (String name : List.of("data", "state", "cache", "config")) {
             builder.environment().put("XDG_" + name.toUpperCase(Locale.ROOT) + "_HOME", "" + folder.resolve(name));
         }
         builder.environment().put("TERM", "xterm-256color");

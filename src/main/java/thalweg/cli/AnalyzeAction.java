@@ -19,6 +19,7 @@ import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.Session;
+import thalweg.settings.Settings;
 import thalweg.sheet.PointRemarks;
 import thalweg.text.Shown;
 import thalweg.text.Width;
@@ -67,6 +68,10 @@ final class AnalyzeAction extends Action {
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
+    @Mixin
+    private SettingsOption settings = new SettingsOption();
+
+    private Settings set = new Settings(List.of());
     private boolean headed;
 
     AnalyzeAction(Surrounds surrounds) {
@@ -80,6 +85,7 @@ final class AnalyzeAction extends Action {
         }
         cascade.check();
         priority();
+        set = settings.read(surrounds());
         if (jsonl) {
             return lines();
         }
@@ -138,7 +144,7 @@ final class AnalyzeAction extends Action {
             study = study.comparing(priority());
         }
         study = peakRange ? study.withPeakRange() : study;
-        print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units()).of(study));
+        print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units(), set).of(study));
         surrounds().out().flush();
     }
 

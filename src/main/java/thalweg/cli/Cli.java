@@ -23,8 +23,8 @@ public final class Cli {
             description = {
                 "",
                 "A logbook of canyons, stations and anchors with a rig calculator and sheets to hand out.",
-                "Without a command it opens the screen: thalweg [--db FILE | --demo [--anew]] [--read-only] [--ascii]"
-                        + " [--no-mouse] [--units metric|imperial]",
+                "Without a command it opens the screen: thalweg [--db FILE | --demo [--anew]] [--settings FILE] [--read-only]"
+                        + " [--ascii] [--no-mouse] [--units metric|imperial]",
                 ""
             },
             footer = {

@@ -13,7 +13,9 @@ import thalweg.rig.RigMaterial;
 import thalweg.rig.RigPoint;
 import thalweg.rig.RigStudy;
 import thalweg.rig.WorstForce;
+import thalweg.settings.Settings;
 import thalweg.sheet.LaidWords;
+import thalweg.sheet.LoadWords;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
@@ -25,10 +27,12 @@ final class RigReport {
 
     private final Phrases phrases;
     private final UnitSystem units;
+    private final Settings settings;
 
-    RigReport(Phrases phrases, UnitSystem units) {
+    RigReport(Phrases phrases, UnitSystem units, Settings settings) {
         this.phrases = phrases;
         this.units = units;
+        this.settings = settings;
     }
 
     String of(RigStudy study) {
@@ -36,17 +40,8 @@ final class RigReport {
         StringBuilder out = new StringBuilder();
         RigInput input = answer.input();
         out.append(input.name().isEmpty() ? "Rig" : input.name()).append('\n');
-        String weight = input.load()
-                .mass()
-                .map(mass -> mass.print(units))
-                .orElse(input.load().weight().print(units));
-        out.append(phrases.say(
-                        "rig.load",
-                        weight,
-                        input.load().toward().print(),
-                        input.load().sway().print(),
-                        input.load().leanOut().print()))
-                .append('\n');
+        LoadWords load = new LoadWords(phrases, units, settings.loads());
+        indented(out, "", phrases.say("rig.load", load.withAim(input.load())));
         LaidWords laid = new LaidWords(phrases, units);
         indented(out, "", laid.sentence(input));
         out.append('\n');
@@ -89,8 +84,10 @@ final class RigReport {
             indented(out, "   ", check.why());
         }
         out.append('\n').append(phrases.say("rig.assumes")).append('\n');
+        String factor = LoadWords.factor(input.load().factor());
         RigAssumption.of(answer)
-                .forEach(one -> indented(out, "- ", phrases.say(one.key(), String.join(", ", answer.assumed()))));
+                .forEach(one ->
+                        indented(out, "- ", phrases.say(one.key(), String.join(", ", answer.assumed()), factor)));
         out.append(phrases.say("rig.cautions")).append('\n');
         RigCaution.of(answer).forEach(one -> indented(out, "- ", phrases.say(one.key())));
         return out.toString();

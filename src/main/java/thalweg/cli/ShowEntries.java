@@ -21,6 +21,7 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.service.AnalyzeRig;
 import thalweg.sheet.LaidWords;
+import thalweg.sheet.LoadWords;
 import thalweg.sheet.PointRemarks;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
@@ -143,10 +144,7 @@ final class ShowEntries {
         PointRemarks.of(input, station, phrases, units)
                 .forEach(remark -> out.wrapped((remark.grave() ? "BEWARE: " : "") + remark.text(), "  "));
         RigAnswer answer = AnalyzeRig.answer(input);
-        String weight = input.load()
-                .mass()
-                .map(mass -> mass.print(units))
-                .orElse(input.load().weight().print(units));
+        String weight = new LoadWords(phrases, units).of(input.load());
         out.wrapped(new LaidWords(phrases, units).layout(input) + ", " + weight, "  ");
         out.wrapped(
                 answer.steady().points().stream()

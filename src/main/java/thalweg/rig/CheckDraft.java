@@ -55,6 +55,7 @@ final class CheckDraft {
             OptionalDouble strength = known(key + ".strength_kN", point.strengthKilonewtons(), Range.STRENGTH);
             double spread = withDefault(key + ".", "spread", point.spread(), Range.SPREAD, RigDefaults.SPREAD);
             traits.check(key, point);
+            Optional<RigSling> sling = point.sling().flatMap(stated -> sling(key, stated, at));
             if (findings.isEmpty()) {
                 PointTraits known = traits.of(point.traits());
                 points.add(new RigPoint(
@@ -63,10 +64,19 @@ final class CheckDraft {
                         known.bolt().map(BoltStrength::radial).or(() -> force(strength)),
                         spread,
                         point.holdsAlone(),
-                        known));
+                        known,
+                        point.is(),
+                        sling));
             }
         }
         return points;
+    }
+
+    private Optional<RigSling> sling(String key, SlingDraft sling, Optional<Vector3> at) {
+        SetupDraft rig = draft.rig();
+        boolean known = at.isPresent() && isSound(rig.focus());
+        OptionalDouble way = known ? OptionalDouble.of(at.get().distance(vector(rig.focus()))) : OptionalDouble.empty();
+        return new CheckSling(key, sling, this::refuse, assumed).result(rig.kind(), way);
     }
 
     private void checkName(String key, String name, Set<String> names) {
@@ -100,20 +110,22 @@ final class CheckDraft {
             refuse("load.rope_EA_kN", "is missing, and rope is out: state how the rope stretches");
         }
         double spread = withDefault("load.", "load_spread", load.spread(), Range.SPREAD, RigDefaults.LOAD_SPREAD);
+        double factor = known("load.factor", load.factor(), Range.FACTOR).orElse(1);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
         Optional<Mass> known = mass.isPresent() ? Optional.of(new Mass(mass.getAsDouble())) : Optional.empty();
-        Force weight = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
+        Force atRest = known.map(Mass::weight).orElseGet(() -> Force.kilonewtons(pull.orElseThrow()));
         return Optional.of(new RigLoad(
-                weight,
+                new Force(factor * atRest.newtons()),
                 known,
                 new Angle(toward),
                 new Angle(sway),
                 new Angle(lean),
                 new Length(rope),
                 force(ropeStiffness),
-                spread));
+                spread,
+                factor));
     }
 
     private Optional<RigSetup> setup(List<RigPoint> points, Optional<RigLoad> load) {
@@ -230,8 +242,11 @@ final class CheckDraft {
     }
 
     private static boolean isAt(PointDraft point, Vector3 place) {
-        boolean sound = point.at().size() >= 2 && point.at().stream().allMatch(Double::isFinite);
-        return sound && vector(point.at()).distance(place) < RigInput.ONE_PLACE_METRES;
+        return isSound(point.at()) && vector(point.at()).distance(place) < RigInput.ONE_PLACE_METRES;
+    }
+
+    private static boolean isSound(List<Double> place) {
+        return place.size() >= 2 && place.stream().allMatch(Double::isFinite);
     }
 
     private Optional<Vector3> place(String key, List<Double> numbers) {

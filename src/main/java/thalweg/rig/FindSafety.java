@@ -37,7 +37,13 @@ final class FindSafety {
      * @param tension in one of them
      * @param direction of the load at which it happens
      */
-    record WorstTension(String label, int count, Force tension, Angle direction) {}
+    record WorstTension(String label, int count, Force tension, Angle direction) {
+
+        /** This or another of the same name; this where both are alike. */
+        WorstTension harder(WorstTension other) {
+            return other.tension().compareTo(tension) > 0 ? other : this;
+        }
+    }
 
     /**
      * A force on a part.

@@ -14,7 +14,8 @@ import thalweg.units.Mass;
  * @param leanOutDegrees out of the wall [°]
  * @param ropeOutMetres below the master [m]
  * @param ropeStiffnessKilonewtons of that rope, force per unit strain [kN]
- * @param spread of the load factor [-]
+ * @param spread of the load [-]
+ * @param factor by which the pull is larger than that of the mass or force at rest [-]
  */
 public record LoadDraft(
         OptionalDouble massKilograms,
@@ -24,9 +25,32 @@ public record LoadDraft(
         OptionalDouble leanOutDegrees,
         OptionalDouble ropeOutMetres,
         OptionalDouble ropeStiffnessKilonewtons,
-        OptionalDouble spread) {
+        OptionalDouble spread,
+        OptionalDouble factor) {
 
     private static final OptionalDouble NONE = OptionalDouble.empty();
+
+    /** A load of which no factor is stated. */
+    public LoadDraft(
+            OptionalDouble massKilograms,
+            OptionalDouble forceKilonewtons,
+            OptionalDouble towardDegrees,
+            OptionalDouble swayDegrees,
+            OptionalDouble leanOutDegrees,
+            OptionalDouble ropeOutMetres,
+            OptionalDouble ropeStiffnessKilonewtons,
+            OptionalDouble spread) {
+        this(
+                massKilograms,
+                forceKilonewtons,
+                towardDegrees,
+                swayDegrees,
+                leanOutDegrees,
+                ropeOutMetres,
+                ropeStiffnessKilonewtons,
+                spread,
+                NONE);
+    }
 
     /** A mass that hangs; everything else at its default. */
     public static LoadDraft ofMass(double kilograms, double towardDegrees, double swayDegrees) {
@@ -66,7 +90,7 @@ public record LoadDraft(
                 load.mass().map(Mass::kilograms).map(OptionalDouble::of).orElse(NONE);
         return new LoadDraft(
                 mass,
-                mass.isPresent() ? NONE : OptionalDouble.of(load.weight().inKilonewtons()),
+                mass.isPresent() ? NONE : OptionalDouble.of(load.atRest().inKilonewtons()),
                 OptionalDouble.of(load.toward().degrees()),
                 stated(input, "sway_deg", load.sway().degrees()),
                 stated(input, "lean_out_deg", load.leanOut().degrees()),
@@ -75,7 +99,8 @@ public record LoadDraft(
                         .map(Force::inKilonewtons)
                         .map(OptionalDouble::of)
                         .orElse(NONE),
-                stated(input, "load_spread", load.spread()));
+                stated(input, "load_spread", load.spread()),
+                load.factor() == 1 ? NONE : OptionalDouble.of(load.factor()));
     }
 
     private static OptionalDouble stated(RigInput input, String key, double value) {
@@ -92,7 +117,8 @@ public record LoadDraft(
                 leanOutDegrees,
                 ropeOutMetres,
                 ropeStiffnessKilonewtons,
-                spread);
+                spread,
+                factor);
     }
 
     /** The same load that sways otherwise. */
@@ -105,7 +131,8 @@ public record LoadDraft(
                 leanOutDegrees,
                 ropeOutMetres,
                 ropeStiffnessKilonewtons,
-                spread);
+                spread,
+                factor);
     }
 
     /** The same load that leans otherwise out of the wall. */
@@ -118,6 +145,30 @@ public record LoadDraft(
                 OptionalDouble.of(degrees),
                 ropeOutMetres,
                 ropeStiffnessKilonewtons,
-                spread);
+                spread,
+                factor);
+    }
+
+    /** The same load that pulls so many times as hard as at rest. */
+    public LoadDraft withFactor(double times) {
+        return with(OptionalDouble.of(times));
+    }
+
+    /** The same load at rest. */
+    public LoadDraft withoutFactor() {
+        return with(NONE);
+    }
+
+    private LoadDraft with(OptionalDouble times) {
+        return new LoadDraft(
+                massKilograms,
+                forceKilonewtons,
+                towardDegrees,
+                swayDegrees,
+                leanOutDegrees,
+                ropeOutMetres,
+                ropeStiffnessKilonewtons,
+                spread,
+                times);
     }
 }

@@ -24,6 +24,9 @@ record Range(double least, boolean open, double most, String unit) {
 
     static final Range FORCE = new Range(1e-6, false, 1000, " kN");
     static final Range MASS = new Range(1e-3, false, 100_000, " kg");
+    /** Beyond it a fall is meant, and the rope decides; our choice. */
+    static final Range FACTOR = new Range(1, false, 10, "");
+
     static final Range SPREAD = new Range(0, false, 3, "");
     static final Range EFFICIENCY = new Range(0, true, 1, "");
 

@@ -44,10 +44,14 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
                 throw new IllegalArgumentException("points and focus are in different places");
             }
             int point = i;
+            RigPoint laidTo = points.get(i);
             boolean legless = rig.limiters()
                     .map(limiters -> limiters.fromFocus().get(point).metres())
-                    .filter(metres -> !(metres < at.distance(rig.focus())))
+                    .filter(metres -> !(metres < Slung.end(laidTo, rig.focus()).distance(rig.focus())))
                     .isPresent();
+            if (Slung.isLeg(laidTo) && !rig.kind().takesSlingsAsLegs()) {
+                throw new IllegalArgumentException("a sling ends where the rest of the rig is laid to it");
+            }
             if (legless) {
                 throw new IllegalArgumentException("a limiter knot leaves its leg a length");
             }

@@ -21,6 +21,7 @@ import thalweg.rig.RigMaterial;
 import thalweg.rig.Sliding;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
+import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
 import thalweg.sheet.StrengthWords;
@@ -136,16 +137,7 @@ final class AnalysisView {
     }
 
     private String load(RigInput input) {
-        String weight = input.load()
-                .mass()
-                .map(mass -> mass.print(units))
-                .orElse(input.load().weight().print(units));
-        return phrases.say(
-                "rig.load",
-                weight,
-                input.load().toward().print(),
-                input.load().sway().print(),
-                input.load().leanOut().print());
+        return new LoadWords(phrases, units).withAim(input.load());
     }
 
     /** What the calculator took where nobody said; the points' spread is the same for all that lack one. */

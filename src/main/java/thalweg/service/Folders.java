@@ -14,9 +14,10 @@ import thalweg.fault.StoreException;
  * @param data databases
  * @param state the log
  * @param cache what can be made again at any time
+ * @param config what a person has set
  * @see "XDG Base Directory Specification"
  */
-public record Folders(Path data, Path state, Path cache) {
+public record Folders(Path data, Path state, Path cache, Path config) {
 
     private static final String NAME = "thalweg";
 
@@ -36,6 +37,9 @@ public record Folders(Path data, Path state, Path cache) {
                         .resolve(NAME),
                 folder(environment, "XDG_CACHE_HOME")
                         .orElse(home.resolve(".cache"))
+                        .resolve(NAME),
+                folder(environment, "XDG_CONFIG_HOME")
+                        .orElse(home.resolve(".config"))
                         .resolve(NAME));
     }
 
@@ -55,6 +59,11 @@ public record Folders(Path data, Path state, Path cache) {
     /** The user's copy of the demo. */
     public Path demo() {
         return data.resolve("demo.db");
+    }
+
+    /** The user's own settings, which need not be there. */
+    public Path settings() {
+        return config.resolve("settings.json");
     }
 
     /** The log. */

@@ -15,11 +15,11 @@ import thalweg.text.Phrases;
 public final class LoadPhrases {
 
     /**
-     * The files of a language: words of the domain, what profiles, sheets, calculator, screens and changes say, what stays
-     * here.
+     * The files of a language: words of the domain, what profiles, sheets, calculator, settings, screens and changes
+     * say, what stays here.
      */
     static final List<String> FILES =
-            List.of("words", "profile", "sheet", "rig", "compare", "screen", "local", "amend");
+            List.of("words", "profile", "sheet", "rig", "compare", "settings", "screen", "local", "amend");
 
     private LoadPhrases() {}
 

@@ -57,7 +57,9 @@ final class AnalyzeAndSheetTest {
                 .contains("A cut of the left bolt leg is like the loss of left bolt.")
                 .contains("A cut of one strand of the slider leaves the one beside it.")
                 .contains("Friction at the master may leave other shares: left bolt 38 to 62 %");
-        assertThat(sheet).contains("Layout: limited (the master slides between two knots): " + knots);
+        assertThat(sheet)
+                .contains("Layout: limited (the master slides between two knots): " + knots)
+                .contains("Load: 90 kg, toward");
         assertThat(shell.run("analyze", "--units", "imperial", limited).out())
                 .contains("limiter knots 0.2 ft")
                 .doesNotContain(" kN");

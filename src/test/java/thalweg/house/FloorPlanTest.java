@@ -23,13 +23,14 @@ class FloorPlanTest {
             place         | pure | fault units text                                                             |
             drawing       | pure | units                                                                        |
             rig           | pure | fault units drawing                                                          | org.hipparchus
+            settings      | pure | fault units text json rig                                                    |
             ledger        | pure | fault text json                                                              |
             route         | pure | fault units text place ledger                                                |
             logbook       | pure | fault units text place rig ledger route                                      |
             body          | pure | fault units text json place rig ledger route logbook                         |
             amend         | pure | fault units text json place ledger route logbook body                        |
             profile       | pure | units text drawing route logbook                                             |
-            sheet         | pure | fault units text place drawing rig ledger route logbook profile              |
+            sheet         | pure | fault units text place drawing rig settings ledger route logbook profile     |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
             exchange.gpx  | pure | units text json place body                                                   |
@@ -39,7 +40,7 @@ class FloorPlanTest {
             sheet.text    |      | fault units text drawing sheet                                               |
             storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
             service       |      | above                                                                        |
-            tui.core      | pure | units text                                                                   |
+            tui.core      | pure | units text settings                                                          |
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |

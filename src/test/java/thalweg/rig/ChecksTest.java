@@ -3,6 +3,7 @@ package thalweg.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -157,7 +158,11 @@ class ChecksTest {
         assertThat(RigCaution.of(Rigs.answer(stiff(150, 0)))).contains(RigCaution.FLAT);
         RigDraft alone = Rigs.focused(List.of(PointDraft.of("A", 0, 1, 0)), Vector3.ZERO, 1, 0, 0);
         assertThat(RigCaution.of(Rigs.answer(alone))).doesNotContain(RigCaution.PEAK, RigCaution.SWING);
-        assertThat(RigAssumption.of(answer)).containsExactly(RigAssumption.values());
+        assertThat(RigAssumption.of(answer))
+                .containsExactlyElementsOf(EnumSet.complementOf(EnumSet.of(RigAssumption.FACTOR)));
+        RigDraft lowered = stiff(60, 0);
+        assertThat(RigAssumption.of(Rigs.answer(lowered.withLoad(lowered.load().withFactor(1.5)))))
+                .containsExactly(RigAssumption.values());
         assertThat(answer.assumed()).contains("strands");
     }
 

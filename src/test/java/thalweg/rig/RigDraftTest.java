@@ -205,6 +205,14 @@ class RigDraftTest {
     }
 
     @Test
+    void aLoadFactorIsOneToTen() {
+        assertRefused(SOUND.withLoad(SOUND.load().withFactor(0.9)), "load.factor", "at least 1 ");
+        assertRefused(SOUND.withLoad(SOUND.load().withFactor(11)), "load.factor", "at most 10");
+        assertThat(Rigs.input(SOUND).load().factor()).isEqualTo(1);
+        assertThat(Rigs.input(SOUND).assumed()).doesNotContain("factor");
+    }
+
+    @Test
     void whatHasNoDefaultIsAskedFor() {
         OptionalDouble some = OptionalDouble.of(1);
         assertRefused(

@@ -153,7 +153,10 @@ final class Trials {
     static double bound(RigInput input, int gone) {
         Vector3 start = Rigs.steady(input).master();
         Vector3 at = input.points().get(1 - gone).at();
-        Strand left = LayStrands.without(input, gone).orElseThrow().get(0);
+        Strand left = Splice.of(LayStrands.left(input, gone, start).orElseThrow())
+                .network()
+                .strands()
+                .get(0);
         int stretches = left.stretches();
         double reach = left.unloadedMetres() / stretches;
         double spring = stretches * stretches * left.count() * left.stiffnessKilonewtons() / left.unloadedMetres();

@@ -2,6 +2,7 @@ package thalweg.testing;
 
 import java.time.LocalDate;
 import thalweg.service.LoadPhrases;
+import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Surroundings;
@@ -26,6 +27,15 @@ public final class Around {
 
     /** A terminal of the classic size, with those signs. */
     public static Surroundings with(Glyphs glyphs) {
-        return new Surroundings(PHRASES, UnitSystem.METRIC, LocalDate.of(2026, 11, 25), glyphs, false, "Ana", 24, 80);
+        return new Surroundings(
+                PHRASES,
+                UnitSystem.METRIC,
+                LocalDate.of(2026, 11, 25),
+                glyphs,
+                false,
+                "Ana",
+                Settings.standard(PHRASES),
+                24,
+                80);
     }
 }

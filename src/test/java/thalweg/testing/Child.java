@@ -43,6 +43,7 @@ public final class Child implements AutoCloseable {
         builder.environment().put("XDG_DATA_HOME", home.resolve("data").toString());
         builder.environment().put("XDG_STATE_HOME", home.resolve("state").toString());
         builder.environment().put("XDG_CACHE_HOME", home.resolve("cache").toString());
+        builder.environment().put("XDG_CONFIG_HOME", home.resolve("config").toString());
         this.process = builder.start();
         this.answers = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     }

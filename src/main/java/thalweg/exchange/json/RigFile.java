@@ -19,6 +19,7 @@ import thalweg.rig.CheckedRig;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
+import thalweg.rig.PointKind;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
@@ -127,7 +128,9 @@ public final class RigFile {
                 in.real("strength_kN"),
                 in.real("spread"),
                 in.flag("holds_alone"),
-                RigTraitsText.point(in));
+                RigTraitsText.point(in),
+                in.word("is", PointKind.class),
+                in.object("sling").map(SlingFile::read));
         in.refuseUnasked();
         return point;
     }
@@ -141,7 +144,8 @@ public final class RigFile {
                 in.real("lean_out_deg"),
                 in.real("rope_out_m"),
                 in.real("rope_EA_kN"),
-                in.real("load_spread"));
+                in.real("load_spread"),
+                in.real("factor"));
         in.refuseUnasked();
         return load;
     }
@@ -186,7 +190,9 @@ public final class RigFile {
                 .put("at", numbers(point.at()))
                 .putKnown("strength_kN", number(point.strengthKilonewtons()))
                 .putKnown("spread", number(point.spread()))
-                .putKnown("holds_alone", point.holdsAlone().map(Json::of));
+                .putKnown("holds_alone", point.holdsAlone().map(Json::of))
+                .putWord("is", point.is())
+                .putKnown("sling", point.sling().map(SlingFile::write));
         return RigTraitsText.write(point.traits(), fields).done();
     }
 
@@ -194,6 +200,7 @@ public final class RigFile {
         return Json.fields()
                 .putKnown("mass_kg", number(load.massKilograms()))
                 .putKnown("force_kN", number(load.forceKilonewtons()))
+                .putKnown("factor", number(load.factor()))
                 .putKnown("toward_deg", number(load.towardDegrees()))
                 .putKnown("sway_deg", number(load.swayDegrees()))
                 .putKnown("lean_out_deg", number(load.leanOutDegrees()))

@@ -1,6 +1,7 @@
 package thalweg.tui.core;
 
 import java.time.LocalDate;
+import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
@@ -13,6 +14,7 @@ import thalweg.units.UnitSystem;
  * @param glyphs the signs that may be used
  * @param readOnly whether nothing can be changed, so that keys that would say so
  * @param keeper who signs what is entered
+ * @param settings what the person has set, or the standard
  * @param rows of the terminal, 1 or more
  * @param columns of the terminal, 1 or more
  */
@@ -23,6 +25,7 @@ public record Surroundings(
         Glyphs glyphs,
         boolean readOnly,
         String keeper,
+        Settings settings,
         int rows,
         int columns) {
 
@@ -41,11 +44,11 @@ public record Surroundings(
 
     /** The same in other units. */
     public Surroundings with(UnitSystem other) {
-        return new Surroundings(phrases, other, today, glyphs, readOnly, keeper, rows, columns);
+        return new Surroundings(phrases, other, today, glyphs, readOnly, keeper, settings, rows, columns);
     }
 
     /** The same in a terminal of another size. */
     public Surroundings sized(int newRows, int newColumns) {
-        return new Surroundings(phrases, units, today, glyphs, readOnly, keeper, newRows, newColumns);
+        return new Surroundings(phrases, units, today, glyphs, readOnly, keeper, settings, newRows, newColumns);
     }
 }

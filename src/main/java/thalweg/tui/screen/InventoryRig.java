@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
@@ -43,13 +44,13 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
      * What a step was made from.
      *
      * @param rig as it was
-     * @param stated whether load and material had been stated
+     * @param starts what nobody had stated
      */
-    record Before(InventoryRig rig, boolean stated) {}
+    record Before(InventoryRig rig, Set<StartValue> starts) {}
 
     /** Another rig of the same points, which remembers this one. */
-    InventoryRig changed(RigDraft to, boolean stated) {
-        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, stated)));
+    InventoryRig changed(RigDraft to, Set<StartValue> starts) {
+        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, starts)));
     }
 
     /** The remarks, and which points are tried otherwise than they are entered. */

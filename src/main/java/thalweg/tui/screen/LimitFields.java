@@ -80,8 +80,17 @@ final class LimitFields {
                 Angle.parse(matcher.group(2)).degrees());
     }
 
+    /** The key of the rig file that a field of this kind states. */
+    static Optional<String> rigKey(String field) {
+        if (field.equals(STRANDS)) {
+            return Optional.of("slider_strands");
+        }
+        return field.startsWith(KNOT) ? Optional.of("limit_m") : Optional.empty();
+    }
+
     /** What the form says; nothing where it had no such fields. */
-    static LimitDraft filled(RigDraft before, Filled filled) {
+    static LimitDraft filled(RigDraft before, RigOptions options) {
+        Filled filled = options.filled();
         if (!fits(before)) {
             return LimitDraft.NONE;
         }
@@ -96,16 +105,13 @@ final class LimitFields {
         return new LimitDraft(
                 metres.isEmpty() ? Optional.empty() : Optional.of(metres),
                 filled.value(FREE, limits.rangeDegrees(), LimitFields::range),
-                strands(limits, filled));
+                strands(limits, options));
     }
 
-    /** A choice that nobody touched stays unstated. */
-    private static OptionalLong strands(LimitDraft before, Filled filled) {
-        Optional<Long> stated = before.sliderStrands().isPresent()
-                ? Optional.of(before.sliderStrands().getAsLong())
-                : Optional.empty();
-        return filled.value(STRANDS, stated, Long::parseLong)
-                .map(OptionalLong::of)
-                .orElse(OptionalLong.empty());
+    /** A choice at its default that nobody changed or confirmed stays unstated. */
+    private static OptionalLong strands(LimitDraft before, RigOptions options) {
+        return options.states(STRANDS)
+                ? OptionalLong.of(Long.parseLong(options.filled().text(STRANDS)))
+                : before.sliderStrands();
     }
 }

@@ -79,14 +79,9 @@ final class PointFields {
             Optional<Double> known = strength.isPresent() ? Optional.of(strength.getAsDouble()) : Optional.empty();
             Optional<Double> now = filled.value(
                     STRENGTH + i, known, text -> Quantities.strength(text).inKilonewtons());
-            points.add(new PointDraft(
-                    point.name(),
-                    filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
-                            .orElse(List.of()),
-                    now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
-                    point.spread(),
-                    point.holdsAlone(),
-                    point.traits()));
+            points.add(point.withPlace(filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
+                            .orElse(List.of()))
+                    .withStrength(now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty()));
         }
         return points;
     }

@@ -67,13 +67,8 @@ final class RigAgain {
     }
 
     private static PointDraft today(PointDraft kept, Optional<PointDraft> entered) {
-        return entered.map(now -> new PointDraft(
-                        kept.name(),
-                        kept.at(),
-                        now.strengthKilonewtons(),
-                        kept.spread(),
-                        now.holdsAlone().or(kept::holdsAlone),
-                        kept.traits()))
+        return entered.map(now -> kept.withStrength(now.strengthKilonewtons())
+                        .withBelief(now.holdsAlone().or(kept::holdsAlone)))
                 .orElse(kept);
     }
 

@@ -2,13 +2,16 @@ package thalweg.tui.screen;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import thalweg.fault.InputException;
 import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
@@ -19,11 +22,10 @@ import thalweg.rig.RigKind;
 import thalweg.rig.SetupDraft;
 import thalweg.rig.StrandMaterial;
 import thalweg.tui.core.Surroundings;
+import thalweg.tui.widget.Field;
 import thalweg.tui.widget.Form;
 import thalweg.units.Angle;
-import thalweg.units.Force;
 import thalweg.units.Length;
-import thalweg.units.Mass;
 
 /** The load, the layout and the material of a rig as a form, there and back. */
 final class RigForm {
@@ -38,9 +40,9 @@ final class RigForm {
     static Form of(RigDraft draft, Surroundings around) {
         LoadDraft load = draft.load();
         SetupDraft rig = draft.rig();
-        Build form = new Build(around)
-                .value("load", "rig_form.load", weight(load, around), RigForm::load)
-                .value("toward", "rig_form.toward", degrees(load.towardDegrees()), Angle::parse)
+        Build form = new Build(around);
+        LoadFields.add(form, load, around);
+        form.value("toward", "rig_form.toward", degrees(load.towardDegrees()), Angle::parse)
                 .value("sway", "rig_form.sway", degrees(load.swayDegrees()), Angle::parse)
                 .value("lean", "rig_form.lean", degrees(load.leanOutDegrees()), Angle::parse);
         layouts(form, draft, around);
@@ -68,7 +70,51 @@ final class RigForm {
                         Quantities::strength)
                 .text("name", "rig_form.name", draft.name());
         PointFields.add(form, draft, around);
-        return Form.of(form.done());
+        return fitted(Form.of(form.done()));
+    }
+
+    /** Keys of the choices that stand at a default which nobody has stated. */
+    static Set<String> unstated(RigDraft draft) {
+        Set<String> keys = new HashSet<>();
+        if (draft.rig().captured().isEmpty()) {
+            keys.add("captured");
+        }
+        if (draft.rig().limits().sliderStrands().isEmpty()) {
+            keys.add("slider");
+        }
+        return keys;
+    }
+
+    /** The form after a key: what is chosen in one field fills others, or leaves them without a say. */
+    static Form adapted(Form before, Form after, Surroundings around) {
+        Form filled = LoadFields.adapted(before, after, around);
+        return after.value("layout").equals(before.value("layout")) ? filled : fitted(filled);
+    }
+
+    /** The form that shows only the fields of the layout that is chosen. */
+    private static Form fitted(Form form) {
+        return kind(form)
+                .map(kind -> form.hiding(form.fields().stream()
+                        .map(Field::key)
+                        .filter(field -> !kind.takes(rigKey(field)))
+                        .collect(Collectors.toSet())))
+                .orElse(form);
+    }
+
+    private static Optional<RigKind> kind(Form form) {
+        return Arrays.stream(RigKind.values())
+                .filter(kind -> kind.word().equals(form.value("layout")))
+                .findFirst();
+    }
+
+    /** The key of the rig file that a field states, where only some layouts take it; else one that all take. */
+    private static String rigKey(String field) {
+        return LimitFields.rigKey(field)
+                .orElse(
+                        switch (field) {
+                            case "captured", "friction", "strands" -> field;
+                            default -> "kind";
+                        });
     }
 
     /** The layouts that take as many points as there are, how a master slides, and how far. */
@@ -149,12 +195,6 @@ final class RigForm {
         return typed && knot.equals(before) ? Optional.empty() : knot;
     }
 
-    private static String weight(LoadDraft load, Surroundings around) {
-        return load.massKilograms().isPresent()
-                ? new Mass(load.massKilograms().getAsDouble()).print(around.units())
-                : Force.kilonewtons(load.forceKilonewtons().orElse(0)).print(around.units());
-    }
-
     private static String degrees(OptionalDouble value) {
         return value.isPresent() ? new Angle(value.getAsDouble()).print() : "";
     }
@@ -194,21 +234,10 @@ final class RigForm {
         return Double.parseDouble(plain);
     }
 
-    /** A load is a mass or a force; the unit says which. */
-    private static LoadDraft load(String text) {
-        String plain = text.strip().toLowerCase(Locale.ROOT);
-        boolean force = plain.endsWith("n") || plain.endsWith("lbf");
-        return force
-                ? LoadDraft.ofForce(Force.parse(text).inKilonewtons(), 0, 0)
-                : LoadDraft.ofMass(Mass.parse(text).kilograms(), 0, 0);
-    }
-
     /** The draft with what the form says; its focus stays. */
-    static RigDraft filled(RigDraft before, Filled filled) {
-        LoadDraft weight = filled.text("load").isEmpty()
-                        || filled.last().value("load").equals(filled.first().value("load"))
-                ? before.load()
-                : load(filled.text("load"));
+    static RigDraft filled(RigDraft before, RigOptions options, Surroundings around) {
+        Filled filled = options.filled();
+        LoadDraft weight = LoadFields.filled(before.load(), filled, around);
         LoadDraft load = new LoadDraft(
                 weight.massKilograms(),
                 weight.forceKilonewtons(),
@@ -221,11 +250,13 @@ final class RigForm {
                         before.load().ropeOutMetres(),
                         text -> Length.parse(text).metres()),
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
-                before.load().spread());
-        return new RigDraft(filled.text("name"), PointFields.filled(before, filled), load, setup(before, filled));
+                before.load().spread(),
+                weight.factor());
+        return new RigDraft(filled.text("name"), PointFields.filled(before, filled), load, setup(before, options));
     }
 
-    private static SetupDraft setup(RigDraft before, Filled filled) {
+    private static SetupDraft setup(RigDraft before, RigOptions options) {
+        Filled filled = options.filled();
         SetupDraft rig = before.rig();
         Optional<Knot> knot = knot(rig.traits().knot(), filled);
         RigKind kind = filled.word("layout", RigKind.class).orElseThrow();
@@ -240,16 +271,23 @@ final class RigForm {
                 stiffness,
                 strands.isEmpty() || !kind.takes("strands") ? OptionalLong.empty() : OptionalLong.of(strands(strands)),
                 kind.takes("slack_m") ? rig.slackMetres() : Map.of(),
-                kind.takes("captured") ? Optional.of(filled.text("captured").equals(YES)) : Optional.empty(),
+                kind.takes("captured") ? captured(rig, options) : Optional.empty(),
                 kind.takes("friction")
                         ? changed(filled, "friction", rig.friction(), RigForm::number)
                         : OptionalDouble.empty(),
-                kind.takes("limit_m") ? LimitFields.filled(before, filled) : LimitDraft.NONE,
+                kind.takes("limit_m") ? LimitFields.filled(before, options) : LimitDraft.NONE,
                 changed(filled, "strand", rig.strandKilonewtons(), RigForm::strength),
                 knot.isPresent()
                         ? OptionalDouble.empty()
                         : changed(filled, "knots", rig.knotEfficiency(), RigForm::share),
                 rig.traits().tied(knot));
+    }
+
+    /** A choice at its default that nobody changed or confirmed stays unstated. */
+    private static Optional<Boolean> captured(SetupDraft rig, RigOptions options) {
+        return options.states("captured")
+                ? Optional.of(options.filled().text("captured").equals(YES))
+                : rig.captured();
     }
 
     private static double strength(String text) {

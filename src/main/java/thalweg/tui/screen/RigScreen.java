@@ -3,6 +3,7 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import thalweg.rig.RigDraft;
 import thalweg.rig.Vector3;
 import thalweg.tui.core.Binding;
@@ -23,7 +24,7 @@ import thalweg.tui.widget.Paragraph;
  * @param go the anchor whose points are rigged, and what to begin with
  * @param rig the rig as it is now, and what is left out of it; empty until the screen has opened
  * @param answer to the rig, or why there is none
- * @param stated whether somebody said what load and material there are; until then they are only a start
+ * @param starts what of load, aim, layout and material nobody has stated; those are only a start
  * @param options the form for load and material, where it is open
  * @param view what of it is shown
  */
@@ -31,14 +32,19 @@ record RigScreen(
         Go.Rig go,
         Optional<InventoryRig> rig,
         RigFigures answer,
-        boolean stated,
-        Optional<Filled> options,
+        Set<StartValue> starts,
+        Optional<RigOptions> options,
         RigView view)
         implements Screen {
 
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
-        return new RigScreen(go, Optional.empty(), RigFigures.NONE, false, Optional.empty(), RigView.FIRST);
+        return new RigScreen(go, Optional.empty(), RigFigures.NONE, StartValue.all(), Optional.empty(), RigView.FIRST);
+    }
+
+    /** Whether somebody stated all that the rig began with. */
+    boolean stated() {
+        return starts.isEmpty();
     }
 
     private Optional<RigDraft> draft() {
@@ -62,7 +68,8 @@ record RigScreen(
 
     private List<Binding> formBindings(Surroundings around) {
         return List.of(
-                Binding.of(Key.ctrl('s'), around.say("key.apply"), this::apply).or(Key.of(Key.Named.F2)),
+                Binding.of(Key.ctrl('s'), around.say("key.apply"), () -> apply(around))
+                        .or(Key.of(Key.Named.F2)),
                 Binding.of(Key.Named.ESCAPE, around.say("key.leave_as_was"), () -> Step.stay(with(Optional.empty()))),
                 Binding.of(
                         Key.Named.TAB,
@@ -76,7 +83,7 @@ record RigScreen(
         List<Binding> bindings = new ArrayList<>();
         bindings.addAll(FocusKeys.of(around, this::moved, none));
         bindings.add(Binding.of(Key.of('a'), around.say("key.attach"), this::attach)
-                .unless(!stated, around.say("rig.state_first"))
+                .unless(!stated(), around.say("rig.state_first", StartValue.words(starts, around)))
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer"))
                 .unless(around.readOnly(), around.say("read_only.refused")));
         bindings.add(Binding.of(Key.of('o'), around.say("key.load_and_material"), () -> openOptions(around))
@@ -118,26 +125,26 @@ record RigScreen(
                 go,
                 Optional.of(before.rig()),
                 RigFigures.of(before.rig().draft()),
-                before.stated(),
+                before.starts(),
                 Optional.empty(),
                 view));
     }
 
-    private RigScreen with(Optional<Filled> form) {
-        return new RigScreen(go, rig, answer, stated, form, view);
+    private RigScreen with(Optional<RigOptions> form) {
+        return new RigScreen(go, rig, answer, starts, form, view);
     }
 
     private RigScreen with(RigView other) {
-        return new RigScreen(go, rig, answer, stated, options, other);
+        return new RigScreen(go, rig, answer, starts, options, other);
     }
 
     RigScreen with(RigFigures others) {
-        return new RigScreen(go, rig, others, stated, options, view);
+        return new RigScreen(go, rig, others, starts, options, view);
     }
 
     /** What was asked for is at the top of the text, and the text is in sight. */
     RigScreen studied(RigStudies studies) {
-        return new RigScreen(go, rig, answer.with(studies), stated, options, view.atText());
+        return new RigScreen(go, rig, answer.with(studies), starts, options, view.atText());
     }
 
     private Step nextLoss() {
@@ -146,13 +153,13 @@ record RigScreen(
     }
 
     private RigScreen form(Form changed) {
-        return with(options.map(filled -> new Filled(filled.first(), changed)));
+        return with(options.map(open -> open.with(changed)));
     }
 
-    private RigScreen with(RigDraft changed, boolean nowStated) {
-        InventoryRig next = rig.orElseThrow().changed(changed, stated);
+    private RigScreen with(RigDraft changed, Set<StartValue> left) {
+        InventoryRig next = rig.orElseThrow().changed(changed, starts);
         RigFigures figures = RigFigures.of(Optional.of(changed));
-        return new RigScreen(go, Optional.of(next), figures, nowStated, Optional.empty(), view);
+        return new RigScreen(go, Optional.of(next), figures, left, Optional.empty(), view);
     }
 
     private Step moved(double across, double up) {
@@ -164,21 +171,21 @@ record RigScreen(
     Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
         Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
-        return Step.stay(with(before.withRig(before.rig().withFocus(to)), stated));
+        return Step.stay(with(before.withRig(before.rig().withFocus(to)), starts));
     }
 
     private Step openOptions(Surroundings around) {
-        Form form = RigForm.of(draft().orElseThrow(), around);
-        return Step.stay(with(Optional.of(new Filled(form, form))));
+        return Step.stay(with(Optional.of(RigOptions.of(draft().orElseThrow(), starts, around))));
     }
 
-    private Step apply() {
-        Filled filled = options.orElseThrow();
-        Optional<String> fault = filled.last().fault();
+    private Step apply(Surroundings around) {
+        RigOptions open = options.orElseThrow();
+        Optional<String> fault = open.last().fault();
         if (fault.isPresent()) {
-            return Step.stay(form(filled.last().atFault())).refusing(fault.get());
+            return Step.stay(form(open.last().atFault())).refusing(fault.get());
         }
-        return Step.stay(with(RigForm.filled(draft().orElseThrow(), filled), true));
+        RigDraft filled = RigForm.filled(draft().orElseThrow(), open, around);
+        return Step.stay(with(filled, open.starts()));
     }
 
     private Step attach() {
@@ -204,7 +211,7 @@ record RigScreen(
                     go,
                     Optional.of(opened),
                     RigFigures.of(opened.draft()),
-                    go.kept().isPresent(),
+                    go.kept().isPresent() ? Set.of() : StartValue.all(),
                     Optional.empty(),
                     RigView.FIRST));
         }
@@ -219,10 +226,10 @@ record RigScreen(
             return Step.stay(this).refusing(failed.sentence());
         }
         if (message instanceof Message.KeyPressed pressed && options.isPresent()) {
-            return Step.stay(form(options.get().last().after(pressed.key())));
+            return Step.stay(with(Optional.of(options.get().after(pressed.key(), around))));
         }
         if (message instanceof Message.Pasted pasted && options.isPresent()) {
-            return Step.stay(form(options.get().last().pasted(pasted.text())));
+            return Step.stay(with(Optional.of(options.get().pasted(pasted.text(), around))));
         }
         if (message instanceof Message.Wheel wheel && options.isEmpty()) {
             return scrolled(wheel.rows(), around);
@@ -233,8 +240,8 @@ record RigScreen(
     private List<Paragraph> text(Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
         rig.ifPresent(known -> known.cautions(around).forEach(line -> text.add(Paragraph.of(line, Style.CAUTION))));
-        if (!stated && draft().isPresent()) {
-            text.add(Paragraph.of(around.say("rig.start_values"), Style.CAUTION));
+        if (!stated() && draft().isPresent()) {
+            text.add(Paragraph.of(around.say("rig.start_values", StartValue.words(starts, around)), Style.CAUTION));
         }
         answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
         view.loss(answer.figures()).ifPresent(loss -> {

@@ -15,6 +15,7 @@ import thalweg.rig.RigState;
 import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
+import thalweg.sheet.LoadWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -39,7 +40,13 @@ final class RigText {
         text.add(Paragraph.of(around.say("rig.assumes"), Style.STRONG));
         RigAssumption.of(answer)
                 .forEach(one -> text.add(new Paragraph(
-                        1, "- " + around.say(one.key(), String.join(", ", answer.assumed())), Style.NORMAL)));
+                        1,
+                        "- "
+                                + around.say(
+                                        one.key(),
+                                        String.join(", ", answer.assumed()),
+                                        LoadWords.factor(answer.input().load().factor())),
+                        Style.NORMAL)));
         text.add(Paragraph.of(around.say("rig.cautions"), Style.CAUTION));
         RigCaution.of(answer).forEach(one -> text.add(new Paragraph(1, "- " + around.say(one.key()), Style.NORMAL)));
         return text;
@@ -50,13 +57,11 @@ final class RigText {
         List<Paragraph> text = new ArrayList<>();
         text.add(Paragraph.of(around.say(
                 "rig.load",
-                input.load()
-                        .mass()
-                        .map(mass -> mass.print(around.units()))
-                        .orElse(input.load().weight().print(around.units())),
-                input.load().toward().print(),
-                input.load().sway().print(),
-                input.load().leanOut().print())));
+                new LoadWords(
+                                around.phrases(),
+                                around.units(),
+                                around.settings().loads())
+                        .withAim(input.load()))));
         LaidWords laid = new LaidWords(around.phrases(), around.units());
         text.add(Paragraph.of(laid.sentence(input)));
         laid.freedom(answer).ifPresent(sentence -> text.add(Paragraph.of(sentence)));

@@ -131,6 +131,11 @@ public record Field(String key, String label, String help, Input input, Function
         return new Field(key, label, help, other, check);
     }
 
+    /** The same under another label. */
+    public Field withLabel(String other) {
+        return new Field(key, other, help, input, check);
+    }
+
     /** The same with another sentence about what goes in. */
     public Field withHelp(String other) {
         return new Field(key, label, other, input, check);

@@ -2,6 +2,7 @@ package thalweg.tui.widget;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
@@ -27,18 +28,16 @@ public final class FormView {
                         .orElse(0),
                 Math.max(12, canvas.columns() * 2 / 5));
         int rows = bodyRows(canvas.rows());
-        int all = form.fields().stream().mapToInt(FormView::height).sum();
+        int all = height(form, 0, form.fields().size());
         boolean bar = all > rows;
         Canvas body = canvas.part(0, 0, rows, canvas.columns() - (bar ? 2 : 0));
         int from = firstShown(form, rows);
         int row = 0;
         for (int i = from; i < form.fields().size() && row < rows; i++) {
-            row += field(body, row, form, i, label);
+            row += form.shows(i) ? field(body, row, form, i, label) : 0;
         }
         if (bar) {
-            int above = form.fields().subList(0, from).stream()
-                    .mapToInt(FormView::height)
-                    .sum();
+            int above = height(form, 0, from);
             Lists.scrollBar(canvas.part(0, 0, rows, canvas.columns()), above, all, around.glyphs());
         }
         Field focused = form.focused();
@@ -78,7 +77,7 @@ public final class FormView {
         int bodyRows = bodyRows(rows);
         int top = 0;
         for (int i = firstShown(form, bodyRows); i < form.fields().size() && top < bodyRows; i++) {
-            int below = top + height(form.fields().get(i));
+            int below = top + height(form, i);
             if (row >= top && row < Math.min(below, bodyRows)) {
                 return Optional.of(i);
             }
@@ -93,20 +92,26 @@ public final class FormView {
 
     private static int firstShown(Form form, int rows) {
         int from = form.focus();
-        int taken = height(form.fields().get(from));
-        while (from > 0 && taken + height(form.fields().get(from - 1)) <= rows * 2 / 3) {
+        int taken = height(form, from);
+        while (from > 0 && taken + height(form, from - 1) <= rows * 2 / 3) {
             from--;
-            taken += height(form.fields().get(from));
+            taken += height(form, from);
         }
-        int after = 0;
-        for (int i = from; i < form.fields().size(); i++) {
-            after += height(form.fields().get(i));
-        }
-        while (from > 0 && after + height(form.fields().get(from - 1)) <= rows) {
+        int after = height(form, from, form.fields().size());
+        while (from > 0 && after + height(form, from - 1) <= rows) {
             from--;
-            after += height(form.fields().get(from));
+            after += height(form, from);
         }
         return from;
+    }
+
+    /** Of the fields from one index to before another [rows]. */
+    private static int height(Form form, int from, int to) {
+        return IntStream.range(from, to).map(index -> height(form, index)).sum();
+    }
+
+    private static int height(Form form, int index) {
+        return form.shows(index) ? height(form.fields().get(index)) : 0;
     }
 
     private static int height(Field field) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import thalweg.service.LoadPhrases;
+import thalweg.settings.Settings;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Message;
@@ -33,6 +34,7 @@ public final class DemoProgram {
                 Glyphs.BRAILLE,
                 false,
                 "demo",
+                Settings.standard(LoadPhrases.english()),
                 24,
                 80);
         Shell shell = Shell.of(destination -> new DemoScreen("ready"), new DemoScreen.Start(), around);

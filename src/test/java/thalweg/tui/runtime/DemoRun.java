@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import thalweg.service.LoadPhrases;
+import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
@@ -41,7 +42,15 @@ final class DemoRun implements AutoCloseable {
 
     private static Shell shell() {
         Surroundings around = new Surroundings(
-                PHRASES, UnitSystem.METRIC, LocalDate.of(2026, 6, 1), Glyphs.BRAILLE, false, "demo", 1, 1);
+                PHRASES,
+                UnitSystem.METRIC,
+                LocalDate.of(2026, 6, 1),
+                Glyphs.BRAILLE,
+                false,
+                "demo",
+                Settings.standard(PHRASES),
+                1,
+                1);
         return Shell.of(destination -> new DemoScreen("ready"), new DemoScreen.Start(), around);
     }
 

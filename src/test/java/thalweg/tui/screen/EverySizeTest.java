@@ -69,7 +69,7 @@ final class EverySizeTest {
             }),
             Map.entry("rig-form", walk -> {
                 toStation(walk);
-                walk.type("ro").press(Key.Named.DOWN, 4);
+                walk.type("ro").field("Layout");
             }),
             Map.entry("sheet", walk -> walk.press(Key.Named.ENTER).type("w")),
             Map.entry("keys", walk -> walk.press(Key.Named.ENTER).type("?"))));

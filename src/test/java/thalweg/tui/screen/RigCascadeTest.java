@@ -12,6 +12,7 @@ import thalweg.rig.CascadeOdds;
 import thalweg.service.FindRecord;
 import thalweg.service.LoadPhrases;
 import thalweg.service.RunCascade;
+import thalweg.settings.Settings;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Glyphs;
@@ -31,6 +32,7 @@ final class RigCascadeTest {
             Glyphs.BRAILLE,
             false,
             "ada",
+            Settings.standard(LoadPhrases.english()),
             24,
             80);
 

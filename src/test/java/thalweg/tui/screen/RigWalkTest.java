@@ -37,7 +37,7 @@ final class RigWalkTest {
 
             assertThat(walk.screen())
                     .contains("left bolt: 0.52 kN at the aim (48 %)", "right bolt: 0.57 kN at the aim (52 %)")
-                    .contains("Equalised: good", "Load, layout and material are start values that");
+                    .contains("Equalised: good", "nobody stated: load, aim,");
             assertThat(walk.press(Key.Named.PAGE_DOWN, 12).screen()).contains("The points are fixed and rigid");
         }
     }
@@ -69,7 +69,7 @@ final class RigWalkTest {
         try (Walk walk = atPorte(24, 80, Glyphs.BRAILLE)) {
             walk.type("r").type("a");
 
-            assertThat(walk.screen()).contains("First say what load, layout and material there are");
+            assertThat(walk.screen()).contains("Nobody has stated: load, aim, layout, material.");
             assertThat(porte(walk).analyses()).isEmpty();
         }
     }
@@ -79,8 +79,8 @@ final class RigWalkTest {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
             walk.type("r")
                     .type("o")
-                    .press(Key.ctrl('u'))
-                    .type("180 lb")
+                    .confirmStart()
+                    .fill("Load", "180 lb")
                     .press(SAVE)
                     .type("a");
             assertThat(walk.screen()).contains("Attached: the analysis stands with the station");
@@ -108,8 +108,11 @@ final class RigWalkTest {
     }
 
     private static void choose(Walk walk, int layout, boolean captured) {
-        walk.type("r").type("o").press(Key.Named.DOWN, 4).press(Key.Named.RIGHT, layout);
-        walk.press(Key.Named.DOWN).press(Key.Named.RIGHT, captured ? 0 : 1).press(SAVE);
+        walk.type("r").type("o").confirmStart().field("Layout").press(Key.Named.RIGHT, layout);
+        if (!captured) {
+            walk.field("When a point goes").press(Key.Named.RIGHT);
+        }
+        walk.press(SAVE);
     }
 
     @Test
@@ -150,8 +153,8 @@ final class RigWalkTest {
     }
 
     private static Walk limited(Walk walk) {
-        walk.type("r").type("o").press(Key.Named.DOWN, 4).press(Key.Named.RIGHT, 2);
-        return walk.press(Key.Named.DOWN, 3);
+        walk.type("r").type("o").confirmStart().field("Layout").press(Key.Named.RIGHT, 2);
+        return walk.field("left bolt: knot");
     }
 
     @Test
@@ -173,8 +176,8 @@ final class RigWalkTest {
     @Test
     void limiterKnotsAreFoundFromTheSwayThatStaysFree() {
         try (Walk walk = atPorte(60, 120, Glyphs.BRAILLE)) {
-            limited(walk).press(Key.Named.DOWN, 2).type("-10 to 15").press(Key.Named.DOWN);
-            walk.press(Key.Named.RIGHT).press(SAVE);
+            limited(walk).fill("Free sway", "-10 to 15").field("Slides on").press(Key.Named.RIGHT);
+            walk.press(SAVE);
 
             String words = walk.screen().replaceAll("[│█\\s]+", " ");
             assertThat(words).contains("found so that the master slides freely from -10° to 15°", "off both limiter");
@@ -191,7 +194,7 @@ final class RigWalkTest {
             limited(walk).press(SAVE);
             assertThat(walk.screen()).contains("states neither limit_m nor limit_range_deg");
 
-            walk.type("o").press(Key.Named.DOWN, 9).type("ten").press(SAVE);
+            walk.type("o").fill("Free sway", "ten").press(SAVE);
             assertThat(walk.screen()).contains("is no range of directions; write one such as -10 to 15.");
         }
     }
@@ -211,9 +214,12 @@ final class RigWalkTest {
     @Test
     void strengthsAndRopeThatAreStatedInTheFormAnswerWhetherItHolds() {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
-            walk.type("r").type("o").press(Key.Named.DOWN, 14);
-            walk.type("17.8 kN").press(Key.Named.DOWN, 2).type("64 %").press(Key.Named.DOWN);
-            walk.type("12 m").press(Key.Named.DOWN).type("40 kN").press(SAVE).type("x");
+            walk.type("r").type("o").confirmStart();
+            walk.fill("Strand strength", "17.8 kN").fill("Knots leave", "64 %");
+            walk.fill("Rope out", "12 m")
+                    .fill("Rope stiffness", "40 kN")
+                    .press(SAVE)
+                    .type("x");
 
             assertThat(walk.screen()).contains("Held, within strength (");
             walk.type("a");
@@ -240,8 +246,8 @@ final class RigWalkTest {
     @Test
     void aKnotThatIsChosenByNameShowsItsRangeUntilAShareIsTyped() {
         try (Walk walk = atPorte(75, 80, Glyphs.BRAILLE)) {
-            walk.type("r").type("o").press(Key.Named.DOWN, 14).type("17.8 kN").press(Key.Named.DOWN);
-            walk.press(Key.Named.RIGHT, 2);
+            walk.type("r").type("o").confirmStart().fill("Strand strength", "17.8 kN");
+            walk.field("Knot").press(Key.Named.RIGHT, 2);
             assertThat(walk.screen()).contains("water knot, webbing: 64 % (55 to 70)");
             walk.press(SAVE).press(Key.Named.TAB);
             assertThat(words(walk))
@@ -254,11 +260,7 @@ final class RigWalkTest {
                     .contains("\"knot\": \"water_knot\"")
                     .doesNotContain("knot_efficiency");
 
-            walk.type("o")
-                    .press(Key.Named.DOWN, 16)
-                    .press(Key.ctrl('u'))
-                    .type("60 %")
-                    .press(SAVE);
+            walk.type("o").fill("Knots leave", "60 %").press(SAVE);
             assertThat(words(walk))
                     .contains("21.4 kN left: knot 0.6, stated by you: its knots leave 60 %.")
                     .doesNotContain("(19.6 kN to");
@@ -301,7 +303,7 @@ final class RigWalkTest {
     @Test
     void fieldsThatAreLeftEmptyAreAssumedOrUnknown() {
         try (Walk walk = atPorte(40, 120, Glyphs.BRAILLE)) {
-            walk.type("r").type("o").press(SAVE).type("a");
+            walk.type("r").type("o").confirmStart().press(SAVE).type("a");
 
             assertThat(porte(walk).analyses().get(0).content().input())
                     .doesNotContain("strands", "strand_kN", "friction", "rope_out_m");

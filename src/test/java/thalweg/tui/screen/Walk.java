@@ -7,9 +7,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import thalweg.fault.AppException;
 import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
+import thalweg.settings.Settings;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
@@ -29,6 +32,9 @@ final class Walk implements AutoCloseable {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
     private static final String KEEPER = "ada";
+
+    /** The label of the field with the focus. */
+    private static final Pattern FOCUSED = Pattern.compile("(?m)^ ?> (.+?)(?:  |$)");
 
     private final Session session;
     private final RunAsk runner;
@@ -51,6 +57,7 @@ final class Walk implements AutoCloseable {
                         glyphs,
                         readOnly,
                         session.keeper(),
+                        Settings.standard(LoadPhrases.english()),
                         rows,
                         columns));
     }
@@ -152,6 +159,34 @@ final class Walk implements AutoCloseable {
     /** Types characters, each a key of its own. */
     Walk type(String text) {
         text.codePoints().forEach(c -> press(Key.of(c)));
+        return this;
+    }
+
+    /** Goes down in a form to the field of that label, cut short or not, whether it is marked as a start or not. */
+    Walk field(String label) {
+        String marked = label + " (start)";
+        for (int i = 0; i < 60; i++) {
+            Matcher focused = FOCUSED.matcher(screen());
+            String shown = focused.find() ? focused.group(1) : "";
+            boolean cut = shown.endsWith("…") && marked.startsWith(shown.substring(0, shown.length() - 1));
+            if (cut || shown.equals(label) || shown.equals(marked)) {
+                return this;
+            }
+            press(Key.Named.DOWN);
+        }
+        throw new AssertionError("the form shows no field " + label + ":\n" + screen());
+    }
+
+    /** Replaces what is in the field of that label. */
+    Walk fill(String label, String text) {
+        return field(label).press(Key.ctrl('a')).press(Key.ctrl('k')).type(text);
+    }
+
+    /** In the form of a rig, confirms everything that nobody has stated. */
+    Walk confirmStart() {
+        for (String label : List.of("Load is", "Aim", "Layout", "Material")) {
+            field(label).press(Key.Named.ENTER);
+        }
         return this;
     }
 

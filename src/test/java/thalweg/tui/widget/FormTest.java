@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thalweg.tui.core.Key;
 
@@ -51,6 +52,18 @@ class FormTest {
                 .isEqualTo(2);
         assertThat(pressed(form, named(Key.Named.DOWN), named(Key.Named.UP)).focus())
                 .isZero();
+    }
+
+    @Test
+    void aHiddenFieldIsPassedOverAndKeepsWhatIsInItUnchecked() {
+        Form hidden = form.hiding(Set.of("side", "by"));
+
+        assertThat(pressed(hidden, named(Key.Named.DOWN)).focused().key()).isEqualTo("notes");
+        assertThat(hidden.moved(-1).focused().key()).isEqualTo("notes");
+        assertThat(hidden.focusedOn("by").focused().key()).isEqualTo("name");
+        assertThat(hidden.value("side")).isEqualTo("m");
+        assertThat(pressed(hidden, Key.of('A')).fault()).isEmpty();
+        assertThat(pressed(hidden, Key.of('A')).hiding(Set.of()).fault()).isPresent();
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import thalweg.testing.Around;
 import thalweg.tui.core.Canvas;
@@ -112,7 +113,7 @@ class FormViewTest {
         for (int rows = 1; rows < 20; rows++) {
             for (int columns = 1; columns < 30; columns++) {
                 for (int focus = 0; focus < fields.size(); focus++) {
-                    Canvas canvas = drawn(new Form(fields, focus, false, false, ""), rows, columns);
+                    Canvas canvas = drawn(new Form(fields, focus, false, false, "", Set.of()), rows, columns);
                     assertThat(rows < 3 || columns < 3 || canvas.text().contains(">"))
                             .as("%dx%d, field %d", columns, rows, focus)
                             .isTrue();

@@ -1,0 +1,42 @@
+package thalweg.settings;
+
+import java.util.List;
+import thalweg.fault.InputException;
+import thalweg.json.FieldReader;
+import thalweg.json.Finding;
+import thalweg.json.Findings;
+import thalweg.json.JsonDocument;
+import thalweg.text.Phrases;
+
+/** Reads the file of settings: one JSON object, of which every key may be missing. */
+public final class SettingsFile {
+
+    private SettingsFile() {}
+
+    /**
+     * What the file sets, and the standard for what it leaves out.
+     *
+     * @param name of the file, for messages
+     * @throws InputException when it cannot be used, with every reason; then nothing of it holds
+     */
+    public static Settings read(String name, byte[] bytes, Phrases phrases) {
+        Findings findings = new Findings();
+        FieldReader in = JsonDocument.read(name, bytes).reader(findings);
+        Settings standard = Settings.standard(phrases);
+        Settings settings = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
+        in.refuseUnasked();
+        if (!findings.none()) {
+            throw refusal(name, findings.all());
+        }
+        return settings;
+    }
+
+    private static InputException refusal(String name, List<Finding> findings) {
+        String head = "The settings in " + name + " cannot be used: ";
+        if (findings.size() == 1) {
+            return new InputException(head + findings.get(0).print());
+        }
+        List<String> reasons = findings.stream().map(Finding::print).toList();
+        return new InputException(head + findings.size() + " things are wrong:\n  " + String.join("\n  ", reasons));
+    }
+}

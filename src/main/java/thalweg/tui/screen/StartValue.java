@@ -1,0 +1,51 @@
+package thalweg.tui.screen;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import thalweg.tui.core.Surroundings;
+
+/** What a rig begins with because it needs something there. It stays assumed until somebody changes or confirms it. */
+enum StartValue {
+    /** A person with gear. */
+    LOAD(Set.of("preset", "load")),
+    /** Straight down. */
+    AIM(Set.of("toward")),
+    /** How the strands are laid. */
+    LAYOUT(Set.of("layout")),
+    /** What they are made of. */
+    MATERIAL(Set.of("material"));
+
+    private final Set<String> fields;
+
+    StartValue(Set<String> fields) {
+        this.fields = fields;
+    }
+
+    /** All of them, as for a rig of which nobody has stated anything. */
+    static Set<StartValue> all() {
+        return Set.copyOf(EnumSet.allOf(StartValue.class));
+    }
+
+    /** Keys of the fields of the form that state it, any one of which does. */
+    Set<String> fields() {
+        return fields;
+    }
+
+    /** The one that a field of the form states. */
+    static Optional<StartValue> in(String field) {
+        return EnumSet.allOf(StartValue.class).stream()
+                .filter(one -> one.fields.contains(field))
+                .findFirst();
+    }
+
+    /** Those that are left, in words: "load, material". */
+    static String words(Set<StartValue> left, Surroundings around) {
+        return EnumSet.allOf(StartValue.class).stream()
+                .filter(left::contains)
+                .map(one -> around.say("rig.start." + one.name().toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining(", "));
+    }
+}

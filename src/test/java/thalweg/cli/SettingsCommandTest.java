@@ -1,0 +1,90 @@
+package thalweg.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class SettingsCommandTest {
+
+    private static final String RIG = """
+            {"name": "lowering",
+             "points": [{"name": "A", "at": [-0.3, 0], "strength_kN": 25}, {"name": "B", "at": [0.3, 0]}],
+             "load": {"mass_kg": 100, "factor": 1.5, "toward_deg": 0},
+             "rig": {"kind": "focused", "focus": [0, -0.6], "EA_kN": 70}}
+            """;
+
+    @TempDir
+    private Path home = Path.of("");
+
+    private Shell.Ran analyze(String... more) throws IOException {
+        Path file = home.resolve("rig.json");
+        Files.writeString(file, RIG);
+        String[] arguments = new String[more.length + 2];
+        arguments[0] = "analyze";
+        arguments[1] = file.toString();
+        System.arraycopy(more, 0, arguments, 2, more.length);
+        return new Shell(home).run(arguments);
+    }
+
+    private Path settings(String text) throws IOException {
+        Path file = home.resolve(".config/thalweg/settings.json");
+        Files.createDirectories(file.getParent());
+        return Files.writeString(file, text);
+    }
+
+    private static String words(Shell.Ran ran) {
+        return ran.out().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void aLoadWithAFactorIsPrintedWithItAndCalledByItsName() throws IOException {
+        Shell.Ran ran = analyze();
+
+        assertThat(ran.code()).isZero();
+        assertThat(words(ran))
+                .contains("Load 100 kg x 1.5 (lowered, one person), so 1.47 kN, toward 0°")
+                .contains("The load pulls 1.5 times as hard as at rest, as stated.");
+    }
+
+    @Test
+    void theUsersOwnSettingsNameTheirLoads() throws IOException {
+        settings("{\"loads\": [{\"name\": \"Seilbahn\", \"mass_kg\": 100, \"factor\": 1.5}]}");
+
+        assertThat(words(analyze())).contains("Load 100 kg x 1.5 (Seilbahn)");
+    }
+
+    @Test
+    void anotherFileOfSettingsCanBeNamed() throws IOException {
+        settings("{\"nonsense\": 1}");
+        Path other = Files.writeString(home.resolve("other.json"), "{\"loads\": []}");
+
+        Shell.Ran ran = analyze("--settings", other.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(words(ran)).contains("Load 100 kg x 1.5, so 1.47 kN");
+    }
+
+    @Test
+    void settingsThatCannotBeUsedStopTheWorkBeforeItBegins() throws IOException {
+        Path file = settings("{\"nonsense\": 1}");
+
+        Shell.Ran ran = analyze();
+
+        assertThat(ran.code()).isEqualTo(ExitCodes.WRONG_INPUT);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .contains("The settings in " + file + " cannot be used: line 1, nonsense: is a key that is not known");
+    }
+
+    @Test
+    void settingsThatAreNamedMustBeThere() throws IOException {
+        Shell.Ran ran = analyze("--settings", home.resolve("nowhere.json").toString());
+
+        assertThat(ran.code()).isEqualTo(ExitCodes.WRONG_INPUT);
+        assertThat(ran.err()).contains("There is no file " + home.resolve("nowhere.json"));
+    }
+}
