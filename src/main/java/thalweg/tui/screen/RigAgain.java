@@ -10,6 +10,7 @@ import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.BoltDraft;
 import thalweg.rig.PointDraft;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigAnswer;
@@ -45,7 +46,10 @@ final class RigAgain {
         if (points.isEmpty()) {
             return new InventoryRig(Optional.empty(), remarks, Optional.empty());
         }
-        RigDraft draft = RigDraft.of(kept).withPoints(points).withRig(setup(kept, points));
+        RigDraft draft = RigDraft.of(kept)
+                .withPoints(points)
+                .withRig(setup(kept, points))
+                .deratedBy(around.settings().derating());
         draft.check().input().ifPresent(now -> remarks.addAll(differences(kept, now, around)));
         return new InventoryRig(Optional.of(draft), remarks, Optional.empty());
     }
@@ -68,8 +72,19 @@ final class RigAgain {
 
     private static PointDraft today(PointDraft kept, Optional<PointDraft> entered) {
         return entered.map(now -> kept.withStrength(now.strengthKilonewtons())
-                        .withBelief(now.holdsAlone().or(kept::holdsAlone)))
+                        .withBelief(now.holdsAlone().or(kept::holdsAlone))
+                        .withTraits(kept.traits()
+                                .found(now.traits().condition())
+                                .withBolt(
+                                        today(kept.traits().bolt(), now.traits().bolt()))))
                 .orElse(kept);
+    }
+
+    /** Where an axis was stated it still is; nobody enters one. */
+    private static BoltDraft today(BoltDraft kept, BoltDraft now) {
+        return now.radialKilonewtons().isEmpty()
+                ? BoltDraft.NONE
+                : new BoltDraft(now.radialKilonewtons(), now.axialKilonewtons(), kept.axis());
     }
 
     /** Slack belongs to legs that are still there. */
