@@ -11,7 +11,7 @@ import thalweg.units.Length;
 final class CheckSling {
 
     /** An assumed key, where a sling does not say how it stretches. */
-    static final String STIFFNESS = "sling EA_kN";
+    static final String STIFFNESS = "sling_EA_kN";
 
     private static final Range WIDE = Range.LENGTH;
     private static final Range LONG = new Range(0, true, 100, " m");

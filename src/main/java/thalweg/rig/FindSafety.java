@@ -115,7 +115,7 @@ final class FindSafety {
     }
 
     private PartSafety strand(WorstTension worst) {
-        PartStrength strength = input.strengthOfStrands(worst.count());
+        PartStrength strength = input.strengthOfStrands(worst.label(), worst.count());
         Borne hardest = Borne.of(new Force(worst.tension().newtons() * worst.count() * allowance.most()));
         List<AfterLoss> after = after(loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
         return new PartSafety(

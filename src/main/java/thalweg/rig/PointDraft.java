@@ -88,9 +88,13 @@ public record PointDraft(
                 point.sling().map(SlingDraft::of));
     }
 
+    /** The same point, of which it is stated, or not, what it is and what is slung round it. */
+    public PointDraft withSling(Optional<PointKind> what, Optional<SlingDraft> draft) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, traits, what, draft);
+    }
+
     /** The same point with something slung round it. */
     public PointDraft slungWith(PointKind what, SlingDraft draft) {
-        return new PointDraft(
-                name, at, strengthKilonewtons, spread, holdsAlone, traits, Optional.of(what), Optional.of(draft));
+        return withSling(Optional.of(what), Optional.of(draft));
     }
 }

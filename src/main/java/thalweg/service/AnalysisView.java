@@ -14,16 +14,17 @@ import thalweg.rig.PartSafety;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigCaution;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
-import thalweg.rig.RigMaterial;
 import thalweg.rig.Sliding;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
+import thalweg.sheet.SlingWords;
 import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
@@ -73,7 +74,7 @@ final class AnalysisView {
                 entry.content().by(),
                 entry.content().program(),
                 input.name(),
-                new LaidWords(phrases, units).sentence(input),
+                layout(answer),
                 load(input),
                 answer.steady().points().stream()
                         .map(point -> new AnalysisFigures.PointFigures(
@@ -98,16 +99,27 @@ final class AnalysisView {
                                 part.part(), times(part, part.steady()), times(part, part.afterLoss())))
                         .toList(),
                 new StrengthWords(phrases, units).lines(answer),
-                phrases.say(
-                        "rig.material.sheet",
-                        RigMaterial.print(answer.material().total(), units),
-                        answer.material().connectors()),
+                new SlingWords(phrases, units).material(answer.material()),
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),
                 RigDrawing.of(answer, units),
                 remarks,
                 changes);
+    }
+
+    /** How the strands are laid, and what is slung round points, with what no figure covers of them. */
+    private String layout(RigAnswer answer) {
+        List<String> parts = new ArrayList<>();
+        parts.add(new LaidWords(phrases, units).sentence(answer.input()));
+        List<String> slings = new SlingWords(phrases, units).sentences(answer);
+        if (!slings.isEmpty()) {
+            parts.addAll(slings);
+            RigCaution.of(answer).stream()
+                    .filter(RigCaution::isNatural)
+                    .forEach(caution -> parts.add(phrases.say(caution.key())));
+        }
+        return String.join(" ", parts);
     }
 
     private static LossFigures loss(PointLoss loss) {
@@ -148,6 +160,7 @@ final class AnalysisView {
             case "rope_out_m" -> input.load().ropeOut().printFine(units);
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);
+            case "sling_EA_kN" -> input.rig().stiffness().print(units);
             case "strands" -> Integer.toString(input.rig().strands());
             case "slider_strands" ->
                 input.rig()

@@ -23,7 +23,8 @@ final class FigureTables {
             "strands",
             "slider_strands",
             "captured",
-            "friction");
+            "friction",
+            "sling_EA_kN");
 
     private final Wording wording;
 

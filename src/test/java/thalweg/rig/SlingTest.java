@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class SlingTest {
 
     private static final double PARTS_OF_LOAD = 1e-6;
+    private static final int MOST_COORDINATES = 9;
 
     private static RigDraft tree(SlingTie tie, double width, double reach) {
         PointDraft tree = PointDraft.of("T", 0, 1, 0)
@@ -76,49 +79,47 @@ class SlingTest {
         assertThat(answer.steady().strands())
                 .allSatisfy(side ->
                         assertThat(side.path().get(1)).isEqualTo(answer.steady().master()));
-        assertThat(answer.cuts()).containsExactly(new StrandCut("T sling", false, java.util.Optional.of("T")));
+        assertThat(answer.cuts()).containsExactly(new StrandCut("T sling", false, Optional.of("T")));
     }
 
-    /** The same energy written apart and minimised by Hipparchus; where a loop is drawn to an end, it has a kink there. */
+    /**
+     * The same energy written apart and minimised by Hipparchus, where no more than three nodes are free and none of them
+     * hangs slack, in no place of its own. Where a loop is drawn to an end, the energy has a kink. RigFuzzTest has the rest.
+     */
     @ParameterizedTest
     @EnumSource(
             value = RigKind.class,
             names = {"SINGLE", "FOCUSED", "SLIDING", "LOOP"})
     void rigsWithSlingsAgreeWithAnotherOptimiser(RigKind kind) {
-        int met = 0;
-        int given = 0;
-        for (RigInput input : RandomRigs.slung(kind, 20_264, 60).toList()) {
+        int compared = 0;
+        for (RigInput input : RandomRigs.slung(kind, 20_264, 250).toList()) {
             RigState steady = Rigs.steady(input);
+            double[] ours = RigByHand.places(input, steady);
+            boolean settled = steady.strands().stream().allMatch(StrandPull::loaded);
+            if (ours.length > MOST_COORDINATES || !settled || RigByHand.hasMet(input, steady)) {
+                continue;
+            }
             EnergyByHand energy = RigByHand.energy(input);
             double load = input.load().weight().inKilonewtons();
-            double[] start = RigByHand.places(input, steady);
+            double[] start = ours.clone();
             SplittableRandom random = new SplittableRandom(1);
             for (int i = 0; i < start.length; i++) {
                 start[i] += random.nextDouble(-0.02, 0.02);
             }
             double[] rest = energy.minimum(start);
 
-            assertThat(energy.value(RigByHand.places(input, steady)))
-                    .as("%s", input)
-                    .isLessThanOrEqualTo(energy.value(rest) + 1e-9 * load);
-            if (RigByHand.hasMet(input, steady)) {
-                met++;
-                continue;
-            }
-            assertThat(energy.slope(RigByHand.places(input, steady)))
-                    .as("%s", input)
-                    .isLessThan(PARTS_OF_LOAD * load);
-            if (energy.slope(rest) > 1e-7 * load) {
-                given++;
-                continue;
-            }
-            for (RigPoint point : input.points()) {
-                assertThat(steady.at(point.name()).force().inKilonewtons())
-                        .as("%s, %s", input, point.name())
-                        .isCloseTo(pull(input, energy, point, rest), within(10 * PARTS_OF_LOAD * load));
+            assertThat(energy.value(ours)).as("%s", input).isLessThanOrEqualTo(energy.value(rest) + 1e-9 * load);
+            assertThat(energy.slope(ours)).as("%s", input).isLessThan(PARTS_OF_LOAD * load);
+            if (energy.slope(rest) < 1e-7 * load) {
+                compared++;
+                for (RigPoint point : input.points()) {
+                    assertThat(steady.at(point.name()).force().inKilonewtons())
+                            .as("%s, %s", input, point.name())
+                            .isCloseTo(pull(input, energy, point, rest), within(10 * PARTS_OF_LOAD * load));
+                }
             }
         }
-        assertThat(List.of(met, given)).as("a kink; an optimiser that gave up").allMatch(count -> count < 15);
+        assertThat(compared).isGreaterThan(30);
     }
 
     /** The vector sum over the sides of a sling, by the other optimiser. */
@@ -198,5 +199,140 @@ class SlingTest {
 
     private static double peak(Aftermath after, String point) {
         return after.peaks().orElseThrow().on(point).orElseThrow().inKilonewtons();
+    }
+
+    private static PartSafety safetyOfSling(SlingTie tie, OptionalDouble knot) {
+        SlingDraft sling = new SlingDraft(
+                Optional.of(tie),
+                OptionalDouble.of(0.4),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.5),
+                OptionalDouble.empty(),
+                OptionalDouble.of(20),
+                knot);
+        PointDraft tree = PointDraft.of("T", 0, 1, 0).slungWith(PointKind.TREE, sling);
+        return Rigs.answer(Rigs.focused(List.of(tree), Vector3.ZERO, 1, 0, 0)).safety().stream()
+                .filter(part -> part.part().equals("T sling"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * Four strands of 20 kN from two sides, 0.2 m to each side over 0.5 m of reach, under 1 kN; choked, 0.8 is left: sling
+     * trade tables after AS 1353.1.
+     */
+    @Test
+    void aSlingHoldsByTheStrandsOfItsHarderSideLessTieAndKnot() {
+        double perSide = 1 / (2 * Math.cos(Math.atan(0.4)));
+
+        assertThat(ratio(SlingTie.BASKET, 1)).isCloseTo(2 * 20 / perSide, within(0.05 * 20));
+        assertThat(ratio(SlingTie.BASKET, 0.7) / ratio(SlingTie.BASKET, 1)).isCloseTo(0.7, within(1e-9));
+        assertThat(ratio(SlingTie.TIED_ROUND, 0.64)).isCloseTo(20 * 0.64 / perSide, within(0.05 * 20));
+        assertThat(ratio(SlingTie.CHOKE, 1)).isCloseTo(2 * 20 * 0.8, within(1e-6));
+    }
+
+    private static double ratio(SlingTie tie, double knot) {
+        return safetyOfSling(tie, OptionalDouble.of(knot)).steady().ratio().orElseThrow();
+    }
+
+    @Test
+    void aKnotOfWhichNothingIsKnownLeavesTheSlingUnknownUnlessItLiesInTheWrapThatIsNotPulled() {
+        assertThat(safetyOfSling(SlingTie.TIED_ROUND, OptionalDouble.empty()).steady())
+                .matches(times -> times.ratio().isEmpty())
+                .extracting(PartSafety.Times::why)
+                .asString()
+                .contains("the knot of the T sling");
+        assertThat(safetyOfSling(SlingTie.WRAP_THREE_PULL_TWO, OptionalDouble.empty())
+                        .steady()
+                        .ratio())
+                .isPresent();
+    }
+
+    @Test
+    void aCutOfEitherSideOfASlingIsTheLossOfItsPoint() {
+        PointDraft tree = PointDraft.of("T", -0.3, 1, 0)
+                .slungWith(PointKind.TREE, SlingDraft.of(SlingTie.BASKET, 0.4).withReach(0.5));
+        RigAnswer answer =
+                Rigs.answer(Rigs.focused(List.of(tree, PointDraft.of("B", 0.3, 1, 0)), Vector3.ZERO, 1, 0, 0));
+
+        assertThat(answer.cuts())
+                .containsExactly(
+                        new StrandCut("T leg", true, Optional.of("T")),
+                        new StrandCut("B leg", true, Optional.of("B")),
+                        new StrandCut("T sling", true, Optional.of("T")));
+        assertThat(answer.losses().get(0).aftermath().orElseThrow().rest().strands())
+                .extracting(StrandPull::label)
+                .containsExactly("B leg");
+    }
+
+    /** Girth 1 m, width 0.3 m, 0.5 m of reach: sides of hypot(0.15, 0.5), and half, one or two girths round. */
+    @ParameterizedTest
+    @CsvSource({"TIED_ROUND,2,0.5", "BASKET,4,1", "WRAP_THREE_PULL_TWO,4,2"})
+    void aSlingTakesItsSidesAndItsWayRound(SlingTie tie, int sides, double girths) {
+        SlingDraft sling = SlingDraft.of(tie, 0.3).withReach(0.5);
+        PointDraft tree = PointDraft.of("T", 0, 1, 0);
+        RigDraft draft =
+                Rigs.focused(List.of(tree.slungWith(PointKind.TREE, sling.withAround(1))), Vector3.ZERO, 1, 0, 0);
+        RigMaterial known = Rigs.answer(draft).material();
+        RigMaterial unknown = Rigs.answer(draft.withPoints(List.of(tree.slungWith(PointKind.TREE, sling))))
+                .material();
+
+        assertThat(known.pieces().get(1).length().metres())
+                .isCloseTo(sides * Math.hypot(0.15, 0.5) + girths + TakeUp.ringBend(), within(1e-9));
+        assertThat(known.unknown()).isEmpty();
+        assertThat(unknown.unknown()).containsExactly("T");
+        assertThat(unknown.pieces()).hasSize(1);
+    }
+
+    /** Friction by two tied sides in place of the closed form, which knows no slings, is the same where there are none. */
+    @Test
+    void frictionByTwoSidesIsTheClosedFormWhereNothingIsSlung() {
+        int compared = 0;
+        for (RigInput input : RandomRigs.some(RigKind.SLIDING, 31, 200).toList()) {
+            if (input.points().size() == 2) {
+                FrictionRange closed = FindFriction.of(input);
+                FrictionRange sides = FindSideFriction.of(input);
+                for (int i = 0; i < 2; i++) {
+                    assertThat(sides.shares().get(i).most())
+                            .as("%s", input)
+                            .isCloseTo(closed.shares().get(i).most(), within(1e-6));
+                }
+                compared++;
+            }
+        }
+        assertThat(compared).isGreaterThan(20);
+    }
+
+    /** Every study of a rig with slings comes to an end, and what it says fits together. */
+    @ParameterizedTest
+    @EnumSource(RigKind.class)
+    void everyStudyTakesSlings(RigKind kind) {
+        for (RigInput drawn : RandomRigs.slung(kind, 41, 2).toList()) {
+            RigDraft draft = RigDraft.of(drawn);
+            double strength = 2 * drawn.load().weight().inKilonewtons();
+            RigInput input = Rigs.input(draft.withPoints(draft.points().stream()
+                    .map(point -> new PointDraft(
+                                    point.name(),
+                                    point.at(),
+                                    OptionalDouble.of(strength),
+                                    point.spread(),
+                                    point.holdsAlone())
+                            .withSling(point.is(), point.sling()))
+                    .toList()));
+            RigAnswer answer = Analyze.of(input);
+            for (PeakRange.Loss loss : FindPeakRange.of(answer).losses()) {
+                for (PeakRange.OnPoint point : loss.points()) {
+                    point.nominal().ifPresent(nominal -> assertThat(nominal).isBetween(point.low(), point.high()));
+                }
+            }
+            FindBestFocus.of(input)
+                    .found()
+                    .ifPresent(found -> assertThat(found.shares())
+                            .allMatch(share -> share.share() > FindBestFocus.LEAST_SHARE - 1e-6));
+            CascadeOdds odds = Cascade.of(input, 2_000, 1, (done, planned) -> true);
+            assertThat(odds.trials() == 2_000 || odds.unknown().isPresent()).isTrue();
+            assertThat(CompareLayouts.of(input, RigPriority.UNSTATED).layouts()).isNotEmpty();
+            assertThat(answer.friction().isPresent()).isEqualTo(kind == RigKind.SLIDING || kind == RigKind.LIMITED);
+        }
     }
 }

@@ -16,6 +16,7 @@ import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.SlingWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -64,6 +65,9 @@ final class RigText {
                         .withAim(input.load()))));
         LaidWords laid = new LaidWords(around.phrases(), around.units());
         text.add(Paragraph.of(laid.sentence(input)));
+        new SlingWords(around.phrases(), around.units())
+                .sentences(answer)
+                .forEach(sentence -> text.add(Paragraph.of(sentence)));
         laid.freedom(answer).ifPresent(sentence -> text.add(Paragraph.of(sentence)));
         text.add(Paragraph.of(
                 answer.steady()
@@ -97,7 +101,9 @@ final class RigText {
             text.add(new Paragraph(
                     1, around.say("rig.material.piece", piece.count(), length, piece.what()), Style.NORMAL));
         }
-        text.add(new Paragraph(1, around.say("rig.material.note"), Style.NORMAL));
+        new SlingWords(around.phrases(), around.units())
+                .notes(material)
+                .forEach(note -> text.add(new Paragraph(1, note, Style.NORMAL)));
         return text;
     }
 
