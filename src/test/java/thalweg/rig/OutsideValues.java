@@ -33,6 +33,7 @@ final class OutsideValues {
         all.put("Friction at a sliding master", friction());
         all.put("Falls and loads that come suddenly", falls());
         all.put("When a point lets go", losses());
+        all.put("Bolts, connectors and old textile", StrengthValues.all());
         return all;
     }
 
