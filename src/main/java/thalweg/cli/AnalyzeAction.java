@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.logbook.RigStanding;
 import thalweg.rig.Analyze;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
@@ -94,8 +95,7 @@ final class AnalyzeAction extends Action {
                     "--json prints one object, for one file; put the rigs on a line each for --jsonl.");
         }
         if (station != null) {
-            List<RigInput> inputs = files.stream().map(this::read).toList();
-            keep(station, inputs);
+            List<RigInput> inputs = keep(station, files.stream().map(this::read).toList());
             for (int i = 0; i < files.size(); i++) {
                 head(files.get(i));
                 show(inputs.get(i));
@@ -206,6 +206,10 @@ final class AnalyzeAction extends Action {
     }
 
     private RigInput read(Path file) {
+        return AnalyzeRig.derated(asStated(file), set.derating());
+    }
+
+    private RigInput asStated(Path file) {
         if (!isStandardInput(file)) {
             return AnalyzeRig.read(file);
         }
@@ -228,9 +232,13 @@ final class AnalyzeAction extends Action {
         return isStandardInput(file) ? "standard input" : file.toString();
     }
 
-    private void keep(String name, List<RigInput> inputs) {
+    /** The rigs as they were kept: with how their points were found, where the files do not state it. */
+    private List<RigInput> keep(String name, List<RigInput> read) {
         try (Session session = shared().writing()) {
             FindRecord.StationInCanyon place = new FindRecord(session).station(name);
+            List<RigInput> inputs = read.stream()
+                    .map(input -> RigStanding.told(input, place.station()))
+                    .toList();
             for (RigInput input : inputs) {
                 AnalyzeRig.attach(session, place.station(), input, surrounds().version());
                 PointRemarks.of(input, place.station(), surrounds().phrases(), shared().units())
@@ -238,6 +246,7 @@ final class AnalyzeAction extends Action {
             }
             tell("Attached to " + place.canyon().canyon().name() + "/"
                     + place.station().station().name() + ".");
+            return inputs;
         }
     }
 }

@@ -1,6 +1,8 @@
 package thalweg.rig;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -50,6 +52,17 @@ public record RigDraft(
     /** The same points and load, rigged otherwise. */
     public RigDraft withRig(SetupDraft other) {
         return new RigDraft(name, points, load, other, redirect);
+    }
+
+    /**
+     * The same rig, with these shares where it states none of its own.
+     *
+     * @param shares by the words of {@link DeratingKey}
+     */
+    public RigDraft deratedBy(Map<String, Double> shares) {
+        Map<String, Double> all = new LinkedHashMap<>(shares);
+        all.putAll(rig.traits().derating());
+        return withRig(rig.withTraits(rig.traits().derated(all)));
     }
 
     /** Another anchor under the same load. */

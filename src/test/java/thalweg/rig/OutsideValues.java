@@ -34,6 +34,7 @@ final class OutsideValues {
         all.put("A rope that is turned at a redirect", redirect());
         all.put("Falls and loads that come suddenly", falls());
         all.put("When a point lets go", losses());
+        all.put("Bolts, connectors and old textile", StrengthValues.all());
         return all;
     }
 

@@ -3,25 +3,22 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import thalweg.fault.InputException;
 import thalweg.rig.PointDraft;
 import thalweg.rig.RigDraft;
 import thalweg.tui.core.Surroundings;
-import thalweg.units.Force;
 import thalweg.units.Length;
 
-/** The fields of a form that say where the points of a rig are and what they hold, to try what another place would do. */
+/** The fields of a form that say where the points of a rig are, to try what another place would do, and what they hold. */
 final class PointFields {
 
     private static final String PLACE = "point_";
-    private static final String STRENGTH = "holds_";
     private static final int LEAST_NUMBERS = 2;
     private static final int MOST_NUMBERS = 3;
 
     private PointFields() {}
 
-    /** Adds two fields a point, and those of what it is and what is slung round it. */
+    /** Adds the fields of each point. */
     static void add(Build form, RigDraft draft, Surroundings around) {
         for (int i = 0; i < draft.points().size(); i++) {
             PointDraft point = draft.points().get(i);
@@ -31,15 +28,7 @@ final class PointFields {
                     around.say("help.rig_form.place"),
                     printed(point.at(), around),
                     PointFields::place);
-            form.labelledValue(
-                    STRENGTH + i,
-                    around.say("rig_form.holds", point.name()),
-                    around.say("help.rig_form.holds"),
-                    point.strengthKilonewtons().isPresent()
-                            ? Force.kilonewtons(point.strengthKilonewtons().getAsDouble())
-                                    .print(around.units())
-                            : "",
-                    Quantities::strength);
+            TraitFields.add(form, i, point, around);
             SlingFields.add(form, i, point, around);
         }
     }
@@ -76,20 +65,9 @@ final class PointFields {
         List<PointDraft> points = new ArrayList<>();
         for (int i = 0; i < before.points().size(); i++) {
             PointDraft point = before.points().get(i);
-            OptionalDouble strength = point.strengthKilonewtons();
-            Optional<Double> known = strength.isPresent() ? Optional.of(strength.getAsDouble()) : Optional.empty();
-            Optional<Double> now = filled.value(
-                    STRENGTH + i, known, text -> Quantities.strength(text).inKilonewtons());
-            PointDraft tried = new PointDraft(
-                    point.name(),
-                    filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
-                            .orElse(List.of()),
-                    now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
-                    point.spread(),
-                    point.holdsAlone(),
-                    point.traits(),
-                    point.is(),
-                    point.sling());
+            PointDraft tried = TraitFields.filled(point, i, filled)
+                    .withPlace(filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
+                            .orElse(List.of()));
             points.add(SlingFields.filled(tried, i, filled));
         }
         return points;

@@ -69,6 +69,7 @@ final class RigForm {
                         Quantities::strength)
                 .text("name", "rig_form.name", draft.name());
         RedirectFields.add(form, draft, around);
+        TraitFields.add(form, rig.traits(), around);
         PointFields.add(form, draft, around);
         return fitted(Form.of(form.done()));
     }
@@ -291,7 +292,7 @@ final class RigForm {
                 knot.isPresent()
                         ? OptionalDouble.empty()
                         : changed(filled, "knots", rig.knotEfficiency(), RigForm::share),
-                rig.traits().tied(knot));
+                TraitFields.filled(rig.traits(), filled).tied(knot));
     }
 
     /** A choice at its default that nobody changed or confirmed stays unstated. */

@@ -184,7 +184,8 @@ record RigScreen(
         if (fault.isPresent()) {
             return Step.stay(form(open.last().atFault())).refusing(fault.get());
         }
-        return Step.stay(with(RigForm.filled(draft().orElseThrow(), open, around), open.starts()));
+        RigDraft filled = RigForm.filled(draft().orElseThrow(), open, around);
+        return Step.stay(with(filled, open.starts()));
     }
 
     private Step attach() {

@@ -167,7 +167,7 @@ final class RigFormWalkTest {
             String point = "left bolt";
             assertThat(walk.screen()).contains(point + ": sling").doesNotContain(point + ": width");
 
-            walk.field(point + ": is a").press(Key.Named.RIGHT, 2);
+            walk.field(point + ": is a").press(Key.Named.RIGHT);
             walk.field(point + ": sling").press(Key.Named.RIGHT);
             assertThat(walk.screen()).contains("laid round, both bights clipped", point + ": width");
             walk.press(SAVE);
