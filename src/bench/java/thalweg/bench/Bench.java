@@ -35,7 +35,12 @@ public final class Bench {
             "steady FOCUSED", "10 us",
             "analysis FOCUSED", "5 ms",
             "analysis SLIDING", "5 ms",
+            "analysis LIMITED", "5 ms",
             "analysis LOOP", "5 ms",
+            "cascade FOCUSED", "500 ms",
+            "cascade SLIDING", "500 ms",
+            "cascade LIMITED", "500 ms",
+            "cascade LOOP", "500 ms",
             "openCanyon", "10 ms p95");
 
     static {

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import thalweg.units.Angle;
+import thalweg.units.Force;
 
 /** Computes a rig: at rest at the aim, across its sector, and against the checklist. */
 public final class Analyze {
@@ -40,9 +41,9 @@ public final class Analyze {
         return new Analyze(input).answer();
     }
 
-    /** The hardest pull on each point over the sector, in the order of the input, and nothing else of the answer. */
-    static List<WorstForce> worst(RigInput input) {
-        return new Analyze(input).worstForces();
+    /** The pull that counts most on each point over the sector, in the order of the input, and nothing else of the answer. */
+    static List<CountedForce> counted(RigInput input) {
+        return new Analyze(input).countedForces();
     }
 
     private RigAnswer answer() {
@@ -52,7 +53,10 @@ public final class Analyze {
         RigState steady = reported.get(HALF);
         RigState widest = highest(Analyze::degrees);
         RigSector sector = new RigSector(
-                reported, worstForces(), widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
+                reported,
+                worstForces(),
+                countedForces(),
+                widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
         Optional<FrictionRange> friction = friction();
         FrictionAllowance allowance = new FrictionAllowance(steady, friction);
         List<PointLoss> losses = FindLosses.of(input, steady);
@@ -82,6 +86,20 @@ public final class Analyze {
             worst.add(new WorstForce(force.point(), force.force(), at.direction()));
         }
         return worst;
+    }
+
+    private List<CountedForce> countedForces() {
+        List<CountedForce> forces = new ArrayList<>();
+        for (int i = 0; i < input.points().size(); i++) {
+            RigPoint point = input.points().get(i);
+            int number = i;
+            RigState at =
+                    highest(state -> point.counted(state.points().get(number).pull()));
+            PointForce force = at.points().get(i);
+            forces.add(new CountedForce(
+                    point.name(), force.force(), Force.kilonewtons(point.counted(force.pull())), at.direction()));
+        }
+        return forces;
     }
 
     /** The hardest pull in each strand, in the order in which they are laid. */

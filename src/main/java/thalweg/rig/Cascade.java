@@ -1,13 +1,12 @@
 package thalweg.rig;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
  * Lets points fail by chance, and what that puts on the others make them fail in turn.
  *
- * <p>Each trial draws a strength for each point (lognormal, its median what is stated), a factor for the load (lognormal,
+ * <p>Each trial draws a strength for each point (lognormal, its median what is left of what is stated), a factor for the load (lognormal,
  * median 1) and a direction (uniform over the sector). Points over their strength at rest fail together; then the peaks
  * that this puts on the others, from rest, are held against theirs; then the rest that follows; and so on. Forces are
  * those of the nominal load times the factor: where strands are slack or stretch much, they are not quite in proportion.
@@ -40,7 +39,7 @@ public final class Cascade {
     public Cascade(RigInput input) {
         this.input = input;
         this.responses = new Responses(input);
-        this.strengths = Responses.strengths(input.points());
+        this.strengths = input.strengths();
         this.forces = new double[input.points().size()];
         this.drawn = new double[input.points().size()];
     }
@@ -67,11 +66,7 @@ public final class Cascade {
      */
     public CascadeOdds next(CascadeOdds before) {
         if (strengths.isEmpty()) {
-            List<String> unknown = input.points().stream()
-                    .filter(point -> point.strength().isEmpty())
-                    .map(RigPoint::name)
-                    .toList();
-            return before.because("Not known: the strength of " + Figures.listed(unknown)
+            return before.because("Not known: the strength of " + Figures.listed(input.unknownStrengths())
                     + ". Without a belief in it there are no odds.");
         }
         SplittableRandom random = block(before.seed(), before.trials() / BLOCK);

@@ -21,6 +21,7 @@ final class CheckDraft {
     private final RigDraft draft;
     private final List<RigFinding> findings = new ArrayList<>();
     private final Set<String> assumed = new LinkedHashSet<>();
+    private final CheckTraits traits = new CheckTraits(this::refuse, assumed::add);
 
     CheckDraft(RigDraft draft) {
         this.draft = draft;
@@ -53,8 +54,16 @@ final class CheckDraft {
             }
             OptionalDouble strength = known(key + ".strength_kN", point.strengthKilonewtons(), Range.STRENGTH);
             double spread = withDefault(key + ".", "spread", point.spread(), Range.SPREAD, RigDefaults.SPREAD);
+            traits.check(key, point);
             if (findings.isEmpty()) {
-                points.add(new RigPoint(point.name(), at.orElseThrow(), force(strength), spread, point.holdsAlone()));
+                PointTraits known = traits.of(point.traits());
+                points.add(new RigPoint(
+                        point.name(),
+                        at.orElseThrow(),
+                        known.bolt().map(BoltStrength::radial).or(() -> force(strength)),
+                        spread,
+                        point.holdsAlone(),
+                        known));
             }
         }
         return points;
@@ -141,6 +150,7 @@ final class CheckDraft {
         rig.slackMetres().forEach(this::checkSlack);
         OptionalDouble strandStrength = known("rig.strand_kN", rig.strandKilonewtons(), Range.STRENGTH);
         OptionalDouble efficiency = known("rig.knot_efficiency", rig.knotEfficiency(), Range.EFFICIENCY);
+        traits.check(rig);
         Optional<Limiters> limiters = Optional.empty();
         if (limited && findings.isEmpty()) {
             double friction = rig.friction().orElse(RigDefaults.FRICTION);
@@ -162,7 +172,8 @@ final class CheckDraft {
                 sliding,
                 limiters,
                 force(strandStrength),
-                efficiency));
+                traits.efficiency(rig, efficiency),
+                traits.of(rig.traits())));
     }
 
     /** How the master slides; empty for a rig on which it is tied. */

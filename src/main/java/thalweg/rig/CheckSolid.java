@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * Judges the letter S of the checklist, as far as stated strengths go: how many times each point would hold the whole
+ * Judges the letter S of the checklist, as far as strengths are known, by {@link PartStrength}: how many times each point would hold the whole
  * load alone, or the largest steady force on it over the sector, with what
  * friction may add, where that is more. It is no look at the rock.
  */
@@ -23,18 +23,17 @@ final class CheckSolid {
 
     static LetterCheck of(RigInput input, RigSector sector, FrictionAllowance allowance) {
         Optional<RigPoint> weakest = input.points().stream()
-                .filter(point -> point.strength().isPresent())
+                .filter(point -> input.strengthOf(point).left().isPresent())
                 .min(Comparator.comparingDouble(point -> ratio(input, sector, allowance, point)));
         double least =
                 weakest.map(point -> ratio(input, sector, allowance, point)).orElse(Double.POSITIVE_INFINITY);
         OptionalDouble figure = weakest.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty();
-        String known = weakest.map(point -> point.name() + " is stated to hold "
+        String known = weakest.map(point -> point.name() + " is "
+                        + input.strengthOf(point).believed() + " to hold "
                         + Figures.times(least) + " times the larger of the load and its own largest steady force"
                         + (input.points().size() > 1 ? ", the least of those stated. " : ". "))
                 .orElse("");
-        List<RigPoint> unknown = input.points().stream()
-                .filter(point -> point.strength().isEmpty())
-                .toList();
+        List<String> unknown = input.unknownStrengths();
         String doubted = input.points().stream()
                 .filter(point -> point.holdsAlone().equals(Optional.of(false)))
                 .map(RigPoint::name)
@@ -47,8 +46,7 @@ final class CheckSolid {
             line = "Our own line for poor is below " + Figures.fixed(POOR, 0) + " times.";
         } else if (!unknown.isEmpty()) {
             verdict = RigVerdict.UNKNOWN;
-            line = "Not known: the strength of "
-                    + Figures.listed(unknown.stream().map(RigPoint::name).toList()) + ".";
+            line = "Not known: the strength of " + Figures.listed(unknown) + ".";
         } else {
             verdict = least >= GOOD && doubted.isEmpty() ? RigVerdict.GOOD : RigVerdict.WATCH;
             line = "Our own line for good is " + Figures.fixed(GOOD, 0)
@@ -58,9 +56,14 @@ final class CheckSolid {
     }
 
     private static double ratio(RigInput input, RigSector sector, FrictionAllowance allowance, RigPoint point) {
+        double weight = input.load().weight().inKilonewtons();
+        double alone = sector.directions().stream()
+                .mapToDouble(state ->
+                        point.counted(input.load().direction(state.direction()).times(weight)))
+                .max()
+                .orElseThrow();
         double largest = Math.max(
-                input.load().weight().newtons(),
-                allowance.largest(sector.worstOf(point.name())).newtons());
-        return point.strength().orElseThrow().newtons() / largest;
+                alone, allowance.counted(sector.countedOn(point.name())).inKilonewtons());
+        return input.strengthOf(point).left().orElseThrow().inKilonewtons() / largest;
     }
 }

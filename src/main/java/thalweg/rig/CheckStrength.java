@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thalweg.units.Force;
 
-/** Holds the peaks after a loss against the strength of what is left: every point that bears, and every strand. */
+/** Holds the peaks after a loss against the strength of what is left: points, strands and connectors that bear something. */
 final class CheckStrength {
 
     private static final String TOO_FAST =
@@ -19,15 +19,22 @@ final class CheckStrength {
     private CheckStrength() {}
 
     /** A part with its largest force, and the strength that is known of it. */
-    private record Borne(String name, double peak, Optional<Double> strength) {
+    private record Borne(String name, double peak, PartStrength strength) {
+
+        /** What is known of its strength [kN]: where it is unknown, that it is below the peak all the same. */
+        OptionalDouble known() {
+            Optional<Force> known =
+                    strength.left().or(() -> strength.atMost().filter(most -> most.inKilonewtons() < peak));
+            return known.isPresent() ? OptionalDouble.of(known.get().inKilonewtons()) : OptionalDouble.empty();
+        }
 
         double ratio() {
-            return strength.orElse(Double.POSITIVE_INFINITY) / peak;
+            return known().orElse(Double.POSITIVE_INFINITY) / peak;
         }
 
         /** With a ratio and no force, so that it reads the same in every system of units. */
         String says() {
-            return name + " is stated to hold " + Figures.times(ratio()) + " times its peak";
+            return name + " is " + strength.believed() + " to hold " + Figures.times(ratio()) + " times its peak";
         }
     }
 
@@ -37,9 +44,9 @@ final class CheckStrength {
         }
         List<Borne> parts = new ArrayList<>(points(input, peaks.get()));
         parts.addAll(strands(input, peaks.get()));
-        Optional<Borne> weakest = parts.stream()
-                .filter(part -> part.strength().isPresent())
-                .min(Comparator.comparingDouble(Borne::ratio));
+        master(input, peaks.get()).ifPresent(parts::add);
+        Optional<Borne> weakest =
+                parts.stream().filter(part -> part.known().isPresent()).min(Comparator.comparingDouble(Borne::ratio));
         OptionalDouble ratio =
                 weakest.map(part -> OptionalDouble.of(part.ratio())).orElse(OptionalDouble.empty());
         String nearest = weakest.map(Borne::says).orElse("");
@@ -47,7 +54,7 @@ final class CheckStrength {
             return new WithinStrength(Optional.of(false), ratio, "Too weak: " + nearest + ".");
         }
         List<String> unknown = parts.stream()
-                .filter(part -> part.strength().isEmpty())
+                .filter(part -> part.known().isEmpty())
                 .map(Borne::name)
                 .toList();
         String known = nearest.isEmpty() ? "" : " The weakest that is known: " + nearest + ".";
@@ -61,38 +68,38 @@ final class CheckStrength {
         return new WithinStrength(Optional.of(true), ratio, "The weakest part: " + nearest + ".");
     }
 
-    /** The points that bear something; one that stays unloaded needs no strength. */
+    /** The points that bear something, and the connectors in them; one that stays unloaded needs no strength. */
     private static List<Borne> points(RigInput input, PeakForces peaks) {
-        double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
         List<Borne> parts = new ArrayList<>();
         for (RigPoint point : input.points()) {
-            peaks.on(point.name())
+            Optional<Double> peak = bearing(input, peaks.on(point.name()));
+            peak.flatMap(force -> peaks.countedOn(point.name()))
                     .map(Force::inKilonewtons)
-                    .filter(peak -> peak >= bears)
-                    .ifPresent(peak -> parts.add(
-                            new Borne(point.name(), peak, point.strength().map(Force::inKilonewtons))));
+                    .ifPresent(counted -> parts.add(new Borne(point.name(), counted, input.strengthOf(point))));
+            peak.ifPresent(force -> input.connectorAt(point)
+                    .ifPresent(strength ->
+                            parts.add(new Borne("the " + RigInput.connectorLabel(point), force, strength))));
         }
         return parts;
     }
 
-    /**
-     * The strands that bear something. Where the knots are unknown, the strand by itself decides whether it is over its
-     * strength, and nothing says that it is within.
-     */
-    private static List<Borne> strands(RigInput input, PeakForces peaks) {
+    private static Optional<Double> bearing(RigInput input, Optional<Force> peak) {
         double bears = Analyze.LOADED * input.load().weight().inKilonewtons();
-        RigSetup rig = input.rig();
+        return peak.map(Force::inKilonewtons).filter(force -> force >= bears);
+    }
+
+    private static Optional<Borne> master(RigInput input, PeakForces peaks) {
+        return input.masterConnector()
+                .flatMap(strength -> bearing(input, Optional.of(peaks.held()))
+                        .map(peak -> new Borne("the " + RigInput.MASTER_CONNECTOR, peak, strength)));
+    }
+
+    /** The strands that bear something, each of parallel ones by itself. */
+    private static List<Borne> strands(RigInput input, PeakForces peaks) {
         List<Borne> parts = new ArrayList<>();
         for (PeakForces.InStrand strand : peaks.strands()) {
-            double peak = strand.tension().inKilonewtons();
-            if (peak < bears) {
-                continue;
-            }
-            Optional<Double> alone = rig.strandStrength().map(Force::inKilonewtons);
-            Optional<Double> knotted = rig.knotEfficiency().isPresent()
-                    ? alone.map(strength -> strength * rig.knotEfficiency().getAsDouble())
-                    : alone.filter(strength -> strength < peak);
-            parts.add(new Borne("the " + strand.label(), peak, knotted));
+            bearing(input, Optional.of(strand.tension()))
+                    .ifPresent(peak -> parts.add(new Borne("the " + strand.label(), peak, input.strengthOfStrands(1))));
         }
         return parts;
     }

@@ -74,19 +74,17 @@ public final class CompareLayouts {
             return new RigQuestion(
                     asked, Optional.of(false), "Not believed to hold it alone: " + Figures.listed(doubted) + ".");
         }
-        List<String> unknown = named(basis.points().stream()
-                .filter(point -> point.strength().isEmpty())
-                .toList());
+        List<String> unknown = basis.unknownStrengths();
         if (!unknown.isEmpty()) {
             return new RigQuestion(
                     asked, Optional.empty(), "Not known: the strength of " + Figures.listed(unknown) + ".");
         }
         RigPoint weakest = basis.points().stream()
-                .min(Comparator.comparingDouble(CompareLayouts::strength))
+                .min(Comparator.comparingDouble(this::strength))
                 .orElseThrow();
         RigPoint strongest = basis.points().stream()
                 .filter(point -> strength(point) > strength(weakest))
-                .max(Comparator.comparingDouble(CompareLayouts::strength))
+                .max(Comparator.comparingDouble(this::strength))
                 .orElse(weakest);
         double apart = strength(strongest) / strength(weakest);
         double alone = strength(weakest) / basis.load().weight().inKilonewtons();
@@ -95,9 +93,9 @@ public final class CompareLayouts {
                 asked,
                 Optional.of(yes),
                 (strongest.equals(weakest)
-                                ? "All are stated to be equally strong"
-                                : "By stated strengths " + strongest.name() + " holds " + Figures.times(apart)
-                                        + " times what " + weakest.name() + " does")
+                                ? "All are " + basis.believed() + " to be equally strong"
+                                : "By " + basis.believed() + " strengths " + strongest.name() + " holds "
+                                        + Figures.times(apart) + " times what " + weakest.name() + " does")
                         + ", and " + weakest.name() + " holds the load " + Figures.times(alone)
                         + " times alone; our own lines are " + Figures.times(LIKE) + " and " + Figures.fixed(ALONE, 0)
                         + ". No figure is a look at the rock.");
@@ -235,7 +233,9 @@ public final class CompareLayouts {
         StringBuilder out = new StringBuilder(sentence(layout.label())).append(": ");
         OptionalDouble ratio = layout.leastRatio();
         if (ratio.isPresent()) {
-            out.append("the weakest point is stated to hold ")
+            out.append("the weakest point is ")
+                    .append(layout.believed())
+                    .append(" to hold ")
                     .append(Figures.times(ratio.getAsDouble()))
                     .append(" times its hardest steady pull; ");
         }
@@ -342,12 +342,11 @@ public final class CompareLayouts {
     }
 
     private static double spared(RigInput input, double more) {
-        boolean known =
-                input.points().stream().allMatch(point -> point.strength().isPresent());
-        return Analyze.worst(input).stream()
+        boolean known = input.unknownStrengths().isEmpty();
+        return Analyze.counted(input).stream()
                 .mapToDouble(worst -> {
-                    double pull = worst.force().inKilonewtons() * more;
-                    return known ? strength(point(input, worst.point())) / pull : 1 / pull;
+                    double pull = worst.counted().inKilonewtons() * more;
+                    return known ? strength(input, point(input, worst.point())) / pull : 1 / pull;
                 })
                 .min()
                 .orElseThrow();
@@ -360,8 +359,12 @@ public final class CompareLayouts {
                 .orElseThrow();
     }
 
-    private static double strength(RigPoint point) {
-        return point.strength().orElseThrow().inKilonewtons();
+    private double strength(RigPoint point) {
+        return strength(basis, point);
+    }
+
+    private static double strength(RigInput input, RigPoint point) {
+        return input.strengthOf(point).left().orElseThrow().inKilonewtons();
     }
 
     private static List<String> named(List<RigPoint> points) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import thalweg.units.Angle;
-import thalweg.units.Force;
 
 /**
  * Moves the focus across the aim and finds where the smallest strength over largest steady force is largest, while every
@@ -39,9 +38,13 @@ public final class FindBestFocus {
     private final double leastShare;
     private final Vector3 across;
 
+    /** What each point is taken to hold [kN]. */
+    private final double[] strengths;
+
     private FindBestFocus(RigInput input, double leastShare) {
         this.input = input;
         this.leastShare = leastShare;
+        this.strengths = input.strengths().orElseThrow();
         double aim = input.load().toward().inRadians();
         this.across = new Vector3(Math.cos(aim), Math.sin(aim), 0);
     }
@@ -72,10 +75,7 @@ public final class FindBestFocus {
         if (senseless.isPresent()) {
             return BestFocus.none(senseless.get());
         }
-        List<String> unknown = input.points().stream()
-                .filter(point -> point.strength().isEmpty())
-                .map(RigPoint::name)
-                .toList();
+        List<String> unknown = input.unknownStrengths();
         if (!unknown.isEmpty()) {
             return BestFocus.none("Not known: the strength of " + Figures.listed(unknown)
                     + ". Without it nobody can say towards which point to lean.");
@@ -143,7 +143,7 @@ public final class FindBestFocus {
 
     private static double least(RigAnswer answer) {
         return answer.safety().stream()
-                .filter(part -> !part.strand())
+                .filter(part -> part.kind() == PartSafety.Kind.POINT)
                 .map(part -> part.steady().ratio())
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
@@ -201,12 +201,7 @@ public final class FindBestFocus {
             boolean aim = direction.equals(input.load().toward());
             for (int i = 0; i < input.points().size(); i++) {
                 PointForce force = state.points().get(i);
-                double strength = input.points()
-                        .get(i)
-                        .strength()
-                        .map(Force::inKilonewtons)
-                        .orElseThrow();
-                double here = strength / force.pull().length();
+                double here = strengths[i] / input.points().get(i).counted(force.pull());
                 if (here < ratio) {
                     ratio = here;
                     weakest = i;

@@ -22,6 +22,9 @@ final class FindEquilibrium {
     /** Residual at which nothing more is to be gained, in parts of the load. */
     private static final double FINE = 1e-14;
 
+    /** Residual of an answer that nobody can tell from the exact one, in parts of the load. */
+    private static final double CLOSE = 1e-12;
+
     /** Residual of a good answer, in parts of the load. */
     static final double FAIR = 1e-9;
 
@@ -144,6 +147,11 @@ final class FindEquilibrium {
         return residual <= FAIR * load + noise;
     }
 
+    /** Whether what is left over is small, and so near to what rounding makes of it that another step gains nothing. */
+    private boolean isRounding(double residual) {
+        return residual <= Math.min(noise, CLOSE * load);
+    }
+
     /** Newton steps until nothing is gained; the residual that is left [kN]. */
     private double descend(double rounding) {
         energy.roundOff(rounding * width);
@@ -158,7 +166,7 @@ final class FindEquilibrium {
                 least = residual;
                 copy(places, best);
             }
-            boolean enough = least <= goal * load || (fair(least) && idle++ >= IDLE_STEPS);
+            boolean enough = least <= goal * load || isRounding(least) || (fair(least) && idle++ >= IDLE_STEPS);
             if (enough || !move()) {
                 break;
             }

@@ -67,8 +67,7 @@ final class FindLosses {
 
     private Optional<PeakForces> peaks(Splice left) {
         HangingMass mass = new HangingMass(left.network(), input.load(), down);
-        return Motion.of(mass, input.load(), input.points().size(), Motion.PRECISION)
-                .map(peaks -> forces(left, peaks));
+        return Motion.of(mass, input).map(peaks -> forces(left, peaks));
     }
 
     private PeakForces forces(Splice spliced, Motion.Peaks peaks) {
@@ -78,11 +77,13 @@ final class FindLosses {
                 .filter(point ->
                         left.strands().stream().anyMatch(strand -> strand.path().contains(point)))
                 .mapToObj(point -> new PeakForces.OnPoint(
-                        input.points().get(point).name(), Force.kilonewtons(peaks.points()[point])))
+                        input.points().get(point).name(),
+                        Force.kilonewtons(peaks.points()[point]),
+                        Force.kilonewtons(peaks.counted()[point])))
                 .toList();
         List<PeakForces.InStrand> inStrands = IntStream.range(0, left.strands().size())
                 .mapToObj(i -> new PeakForces.InStrand(left.strands().get(i).label(), Force.kilonewtons(tensions[i])))
                 .toList();
-        return new PeakForces(onPoints, inStrands, peaks.rising());
+        return new PeakForces(onPoints, inStrands, Force.kilonewtons(peaks.held()), peaks.rising());
     }
 }

@@ -4,24 +4,28 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import thalweg.units.Angle;
 import thalweg.units.Force;
 
-/** Holds the strength of every point and every strand against the largest forces on it. */
+/** Holds what every point, every strand and every connector is taken to hold against the largest forces on it. */
 final class FindSafety {
 
     private static final String BEARS_NOTHING = "it bears nothing in any direction of the load";
     private static final String BEARS_NOTHING_LATER =
             "it bears nothing after any loss that leaves something to hang on";
+    private static final String ALONG_ITS_AXIS = ", its pull along its axis counted";
 
     private final RigInput input;
+    private final List<PointLoss> losses;
+    private final FrictionAllowance allowance;
     private final double bears;
 
-    private FindSafety(RigInput input) {
+    private FindSafety(RigInput input, List<PointLoss> losses, FrictionAllowance allowance) {
         this.input = input;
+        this.losses = losses;
+        this.allowance = allowance;
         this.bears = Analyze.LOADED * input.load().weight().inKilonewtons();
     }
 
@@ -35,19 +39,38 @@ final class FindSafety {
      */
     record WorstTension(String label, int count, Force tension, Angle direction) {}
 
-    /** A strength, or why there is none. */
-    private record Strength(OptionalDouble kilonewtons, String why) {}
+    /**
+     * A force on a part.
+     *
+     * @param force on it
+     * @param counted as it counts against its strength
+     */
+    private record Borne(Force force, Force counted) {
+
+        static Borne of(Force force) {
+            return new Borne(force, force);
+        }
+
+        String remark() {
+            return counted.compareTo(force) > 0 ? ALONG_ITS_AXIS : "";
+        }
+    }
 
     /** A peak on a part after one loss; empty where the motion could not be followed. */
-    private record AfterLoss(String lost, Optional<Double> peak, boolean rising) {
+    private record AfterLoss(String lost, Optional<Borne> peak, boolean rising) {
 
         boolean known() {
             return peak.isPresent() && !rising;
         }
+
+        double counted() {
+            return peak.orElseThrow().counted().inKilonewtons();
+        }
     }
 
     /**
-     * Every point in the order of the input, then every strand in the order in which they are laid.
+     * Every point in the order of the input, then every strand in the order in which they are laid, then the connectors that
+     * are stated.
      *
      * @param strands the hardest pull in each
      * @param allowance what friction may add; for a strand, the most that it may add to a point
@@ -58,69 +81,88 @@ final class FindSafety {
             List<WorstTension> strands,
             List<PointLoss> losses,
             FrictionAllowance allowance) {
-        FindSafety find = new FindSafety(input);
+        FindSafety find = new FindSafety(input, losses, allowance);
         List<PartSafety> parts = new ArrayList<>();
-        for (RigPoint point : input.points()) {
-            WorstForce worst = sector.worstOf(point.name());
-            Strength strength = find.strength(point);
-            List<AfterLoss> after =
-                    find.after(losses, loss -> !loss.point().equals(point.name()), peaks -> peaks.on(point.name()));
-            parts.add(new PartSafety(
-                    point.name(),
-                    false,
-                    find.steady(strength, allowance.largest(worst), worst.direction(), allowance.times(point.name())),
-                    find.afterLoss(strength, after)));
-        }
-        for (WorstTension worst : strands) {
-            Strength strength = find.strength(worst.count());
-            List<AfterLoss> after = find.after(losses, loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
-            parts.add(new PartSafety(
-                    worst.label(),
-                    true,
-                    find.steady(
-                            strength,
-                            new Force(worst.tension().newtons() * worst.count() * allowance.most()),
-                            worst.direction(),
-                            allowance.most()),
-                    find.afterLoss(strength, after)));
-        }
+        input.points().forEach(point -> parts.add(find.point(point, sector)));
+        strands.forEach(worst -> parts.add(find.strand(worst)));
+        input.points().forEach(point -> find.connector(point, sector).ifPresent(parts::add));
+        find.masterConnector().ifPresent(parts::add);
         return parts;
     }
 
-    private Strength strength(RigPoint point) {
-        return point.strength()
-                .map(known -> new Strength(OptionalDouble.of(known.inKilonewtons()), ""))
-                .orElseGet(() ->
-                        new Strength(OptionalDouble.empty(), "the strength of " + point.name() + " is not known"));
+    private PartSafety point(RigPoint point, RigSector sector) {
+        PartStrength strength = input.strengthOf(point);
+        CountedForce worst = sector.countedOn(point.name());
+        double byFriction = allowance.times(point.name());
+        Borne hardest = new Borne(new Force(worst.force().newtons() * byFriction), allowance.counted(worst));
+        List<AfterLoss> after = after(
+                loss -> !loss.point().equals(point.name()),
+                peaks -> peaks.on(point.name())
+                        .map(peak ->
+                                new Borne(peak, peaks.countedOn(point.name()).orElse(peak))));
+        return new PartSafety(
+                point.name(),
+                PartSafety.Kind.POINT,
+                strength,
+                steady(strength, hardest, worst.direction(), byFriction),
+                afterLoss(strength, after));
     }
 
-    private Strength strength(int count) {
-        RigSetup rig = input.rig();
-        if (rig.strandStrength().isEmpty()) {
-            return new Strength(OptionalDouble.empty(), "the strength of a strand is not known");
-        }
-        if (rig.knotEfficiency().isEmpty()) {
-            return new Strength(OptionalDouble.empty(), "how much strength the knots leave is not known");
-        }
-        double alone = rig.strandStrength().get().inKilonewtons();
-        return new Strength(
-                OptionalDouble.of(alone * count * rig.knotEfficiency().getAsDouble()), "");
+    private PartSafety strand(WorstTension worst) {
+        PartStrength strength = input.strengthOfStrands(worst.count());
+        Borne hardest = Borne.of(new Force(worst.tension().newtons() * worst.count() * allowance.most()));
+        List<AfterLoss> after = after(loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
+        return new PartSafety(
+                worst.label(),
+                PartSafety.Kind.STRAND,
+                strength,
+                steady(strength, hardest, worst.direction(), allowance.most()),
+                afterLoss(strength, after));
     }
 
-    private PartSafety.Times steady(Strength strength, Force largest, Angle direction, double byFriction) {
-        if (largest.inKilonewtons() < bears) {
+    /** The connector in a point bears what the point bears, whatever the direction. */
+    private Optional<PartSafety> connector(RigPoint point, RigSector sector) {
+        return input.connectorAt(point).map(strength -> {
+            WorstForce worst = sector.worstOf(point.name());
+            double byFriction = allowance.times(point.name());
+            List<AfterLoss> after = after(
+                    loss -> !loss.point().equals(point.name()),
+                    peaks -> peaks.on(point.name()).map(Borne::of));
+            return new PartSafety(
+                    RigInput.connectorLabel(point),
+                    PartSafety.Kind.CONNECTOR,
+                    strength,
+                    steady(strength, Borne.of(allowance.largest(worst)), worst.direction(), byFriction),
+                    afterLoss(strength, after));
+        });
+    }
+
+    /** The connector at the master bears the load at rest, and after a loss what holds the master all together. */
+    private Optional<PartSafety> masterConnector() {
+        return input.masterConnector()
+                .map(strength -> new PartSafety(
+                        RigInput.MASTER_CONNECTOR,
+                        PartSafety.Kind.CONNECTOR,
+                        strength,
+                        held(strength, Borne.of(input.load().weight()), "under the whole load"),
+                        afterLoss(strength, after(loss -> true, peaks -> Optional.of(Borne.of(peaks.held()))))));
+    }
+
+    private PartSafety.Times steady(PartStrength strength, Borne largest, Angle direction, double byFriction) {
+        if (largest.force().inKilonewtons() < bears) {
             return PartSafety.Times.none(BEARS_NOTHING);
         }
         String friction = byFriction > 1 ? ", friction allowed for" : "";
         return held(strength, largest, "with the load toward " + direction.print() + friction);
     }
 
-    private static PartSafety.Times held(Strength strength, Force largest, String where) {
-        if (strength.kilonewtons().isEmpty()) {
-            return PartSafety.Times.unknown(Optional.of(largest), strength.why());
-        }
-        double ratio = strength.kilonewtons().getAsDouble() / largest.inKilonewtons();
-        return PartSafety.Times.known(ratio, largest, where);
+    private static PartSafety.Times held(PartStrength strength, Borne largest, String where) {
+        return strength.left()
+                .map(left -> PartSafety.Times.known(
+                        left.inKilonewtons() / largest.counted().inKilonewtons(),
+                        largest.force(),
+                        where + largest.remark()))
+                .orElseGet(() -> PartSafety.Times.unknown(Optional.of(largest.force()), strength.why()));
     }
 
     private static boolean isLeft(String strand, PointLoss loss) {
@@ -135,8 +177,7 @@ final class FindSafety {
      * @param survives whether the part is still there after a loss
      * @param pick its peak among those of one loss
      */
-    private List<AfterLoss> after(
-            List<PointLoss> losses, Predicate<PointLoss> survives, Function<PeakForces, Optional<Force>> pick) {
+    private List<AfterLoss> after(Predicate<PointLoss> survives, Function<PeakForces, Optional<Borne>> pick) {
         List<AfterLoss> after = new ArrayList<>();
         for (PointLoss loss : losses.stream().filter(survives).toList()) {
             loss.aftermath().ifPresent(left -> {
@@ -146,25 +187,24 @@ final class FindSafety {
                 }
                 boolean rising = left.peaks().get().rising();
                 pick.apply(left.peaks().get())
-                        .map(Force::inKilonewtons)
-                        .filter(peak -> peak >= bears)
+                        .filter(peak -> peak.force().inKilonewtons() >= bears)
                         .ifPresent(peak -> after.add(new AfterLoss(loss.point(), Optional.of(peak), rising)));
             });
         }
         return after;
     }
 
-    private static Optional<Force> in(PeakForces peaks, WorstTension strand) {
+    private static Optional<Borne> in(PeakForces peaks, WorstTension strand) {
         return peaks.strands().stream()
                 .filter(peak -> peak.label().equals(strand.label()))
-                .map(peak -> new Force(peak.tension().newtons() * strand.count()))
+                .map(peak -> Borne.of(new Force(peak.tension().newtons() * strand.count())))
                 .findFirst();
     }
 
-    private PartSafety.Times afterLoss(Strength strength, List<AfterLoss> after) {
+    private static PartSafety.Times afterLoss(PartStrength strength, List<AfterLoss> after) {
         Optional<AfterLoss> hardest = after.stream()
                 .filter(one -> one.peak().isPresent())
-                .max(Comparator.comparingDouble(one -> one.peak().orElseThrow()));
+                .max(Comparator.comparingDouble(AfterLoss::counted));
         Optional<AfterLoss> doubt = after.stream().filter(one -> !one.known()).findFirst();
         if (after.isEmpty()) {
             return PartSafety.Times.none(BEARS_NOTHING_LATER);
@@ -178,16 +218,15 @@ final class FindSafety {
             return PartSafety.Times.unknown(Optional.empty(), why + atMost(strength, hardest));
         }
         AfterLoss known = hardest.orElseThrow();
-        return held(strength, Force.kilonewtons(known.peak().orElseThrow()), "when " + known.lost() + " goes");
+        return held(strength, known.peak().orElseThrow(), "when " + known.lost() + " goes");
     }
 
     /** What the ratio cannot be above, from the peaks as far as they are known. */
-    private static String atMost(Strength strength, Optional<AfterLoss> hardest) {
-        if (strength.kilonewtons().isEmpty() || hardest.isEmpty()) {
+    private static String atMost(PartStrength strength, Optional<AfterLoss> hardest) {
+        if (strength.left().isEmpty() || hardest.isEmpty()) {
             return "";
         }
-        double most =
-                strength.kilonewtons().getAsDouble() / hardest.get().peak().orElseThrow();
+        double most = strength.left().get().inKilonewtons() / hardest.get().counted();
         return "; it is " + Figures.times(most) + " at most";
     }
 }

@@ -35,6 +35,11 @@ record FrictionAllowance(RigState steady, Optional<FrictionRange> friction) {
         return new Force(worst.force().newtons() * times(worst.point()));
     }
 
+    /** What counts against the strength of the point, with what friction adds to it in the same direction. */
+    Force counted(CountedForce worst) {
+        return new Force(worst.counted().newtons() * times(worst.point()));
+    }
+
     private List<ShareRange> ranges() {
         return friction.map(FrictionRange::shares).orElse(List.of());
     }

@@ -138,6 +138,16 @@ final class HangingMass {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
+    /** The pull on a point, or on the mass by what holds it [kN]. */
+    Vector3 pull(int node) {
+        return new Vector3(pulls[3 * node], pulls[3 * node + 1], pulls[3 * node + 2]);
+    }
+
+    /** How hard the mass is held: by the strands at the master, or by the rope below it, which is as much [kN]. */
+    double held() {
+        return pull(mass).length();
+    }
+
     /** The tension in one of the parallel strands [kN], 0 or more. */
     double tension(int strand) {
         Strand one = strands.get(strand);

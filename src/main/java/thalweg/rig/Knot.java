@@ -51,15 +51,32 @@ public enum Knot {
     /** Where a share is from. */
     public enum Source {
         /** Saez and others, "Symmetry" 16(2), 2024, 167: the mean of 90 tests. */
-        SAEZ,
+        SAEZ(FactorSource.PUBLISHED, "Saez and others 2024"),
         /** A training table of a rescue team. */
-        RESCUE_TABLE,
+        RESCUE_TABLE(FactorSource.PUBLISHED, "a rescue team's training table"),
         /** Jacobson, "Outdoor Knots", p. 28, after older tests. */
-        JACOBSON,
+        JACOBSON(FactorSource.PUBLISHED, "Jacobson, Outdoor Knots"),
         /** Derived from Gaines, "Rappelling", 2013, p. 15. */
-        GAINES,
+        GAINES(FactorSource.DERIVED, "after Gaines, Rappelling, 2013"),
         /** From memory, unconfirmed. */
-        MEMORY;
+        MEMORY(FactorSource.MEMORY, "unconfirmed");
+
+        private final FactorSource kind;
+        private final String words;
+
+        Source(FactorSource kind, String words) {
+            this.kind = kind;
+            this.words = words;
+        }
+
+        FactorSource kind() {
+            return kind;
+        }
+
+        /** As it stands in a sentence. */
+        String words() {
+            return words;
+        }
 
         /** Under which the phrases keep what it is called. */
         public String key() {
@@ -96,6 +113,22 @@ public enum Knot {
     /** The most it is taken to leave. */
     public Share high() {
         return new Share(high, highSource);
+    }
+
+    /** What it leaves, as one factor of a strength. */
+    StrengthFactor factor() {
+        return new StrengthFactor(
+                StrengthChain.KNOT,
+                low,
+                nominal,
+                high,
+                nominalSource.kind(),
+                word().replace('_', ' ').replace("mans", "man's") + ", " + nominalSource.words());
+    }
+
+    /** How a rig file names it. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** Under which the phrases keep its name. */

@@ -71,12 +71,18 @@ public record LaidOut(RigKind kind, boolean focusMoved, Optional<RigAnswer> answ
      */
     public OptionalDouble leastRatio() {
         RigInput input = known().input();
-        return input.points().stream().allMatch(point -> point.strength().isPresent())
+        return input.unknownStrengths().isEmpty()
                 ? input.points().stream()
-                        .mapToDouble(
-                                point -> point.strength().orElseThrow().inKilonewtons() / hardestPull(point.name()))
+                        .mapToDouble(point ->
+                                input.strengthOf(point).left().orElseThrow().inKilonewtons()
+                                        / known().counted(point.name()).inKilonewtons())
                         .min()
                 : OptionalDouble.empty();
+    }
+
+    /** "stated" where every strength is the stated one, else "taken". */
+    String believed() {
+        return known().input().believed();
     }
 
     /** The hardest steady pull on any point [kN], with what friction may put on it. */

@@ -82,7 +82,8 @@ final class LayOutAll {
                                 .withStrands(SLIDER_STRANDS)
                         : LimitDraft.NONE,
                 stated.strandKilonewtons(),
-                stated.knotEfficiency());
+                stated.knotEfficiency(),
+                stated.traits());
     }
 
     private static Optional<LaidOut> moved(RigInput focused) {

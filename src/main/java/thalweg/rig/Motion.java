@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
@@ -63,12 +64,19 @@ final class Motion implements OrdinaryDifferentialEquation {
     private final double precision;
     private final Peak[] points;
     private final Peak[] strands;
+    private final Peak held = new Peak();
+
+    /** The points that the pulls on them are counted for; empty where a pull is counted as it is. */
+    private final List<RigPoint> counting;
+
+    private final Peak[] counted;
     private final double seconds;
     private final int mostMoves;
     private int moves;
     private double drift;
 
-    private Motion(HangingMass mass, RigLoad load, int points, double precision, double seconds) {
+    private Motion(
+            HangingMass mass, RigLoad load, int points, List<RigPoint> counting, double precision, double seconds) {
         this.mass = mass;
         this.tonnes = load.weight().inKilonewtons() / Mass.STANDARD_GRAVITY;
         this.precision = precision;
@@ -76,6 +84,13 @@ final class Motion implements OrdinaryDifferentialEquation {
         int mostInWindow = load.ropeOut().metres() > 0 ? MOST_ON_A_ROPE : MOST_DIRECT;
         this.mostMoves = (int) (mostInWindow * Math.ceil(seconds / WINDOW_SECONDS));
         this.points = peaks(points);
+        this.counting = counting;
+        this.counted = this.points.clone();
+        for (int i = 0; i < counting.size(); i++) {
+            if (counting.get(i).traits().bolt().isPresent()) {
+                counted[i] = new Peak();
+            }
+        }
         this.strands = peaks(mass.strands());
     }
 
@@ -89,14 +104,16 @@ final class Motion implements OrdinaryDifferentialEquation {
      * The largest forces on the way.
      *
      * @param points on each point [kN]
+     * @param counted on each point, as it counts against its strength: {@link RigPoint#counted} [kN]
      * @param strands in one of the parallel strands of each, the rope's last where there is one [kN]
+     * @param held on the master by all that holds it [kN]
      * @param rising whether a point is pulled harder at the end than ever before, or nothing has pulled at all while the
      *     mass falls, so that the peak is still to come
      * @param drift of the energy, which should keep to what it was [kJ]
      */
     // Made for one reader of this package and never compared.
     @SuppressWarnings("ArrayRecordComponent")
-    record Peaks(double[] points, double[] strands, boolean rising, double drift) {}
+    record Peaks(double[] points, double[] counted, double[] strands, double held, boolean rising, double drift) {}
 
     /**
      * Lets the mass go from where it hangs, at rest.
@@ -109,18 +126,27 @@ final class Motion implements OrdinaryDifferentialEquation {
         return of(mass, load, points, precision, WINDOW_SECONDS);
     }
 
+    /** The same for the points of a rig, whose pulls are counted against their strengths as well. */
+    static Optional<Peaks> of(HangingMass mass, RigInput input) {
+        return of(mass, input.load(), input.points().size(), input.points(), PRECISION, WINDOW_SECONDS);
+    }
+
     /**
      * The same over another time.
      *
      * @param seconds for how long it is followed, above 0 [s]
      */
     static Optional<Peaks> of(HangingMass mass, RigLoad load, int points, double precision, double seconds) {
+        return of(mass, load, points, List.of(), precision, seconds);
+    }
+
+    private static Optional<Peaks> of(
+            HangingMass mass, RigLoad load, int points, List<RigPoint> counting, double precision, double seconds) {
         for (boolean stopping : new boolean[] {true, false}) {
-            Motion motion = new Motion(mass, load, points, precision, seconds);
+            Motion motion = new Motion(mass, load, points, counting, precision, seconds);
             try {
                 motion.follow(load, stopping);
-                return Optional.of(
-                        new Peaks(values(motion.points), values(motion.strands), motion.rising(), motion.drift));
+                return Optional.of(motion.result());
             } catch (MathRuntimeException e) {
                 if (motion.moves > motion.mostMoves) {
                     return Optional.empty();
@@ -131,9 +157,15 @@ final class Motion implements OrdinaryDifferentialEquation {
         return Optional.empty();
     }
 
+    private Peaks result() {
+        return new Peaks(values(points), values(counted), values(strands), held.largest(), rising(), drift);
+    }
+
     private boolean rising() {
         boolean stillFalling = Arrays.stream(points).allMatch(point -> point.largest() == 0);
-        return stillFalling || Arrays.stream(points).anyMatch(Peak::rising);
+        return stillFalling
+                || Arrays.stream(points).anyMatch(Peak::rising)
+                || Arrays.stream(counted).anyMatch(Peak::rising);
     }
 
     private static double[] values(Peak[] peaks) {
@@ -185,6 +217,12 @@ final class Motion implements OrdinaryDifferentialEquation {
         for (int i = 0; i < points.length; i++) {
             points[i].take(time, mass.pullOn(i));
         }
+        for (int i = 0; i < counting.size(); i++) {
+            if (counted[i] != points[i]) {
+                counted[i].take(time, counting.get(i).counted(mass.pull(i)));
+            }
+        }
+        held.take(time, mass.held());
         for (int i = 0; i < strands.length; i++) {
             strands[i].take(time, mass.tension(i));
         }

@@ -1,19 +1,33 @@
 package thalweg.rig;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thalweg.units.Force;
 
 /**
- * How many times the largest force on one part goes into its strength, as that is stated. A stated strength is a belief,
- * and a high ratio is no promise.
+ * How many times the largest force on one part goes into what it is taken to hold. A strength is a belief, and a high ratio
+ * is no promise.
  *
- * @param part name of a point, or label of a strand such as "A leg"
- * @param strand whether it is a strand, which its knots weaken; else it is a point
+ * @param part name of a point, label of a strand such as "A leg", or of a connector such as "A connector"
+ * @param kind what it is
+ * @param strength what it is taken to hold, and what was taken off
  * @param steady against the largest force over the directions of the load, at rest, without friction
  * @param afterLoss against the largest model peak after the loss of a point, at rest before it at the aim, dry, undamped
  */
-public record PartSafety(String part, boolean strand, Times steady, Times afterLoss) {
+public record PartSafety(String part, Kind kind, PartStrength strength, Times steady, Times afterLoss) {
+
+    /** What a part is. */
+    public enum Kind {
+        POINT,
+        STRAND,
+        CONNECTOR;
+
+        /** In small letters. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
 
     /**
      * A strength against a force.
@@ -66,6 +80,11 @@ public record PartSafety(String part, boolean strand, Times steady, Times afterL
                     : printTimes(knot.low().left() / nominal) + " to "
                             + printTimes(knot.high().left() / nominal);
         }
+    }
+
+    /** Whether it is a strand, which its knots weaken. */
+    public boolean strand() {
+        return kind == Kind.STRAND;
     }
 
     public PartSafety {

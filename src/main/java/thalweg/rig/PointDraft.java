@@ -12,16 +12,33 @@ import java.util.OptionalDouble;
  * @param strengthKilonewtons [kN]
  * @param spread [-]
  * @param holdsAlone the belief, where there is one
+ * @param traits what else is stated
  */
 public record PointDraft(
         String name,
         List<Double> at,
         OptionalDouble strengthKilonewtons,
         OptionalDouble spread,
-        Optional<Boolean> holdsAlone) {
+        Optional<Boolean> holdsAlone,
+        PointTraitsDraft traits) {
 
     public PointDraft {
         at = List.copyOf(at);
+    }
+
+    /** A point of which nothing else is stated. */
+    public PointDraft(
+            String name,
+            List<Double> at,
+            OptionalDouble strengthKilonewtons,
+            OptionalDouble spread,
+            Optional<Boolean> holdsAlone) {
+        this(name, at, strengthKilonewtons, spread, holdsAlone, PointTraitsDraft.NONE);
+    }
+
+    /** The same point, of which that is stated. */
+    public PointDraft withTraits(PointTraitsDraft other) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, other);
     }
 
     /** A point of which only name and place are stated. */
@@ -34,9 +51,11 @@ public record PointDraft(
                 point.name(),
                 List.of(point.at().x(), point.at().y(), point.at().z()),
                 point.strength()
+                        .filter(strength -> point.traits().bolt().isEmpty())
                         .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
                         .orElse(OptionalDouble.empty()),
                 withSpread ? OptionalDouble.of(point.spread()) : OptionalDouble.empty(),
-                point.holdsAlone());
+                point.holdsAlone(),
+                PointTraitsDraft.of(point.traits()));
     }
 }

@@ -30,6 +30,9 @@ record Range(double least, boolean open, double most, String unit) {
     static final Range SPREAD = new Range(0, false, 3, "");
     static final Range EFFICIENCY = new Range(0, true, 1, "");
 
+    /** Older than anything textile at an anchor; our choice. */
+    static final Range YEARS = new Range(0, false, 100, " years");
+
     /** From none to more than rubber on dry rock; our choice. */
     static final Range FRICTION = new Range(0, false, 2, "");
 

@@ -8,7 +8,7 @@ import thalweg.units.Angle;
 
 /**
  * What a rig's points bear when some of them have failed: at rest, and at the peak after a further failure, over the
- * directions of its load. Each is solved when it is first asked for.
+ * directions of its load, each as it counts against its strength. Each is solved when it is first asked for.
  */
 final class Responses {
 
@@ -101,7 +101,7 @@ final class Responses {
     double[] atRest(int failed, double place) {
         Equilibrium rest = equilibrium(failed, direction(place));
         return IntStream.range(0, points)
-                .mapToDouble(point -> rest.pullOn(point).length())
+                .mapToDouble(point -> input.points().get(point).counted(rest.pullOn(point)))
                 .toArray();
     }
 
@@ -111,9 +111,9 @@ final class Responses {
         Vector3 from = equilibrium(failed, direction).master();
         Network left = Remains.of(input, failed | now, from).orElseThrow();
         HangingMass mass = new HangingMass(left, input.load(), direction);
-        Optional<Motion.Peaks> motion = Motion.of(mass, input.load(), points, Motion.PRECISION);
+        Optional<Motion.Peaks> motion = Motion.of(mass, input);
         motion.ifPresent(known -> rising = rising || known.rising());
-        return motion.map(Motion.Peaks::points);
+        return motion.map(Motion.Peaks::counted);
     }
 
     private Vector3 direction(double place) {
@@ -121,14 +121,5 @@ final class Responses {
         double toward =
                 input.load().toward().degrees() + part * input.load().sway().degrees();
         return input.load().direction(new Angle(toward));
-    }
-
-    /** The medians of what the points hold [kN]; empty where one is unknown. */
-    static Optional<double[]> strengths(List<RigPoint> points) {
-        return points.stream().allMatch(point -> point.strength().isPresent())
-                ? Optional.of(points.stream()
-                        .mapToDouble(point -> point.strength().orElseThrow().inKilonewtons())
-                        .toArray())
-                : Optional.empty();
     }
 }

@@ -47,6 +47,11 @@ public record RigAnswer(
         return new FrictionAllowance(steady, friction).largest(sector.worstOf(point));
     }
 
+    /** The steady pull that counts most against the strength of a point over the sector, with what friction may add to it. */
+    Force counted(String point) {
+        return new FrictionAllowance(steady, friction).counted(sector.countedOn(point));
+    }
+
     /** Whether friction may add to the pull on a point, so that two figures are to be shown. */
     public boolean frictionAdds(String point) {
         return new FrictionAllowance(steady, friction).times(point) > 1;

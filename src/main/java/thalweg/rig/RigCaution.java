@@ -19,6 +19,8 @@ public enum RigCaution {
     UNSEEN("rig.caution.unseen"),
     /** Some strengths are not known. */
     STRENGTH_UNKNOWN("rig.caution.strength_unknown"),
+    /** A connector is weaker than its figures where it is pulled otherwise than it was tested. */
+    CONNECTOR("rig.caution.connector"),
     /** Strands meet at a flat angle, where small errors of length change the forces much. */
     FLAT("rig.caution.flat");
 
@@ -51,9 +53,8 @@ public enum RigCaution {
                 answer.losses().stream()
                         .flatMap(loss -> loss.aftermath().stream())
                         .anyMatch(after -> after.swing().metres() > SWINGS_METRES);
-            case STRENGTH_UNKNOWN ->
-                answer.input().points().stream()
-                        .anyMatch(point -> point.strength().isEmpty());
+            case STRENGTH_UNKNOWN -> !answer.input().unknownStrengths().isEmpty();
+            case CONNECTOR -> answer.safety().stream().anyMatch(part -> part.kind() == PartSafety.Kind.CONNECTOR);
             case FLAT ->
                 answer.sector()
                         .widest()

@@ -1,7 +1,9 @@
 package thalweg.rig;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import thalweg.units.Force;
 
 /**
  * A rig that can be computed. {@link RigDraft#check} makes one from what was typed or read.
@@ -16,6 +18,9 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
 
     /** Two places nearer than this are one place [m]; our choice, the thickness of a finger nail. */
     static final double ONE_PLACE_METRES = 1e-3;
+
+    /** What the connector at the master is called. */
+    static final String MASTER_CONNECTOR = "master connector";
 
     public RigInput {
         points = List.copyOf(points);
@@ -47,5 +52,61 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
                 throw new IllegalArgumentException("a limiter knot leaves its leg a length");
             }
         }
+    }
+
+    /** What a point of this rig is taken to hold. */
+    public PartStrength strengthOf(RigPoint point) {
+        return FindStrength.of(this, point);
+    }
+
+    /**
+     * What parallel strands of this rig are taken to hold together.
+     *
+     * @param count of them, 1 or more
+     */
+    public PartStrength strengthOfStrands(int count) {
+        return FindStrength.of(this, count);
+    }
+
+    /** What the connector in a point is taken to hold, the way it is pulled; empty where nobody stated one. */
+    Optional<PartStrength> connectorAt(RigPoint point) {
+        return point.traits().connector().map(connector -> FindStrength.of(connector, connectorLabel(point)));
+    }
+
+    /** The same for the one at the master. */
+    Optional<PartStrength> masterConnector() {
+        return rig.traits().connector().map(connector -> FindStrength.of(connector, MASTER_CONNECTOR));
+    }
+
+    /** "A connector". */
+    static String connectorLabel(RigPoint point) {
+        return point.name() + " connector";
+    }
+
+    /** What each point is taken to hold [kN], in their order; empty where one is unknown. */
+    Optional<double[]> strengths() {
+        List<Force> known = points.stream()
+                .flatMap(point -> strengthOf(point).left().stream())
+                .toList();
+        return known.size() == points.size()
+                ? Optional.of(known.stream().mapToDouble(Force::inKilonewtons).toArray())
+                : Optional.empty();
+    }
+
+    /** The names of the points of which nobody knows what they hold, in their order. */
+    List<String> unknownStrengths() {
+        return points.stream()
+                .filter(point -> strengthOf(point).left().isEmpty())
+                .map(RigPoint::name)
+                .toList();
+    }
+
+    /** "stated" where every point is taken to hold what was stated of it, else "taken". */
+    String believed() {
+        return points.stream()
+                .map(point -> strengthOf(point).believed())
+                .filter(word -> !word.equals(PartStrength.STATED))
+                .findFirst()
+                .orElse(PartStrength.STATED);
     }
 }

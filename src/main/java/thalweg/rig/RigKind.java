@@ -18,7 +18,19 @@ public enum RigKind {
     /** One closed strand through two points and the master. */
     LOOP(2, 2);
 
-    private static final Set<String> COMMON = Set.of("kind", "focus", "EA_kN", "strand_kN", "knot_efficiency");
+    private static final Set<String> COMMON = Set.of(
+            "kind",
+            "focus",
+            "EA_kN",
+            "strand_kN",
+            "knot_efficiency",
+            "knot",
+            "condition",
+            "strand_fibre",
+            "strand_age_years",
+            "strand_kept",
+            "connector",
+            "derating");
 
     private final int fewestPoints;
     private final int mostPoints;

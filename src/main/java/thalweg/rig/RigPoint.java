@@ -8,11 +8,19 @@ import thalweg.units.Force;
  *
  * @param name not blank
  * @param at where it is [m]
- * @param strength the median of what somebody believes it holds, above 0; empty where unknown
+ * @param strength the median of what somebody believes it holds, above 0; of a bolt with two strengths the one across its
+ *     axis; empty where unknown
  * @param spread log-standard-deviation of that belief [-], 0 or more
  * @param holdsAlone whether somebody believes that it would hold the whole load by itself; empty where unknown
+ * @param traits what else is known of it
  */
-public record RigPoint(String name, Vector3 at, Optional<Force> strength, double spread, Optional<Boolean> holdsAlone) {
+public record RigPoint(
+        String name,
+        Vector3 at,
+        Optional<Force> strength,
+        double spread,
+        Optional<Boolean> holdsAlone,
+        PointTraits traits) {
 
     public RigPoint {
         if (name.isBlank() || !Double.isFinite(spread) || spread < 0) {
@@ -21,5 +29,23 @@ public record RigPoint(String name, Vector3 at, Optional<Force> strength, double
         if (strength.isPresent() && strength.get().newtons() <= 0) {
             throw new IllegalArgumentException("a known strength is above 0");
         }
+        if (traits.bolt().isPresent() && !strength.equals(traits.bolt().map(BoltStrength::radial))) {
+            throw new IllegalArgumentException("a bolt is as strong as it is across its axis");
+        }
+    }
+
+    /** A point of which nothing else is known. */
+    public RigPoint(String name, Vector3 at, Optional<Force> strength, double spread, Optional<Boolean> holdsAlone) {
+        this(name, at, strength, spread, holdsAlone, PointTraits.NONE);
+    }
+
+    /**
+     * How hard a pull counts against the strength [kN]: as hard as it is, or for a bolt of two strengths as hard as the
+     * pull straight across its axis that uses up as much of it.
+     *
+     * @param pull on the point [kN]
+     */
+    double counted(Vector3 pull) {
+        return traits.bolt().map(bolt -> bolt.alike(pull)).orElseGet(pull::length);
     }
 }

@@ -17,7 +17,9 @@ import thalweg.units.Length;
  * @param sliding how the master slides; known for a sliding rig and for no other
  * @param limiters the knots that limit it; known for a limited rig and for no other
  * @param strandStrength of one strand without knots, above 0; empty where unknown
- * @param knotEfficiency share of the strength that the knots leave [-], above 0 and at most 1; empty where unknown
+ * @param knotEfficiency share of the strength that the knots leave [-], above 0 and at most 1: as stated, or the nominal one
+ *     of the knot; empty where unknown
+ * @param traits what else is known of strands and master
  */
 public record RigSetup(
         RigKind kind,
@@ -28,7 +30,8 @@ public record RigSetup(
         Optional<Sliding> sliding,
         Optional<Limiters> limiters,
         Optional<Force> strandStrength,
-        OptionalDouble knotEfficiency) {
+        OptionalDouble knotEfficiency,
+        StrandTraits traits) {
 
     public RigSetup {
         slack = List.copyOf(slack);
@@ -43,6 +46,10 @@ public record RigSetup(
         }
         if (slack.stream().anyMatch(length -> length.metres() < 0)) {
             throw new IllegalArgumentException("slack is 0 or more");
+        }
+        Optional<Double> knot = traits.knot().map(tied -> tied.nominal().left());
+        if (knot.isPresent() && !knotEfficiency.equals(OptionalDouble.of(knot.get()))) {
+            throw new IllegalArgumentException("a knot leaves its nominal share");
         }
     }
 
@@ -62,6 +69,16 @@ public record RigSetup(
             Optional<Sliding> sliding,
             Optional<Force> strandStrength,
             OptionalDouble knotEfficiency) {
-        this(kind, focus, stiffness, strands, slack, sliding, Optional.empty(), strandStrength, knotEfficiency);
+        this(
+                kind,
+                focus,
+                stiffness,
+                strands,
+                slack,
+                sliding,
+                Optional.empty(),
+                strandStrength,
+                knotEfficiency,
+                StrandTraits.NONE);
     }
 }

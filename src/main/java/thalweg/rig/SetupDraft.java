@@ -21,6 +21,7 @@ import java.util.OptionalLong;
  * @param limits how far the master may slide
  * @param strandKilonewtons strength of one strand [kN]
  * @param knotEfficiency share of the strength that the knots leave [-]
+ * @param traits what else is stated of strands and master
  */
 public record SetupDraft(
         Optional<RigKind> kind,
@@ -32,11 +33,38 @@ public record SetupDraft(
         OptionalDouble friction,
         LimitDraft limits,
         OptionalDouble strandKilonewtons,
-        OptionalDouble knotEfficiency) {
+        OptionalDouble knotEfficiency,
+        StrandTraitsDraft traits) {
 
     public SetupDraft {
         focus = List.copyOf(focus);
         slackMetres = Collections.unmodifiableMap(new LinkedHashMap<>(slackMetres));
+    }
+
+    /** A rig of which nothing else is stated. */
+    public SetupDraft(
+            Optional<RigKind> kind,
+            List<Double> focus,
+            OptionalDouble stiffnessKilonewtons,
+            OptionalLong strands,
+            Map<String, Double> slackMetres,
+            Optional<Boolean> captured,
+            OptionalDouble friction,
+            LimitDraft limits,
+            OptionalDouble strandKilonewtons,
+            OptionalDouble knotEfficiency) {
+        this(
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                slackMetres,
+                captured,
+                friction,
+                limits,
+                strandKilonewtons,
+                knotEfficiency,
+                StrandTraitsDraft.NONE);
     }
 
     /** A rig of which only what has no default is stated. */
@@ -80,7 +108,8 @@ public record SetupDraft(
                 rig.strandStrength()
                         .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
                         .orElse(OptionalDouble.empty()),
-                rig.knotEfficiency());
+                rig.traits().knot().isPresent() ? OptionalDouble.empty() : rig.knotEfficiency(),
+                StrandTraitsDraft.of(rig.traits()));
     }
 
     private static OptionalDouble friction(RigInput input) {
@@ -101,7 +130,8 @@ public record SetupDraft(
                 friction,
                 limits,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                traits);
     }
 
     /** The same rig with that many strands in each leg. */
@@ -116,7 +146,8 @@ public record SetupDraft(
                 friction,
                 limits,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                traits);
     }
 
     /** The same rig with that much extra length in the legs [m], by the name of their point. */
@@ -131,7 +162,8 @@ public record SetupDraft(
                 friction,
                 limits,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                traits);
     }
 
     /** The same rig, stating whether a twist captures the master, and its friction [-]. */
@@ -146,7 +178,8 @@ public record SetupDraft(
                 OptionalDouble.of(coefficient),
                 limits,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                traits);
     }
 
     /** The same rig with strands of known strength [kN], and the share of it that knots leave [-]. */
@@ -161,7 +194,8 @@ public record SetupDraft(
                 friction,
                 limits,
                 OptionalDouble.of(kilonewtons),
-                OptionalDouble.of(efficiency));
+                OptionalDouble.of(efficiency),
+                traits.tied(Optional.empty()));
     }
 
     /** The same rig, stating how far its master may slide, and the friction there [-]. */
@@ -176,7 +210,24 @@ public record SetupDraft(
                 OptionalDouble.of(coefficient),
                 draft,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                traits);
+    }
+
+    /** The same rig, of whose strands and master that is stated. */
+    public SetupDraft withTraits(StrandTraitsDraft other) {
+        return new SetupDraft(
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                slackMetres,
+                captured,
+                friction,
+                limits,
+                strandKilonewtons,
+                knotEfficiency,
+                other);
     }
 
     /** The keys that are stated and belong to some kinds only, in the order of the file. */

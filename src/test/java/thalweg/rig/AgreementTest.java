@@ -102,6 +102,8 @@ class AgreementTest {
 
     /** Where the master rests according to the other optimiser [m]; the benchmarks measure that too. */
     static double[] theirRest(RigInput input) {
-        return RigByHand.energy(input).minimum(start(input));
+        return input.rig().kind() == RigKind.LIMITED
+                ? new LimitedByHand(input, RigByHand.load(input)).minimum(start(input))
+                : RigByHand.energy(input).minimum(start(input));
     }
 }

@@ -26,7 +26,7 @@ public final class RigAnswerText {
 
     /** The answer over several lines, with what else was studied. */
     public static String write(RigStudy study) {
-        FieldWriter fields = fields(study.answer());
+        FieldWriter fields = fields(study.answer(), true);
         RigStudyText.write(study, fields);
         return JsonText.indented(finished(study.answer(), fields));
     }
@@ -51,14 +51,14 @@ public final class RigAnswerText {
     }
 
     private static Json json(RigAnswer answer) {
-        return finished(answer, fields(answer));
+        return finished(answer, fields(answer, false));
     }
 
     private static Json finished(RigAnswer answer, FieldWriter fields) {
         return fields.put("assumed", Json.texts(answer.assumed())).done();
     }
 
-    private static FieldWriter fields(RigAnswer answer) {
+    private static FieldWriter fields(RigAnswer answer, boolean chains) {
         FieldWriter fields = Json.fields()
                 .put("name", answer.input().name())
                 .put("steady", steady(answer.steady()))
@@ -66,7 +66,7 @@ public final class RigAnswerText {
         RigLossText.write(answer, fields);
         answer.limits().ifPresent(limits -> fields.put("limits", limits(limits)));
         return fields.put("checks", checks(answer.checks()))
-                .put("safety", RigSafetyText.of(answer))
+                .put("safety", RigSafetyText.of(answer, chains))
                 .put("material", RigMaterialText.of(answer.material()));
     }
 

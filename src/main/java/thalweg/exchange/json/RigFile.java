@@ -24,6 +24,7 @@ import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigKind;
 import thalweg.rig.SetupDraft;
+import thalweg.rig.StrandTraitsDraft;
 
 /** Reads and writes the file that states a rig. */
 public final class RigFile {
@@ -125,7 +126,8 @@ public final class RigFile {
                 in.reals("at").orElse(List.of()),
                 in.real("strength_kN"),
                 in.real("spread"),
-                in.flag("holds_alone"));
+                in.flag("holds_alone"),
+                RigTraitsText.point(in));
         in.refuseUnasked();
         return point;
     }
@@ -162,8 +164,9 @@ public final class RigFile {
                 new LimitDraft(in.reals("limit_m"), in.reals("limit_range_deg"), in.whole("slider_strands", 1, 100));
         OptionalDouble strand = in.real("strand_kN");
         OptionalDouble knot = in.real("knot_efficiency");
+        StrandTraitsDraft traits = RigTraitsText.strands(in);
         in.refuseUnasked();
-        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, limits, strand, knot);
+        return new SetupDraft(kind, focus, stiffness, strands, slack, captured, friction, limits, strand, knot, traits);
     }
 
     /** The rig as the text of a file: what was assumed is left out, so that it reads back as assumed. */
@@ -179,13 +182,13 @@ public final class RigFile {
     }
 
     private static Json point(PointDraft point) {
-        return Json.fields()
+        FieldWriter fields = Json.fields()
                 .put("name", point.name())
                 .put("at", numbers(point.at()))
                 .putKnown("strength_kN", number(point.strengthKilonewtons()))
                 .putKnown("spread", number(point.spread()))
-                .putKnown("holds_alone", point.holdsAlone().map(Json::of))
-                .done();
+                .putKnown("holds_alone", point.holdsAlone().map(Json::of));
+        return RigTraitsText.write(point.traits(), fields).done();
     }
 
     private static Json load(LoadDraft load) {
@@ -205,7 +208,7 @@ public final class RigFile {
     private static Json setup(SetupDraft rig) {
         FieldWriter slack = Json.fields();
         rig.slackMetres().forEach((point, metres) -> slack.put(point, Json.rounded(metres, 6)));
-        return Json.fields()
+        FieldWriter fields = Json.fields()
                 .putWord("kind", rig.kind())
                 .put("focus", numbers(rig.focus()))
                 .putKnown("EA_kN", number(rig.stiffnessKilonewtons()))
@@ -217,8 +220,8 @@ public final class RigFile {
                 .putKnown("slider_strands", whole(rig.limits().sliderStrands()))
                 .putKnown("friction", number(rig.friction()))
                 .putKnown("strand_kN", number(rig.strandKilonewtons()))
-                .putKnown("knot_efficiency", number(rig.knotEfficiency()))
-                .done();
+                .putKnown("knot_efficiency", number(rig.knotEfficiency()));
+        return RigTraitsText.write(rig.traits(), fields).done();
     }
 
     private static Optional<Json> whole(OptionalLong value) {

@@ -15,9 +15,15 @@ final class RigSafetyText {
 
     private RigSafetyText() {}
 
-    static Json of(RigAnswer answer) {
+    /**
+     * All parts.
+     *
+     * @param chains whether what was taken off each strength is written as well; what is kept with a station goes without,
+     *     since its input says the same
+     */
+    static Json of(RigAnswer answer, boolean chains) {
         Set<String> points = answer.safety().stream()
-                .filter(part -> !part.strand())
+                .filter(part -> part.kind() == PartSafety.Kind.POINT)
                 .map(PartSafety::part)
                 .collect(Collectors.toSet());
         FieldWriter parts = Json.fields();
@@ -25,8 +31,11 @@ final class RigSafetyText {
             FieldWriter fields = Json.fields();
             times("steady", part.steady(), fields);
             times("after_loss", part.afterLoss(), fields);
-            boolean taken = part.strand() && points.contains(part.part());
-            parts.put(taken ? part.part() + " (strand)" : part.part(), fields.done());
+            if (chains) {
+                fields.put("strength", RigStrengthText.of(part.strength()));
+            }
+            boolean taken = part.kind() != PartSafety.Kind.POINT && points.contains(part.part());
+            parts.put(taken ? part.part() + " (" + part.kind().word() + ")" : part.part(), fields.done());
         }
         return parts.done();
     }

@@ -97,6 +97,65 @@ final class RigFileTest {
                 .hasMessageContaining(named);
     }
 
+    private static final String TRAITS = TWO_POINTS
+            .replace("\"strength_kN\": 20", "\"radial_kN\": 25, \"axial_kN\": 15, \"axis\": [0.3, 0, 0.9]")
+            .replace(
+                    "\"strength_kN\": 12",
+                    "\"strength_kN\": 12, \"condition\": \"worn\","
+                            + " \"connector\": {\"strength_kN\": 20, \"across_kN\": 7, \"loaded\": \"across\"}")
+            .replace(
+                    "\"knot_efficiency\": 0.64",
+                    "\"knot\": \"water_knot\", \"condition\": \"unknown\", \"strand_fibre\": \"nylon\","
+                            + " \"strand_age_years\": 2.5, \"strand_kept\": \"outdoors\","
+                            + " \"connector\": {\"strength_kN\": 25}, \"derating\": {\"worn\": 0.7, \"age\": 0.6}");
+
+    @Test
+    void whatIsStatedOfConditionKnotAgeBoltsAndConnectorsReadsBackAsTheSame() {
+        RigInput rig = RigFile.read("the rig", TRAITS);
+
+        assertThat(rig.assumed()).contains("loaded").doesNotContain("axis");
+        assertThat(RigFile.read("the copy", RigFile.write(rig))).isEqualTo(rig);
+        assertThat(RigFile.write(rig)).contains("\"knot\": \"water_knot\"").doesNotContain("knot_efficiency");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "radial_kN": 25,      | "strength_kN": 25, "radial_kN": 25, | points[0]: states strength_kN beside
+            "radial_kN": 25,      | ''                                  | points[0]: states only a part
+            "axial_kN": 15        | "axial_kN": -15                     | points[0].axial_kN
+            [0.3, 0, 0.9]         | [0, 0, 0]                           | points[0].axis: is no direction
+            [0.3, 0, 0.9]         | [0.3, 0.9]                          | points[0].axis: has 2 numbers
+            "condition": "worn"   | "condition": "gone"                 | points[1].condition: is gone
+            "condition": "worn"   | "condition": "rusty"                | sound, worn, doubtful
+            "across_kN": 7        | "across_kN": 0                      | points[1].connector.across_kN
+            "across_kN": 7        | "acros_kN": 7                       | acros_kN
+            "loaded": "across"    | "loaded": "sideways"                | long, across, open
+            "knot": "water_knot"  | "knot": "water_knot", "knot_efficiency": 0.5 | rig.knot: stands beside
+            "knot": "water_knot"  | "knot": "granny"                    | girth_hitch
+            "strand_age_years": 2.5 | "strand_age_years": -1            | rig.strand_age_years
+            "strand_fibre": "nylon" | "strand_fibre": "hemp"            | nylon, polyester, uhmwpe
+            "age": 0.6            | "age": 1.6                          | rig.derating.age
+            "age": 0.6            | "rust": 0.6                         | rig.derating.rust
+            """)
+    void whatMakesNoSenseOfThemIsRefusedWithItsKey(String right, String wrong, String named) {
+        String text = TRAITS.replace(right, wrong);
+
+        assertThat(text).isNotEqualTo(TRAITS);
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(named);
+    }
+
+    @Test
+    void safetySaysWhatWasTakenOffEachStrength() {
+        Json strength = at(answer(TRAITS), "safety", "B", "strength");
+
+        assertThat(number(strength, "stated_kN")).isEqualTo(12);
+        assertThat(number(strength, "kN")).isEqualTo(8.4);
+        assertThat(number(strength, "factors", "0", "share")).isEqualTo(0.7);
+        assertThat(at(strength, "factors", "0", "source")).isEqualTo(Json.of("stated"));
+    }
+
     private static final String LIMITED = TWO_POINTS
             .replace("\"kind\": \"focused\"", "\"kind\": \"limited\", \"limit_m\": [0.1, 0.12]")
             .replace("\"slack_m\": {\"B\": 0.02}", "\"slider_strands\": 2, \"friction\": 0.25");

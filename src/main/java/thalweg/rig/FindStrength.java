@@ -1,0 +1,98 @@
+package thalweg.rig;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thalweg.units.Force;
+
+/** Works out what points and strands are taken to hold: the one place that knows what weakens which part. */
+final class FindStrength {
+
+    private FindStrength() {}
+
+    /** What a point holds; a bolt of two strengths across its axis. */
+    static PartStrength of(RigInput input, RigPoint point) {
+        StrengthChain chain = new StrengthChain(point.strength(), "the strength of " + point.name() + " is not known");
+        condition(input).takeFrom(chain, point.traits().condition(), point.name() + " was");
+        return chain.done();
+    }
+
+    /**
+     * What parallel strands hold together.
+     *
+     * @param count of them, 1 or more
+     */
+    static PartStrength of(RigInput input, int count) {
+        RigSetup rig = input.rig();
+        Optional<Force> base = rig.strandStrength().map(alone -> Force.kilonewtons(alone.inKilonewtons() * count));
+        StrengthChain chain = new StrengthChain(base, "the strength of a strand is not known");
+        knot(rig, chain);
+        condition(input).takeFrom(chain, rig.traits().condition(), "the strands were");
+        age(rig.traits(), chain);
+        return chain.done();
+    }
+
+    /** What a connector holds the way it is pulled. */
+    static PartStrength of(Connector connector, String label) {
+        String way = switch (connector.loaded()) {
+            case LONG -> "along its length";
+            case ACROSS -> "across its length";
+            case OPEN -> "with its gate open";
+        };
+        StrengthChain chain =
+                new StrengthChain(connector.strength(), "what the " + label + " holds " + way + " is not known");
+        if (connector.assumedLoad()) {
+            chain.note("taken to be pulled along its length, gate closed");
+        }
+        return chain.done();
+    }
+
+    private static ConditionShare condition(RigInput input) {
+        return new ConditionShare(input.rig().traits().derating());
+    }
+
+    private static void knot(RigSetup rig, StrengthChain chain) {
+        Optional<Knot> knot = rig.traits().knot();
+        if (knot.isPresent()) {
+            chain.times(knot.get().factor());
+        } else if (rig.knotEfficiency().isEmpty()) {
+            chain.unknown("how much strength the knots leave is not known");
+        } else {
+            double share = rig.knotEfficiency().getAsDouble();
+            String words = String.format(Locale.ROOT, "its knots leave %.0f %%", share * 100);
+            chain.times(StrengthFactor.of(StrengthChain.KNOT, share, FactorSource.STATED, words));
+        }
+    }
+
+    private static void age(StrandTraits traits, StrengthChain chain) {
+        if (traits.ageYears().isEmpty()) {
+            chain.note("age not stated");
+            return;
+        }
+        double years = traits.ageYears().getAsDouble();
+        OptionalDouble stated = traits.derating().of(DeratingKey.AGE);
+        if (stated.isPresent()) {
+            chain.times(StrengthFactor.of("age", stated.getAsDouble(), FactorSource.STATED, "age of the strands"));
+        } else if (traits.fibre().isPresent() && traits.kept().isPresent()) {
+            take(TextileAge.of(traits.fibre().get(), traits.kept().get(), years), chain);
+        } else if (years > TextileAge.MAKERS_LIMIT_YEARS) {
+            chain.unknown(TextileAge.tooOld(years));
+        } else {
+            chain.note(
+                    traits.fibre().isEmpty()
+                            ? "age not allowed for: the fibre is not stated"
+                            : "age not allowed for: where the strands were kept is not stated");
+        }
+    }
+
+    private static void take(AgeShare age, StrengthChain chain) {
+        if (age.factor().isPresent()) {
+            chain.times(age.factor().get());
+        } else if (age.unknown()) {
+            age.atMost().ifPresent(chain::atMost);
+            chain.unknown(age.words());
+        } else {
+            chain.note(age.words());
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package thalweg.rig;
+
+/**
+ * One thing that leaves a part less than its strength as stated.
+ *
+ * @param name in a word, as files and tables have it: "knot", "condition"
+ * @param low the least it is taken to leave [-], above 0 and no more than the nominal
+ * @param nominal what is used [-], above 0 and at most 1
+ * @param high the most it is taken to leave [-], at most 1
+ * @param source how sure that is
+ * @param words what it is and where the figure is from, as a part of a sentence
+ */
+public record StrengthFactor(String name, double low, double nominal, double high, FactorSource source, String words) {
+
+    public StrengthFactor {
+        boolean ordered = low > 0 && low <= nominal && nominal <= high && high <= 1;
+        if (!ordered || name.isBlank() || words.isBlank()) {
+            throw new IllegalArgumentException("a factor has a name, words, and three shares in order, above 0");
+        }
+    }
+
+    /** A factor of which one figure is known and no range. */
+    public static StrengthFactor of(String name, double share, FactorSource source, String words) {
+        return new StrengthFactor(name, share, share, share, source, words);
+    }
+
+    /** Whether it leaves less than all. */
+    public boolean takesOff() {
+        return low < 1;
+    }
+
+    /** Whether its low and its high share are another than the nominal one. */
+    public boolean isRange() {
+        return low < high;
+    }
+
+    /** As one line for a person: "condition 0.5: worn (our choice)". */
+    public String print() {
+        String range = isRange() ? " (" + Figures.plain(low) + " to " + Figures.plain(high) + ")" : "";
+        return name + " " + Figures.plain(nominal) + range + ": " + words + " (" + source.words() + ")";
+    }
+}
