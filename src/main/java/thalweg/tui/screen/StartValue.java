@@ -6,27 +6,35 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thalweg.tui.core.Surroundings;
+import thalweg.why.Ground;
 
 /** What a rig begins with because it needs something there. It stays assumed until somebody changes or confirms it. */
 enum StartValue {
     /** A person with gear. */
-    LOAD(Set.of("preset", "load")),
+    LOAD(Ground.Kind.LOAD, Set.of("preset", "load")),
     /** Straight down. */
-    AIM(Set.of("toward")),
+    AIM(Ground.Kind.AIM, Set.of("toward")),
     /** How the strands are laid. */
-    LAYOUT(Set.of("layout")),
+    LAYOUT(Ground.Kind.LAYOUT, Set.of("layout")),
     /** What they are made of. */
-    MATERIAL(Set.of("material"));
+    MATERIAL(Ground.Kind.STIFFNESS, Set.of("material"));
 
+    private final Ground.Kind ground;
     private final Set<String> fields;
 
-    StartValue(Set<String> fields) {
+    StartValue(Ground.Kind ground, Set<String> fields) {
+        this.ground = ground;
         this.fields = fields;
     }
 
     /** All of them, as for a rig of which nobody has stated anything. */
     static Set<StartValue> all() {
         return Set.copyOf(EnumSet.allOf(StartValue.class));
+    }
+
+    /** What figures that rest on it call it. */
+    Ground.Kind ground() {
+        return ground;
     }
 
     /** Keys of the fields of the form that state it, any one of which does. */
