@@ -11,20 +11,18 @@ import thalweg.why.Ground;
 /** What a rig begins with because it needs something there. It stays assumed until somebody changes or confirms it. */
 enum StartValue {
     /** A person with gear. */
-    LOAD(Ground.Kind.LOAD, Set.of("preset", "load")),
+    LOAD(Ground.Kind.LOAD),
     /** Straight down. */
-    AIM(Ground.Kind.AIM, Set.of("toward")),
+    AIM(Ground.Kind.AIM),
     /** How the strands are laid. */
-    LAYOUT(Ground.Kind.LAYOUT, Set.of("layout")),
+    LAYOUT(Ground.Kind.LAYOUT),
     /** What they are made of. */
-    MATERIAL(Ground.Kind.STIFFNESS, Set.of("material"));
+    MATERIAL(Ground.Kind.STIFFNESS);
 
     private final Ground.Kind ground;
-    private final Set<String> fields;
 
-    StartValue(Ground.Kind ground, Set<String> fields) {
+    StartValue(Ground.Kind ground) {
         this.ground = ground;
-        this.fields = fields;
     }
 
     /** All of them, as for a rig of which nobody has stated anything. */
@@ -39,13 +37,18 @@ enum StartValue {
 
     /** Keys of the fields of the form that state it, any one of which does. */
     Set<String> fields() {
-        return fields;
+        return switch (this) {
+            case LOAD -> Set.of("preset", "load");
+            case AIM -> Set.of("toward");
+            case LAYOUT -> Set.of("layout");
+            case MATERIAL -> Set.of("material");
+        };
     }
 
     /** The one that a field of the form states. */
     static Optional<StartValue> in(String field) {
         return EnumSet.allOf(StartValue.class).stream()
-                .filter(one -> one.fields.contains(field))
+                .filter(one -> one.fields().contains(field))
                 .findFirst();
     }
 
