@@ -46,6 +46,8 @@ final class WholeProgramTest {
             tmux.await("Arrows move the focus");
             tmux.keys("Left", "o");
             tmux.await("Strands in a leg");
+            tmux.keys("Enter", "Enter", "Enter", "Enter", "Enter", "Enter", "Enter", "Enter");
+            tmux.await("> Stiffness of a strand");
             tmux.keys("C-s");
             tmux.await("attach to station");
             tmux.keys("a");

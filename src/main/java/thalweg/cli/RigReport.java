@@ -16,6 +16,7 @@ import thalweg.rig.WorstForce;
 import thalweg.settings.Settings;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.SlingWords;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
@@ -44,6 +45,7 @@ final class RigReport {
         indented(out, "", phrases.say("rig.load", load.withAim(input.load())));
         LaidWords laid = new LaidWords(phrases, units);
         indented(out, "", laid.sentence(input));
+        new SlingWords(phrases, units).sentences(answer).forEach(line -> indented(out, "", line));
         out.append('\n');
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()
@@ -108,7 +110,7 @@ final class RigReport {
                             RigMaterial.print(piece.length(), units),
                             piece.what()));
         }
-        indented(out, "- ", phrases.say("rig.material.note"));
+        new SlingWords(phrases, units).notes(material).forEach(note -> indented(out, "- ", note));
     }
 
     private List<List<String>> points(RigAnswer answer) {

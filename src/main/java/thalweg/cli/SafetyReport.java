@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import thalweg.rig.PartSafety;
 import thalweg.rig.RigAnswer;
+import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
@@ -31,9 +31,9 @@ final class SafetyReport {
             rows.add(List.of(
                     part.part(),
                     force(part.steady()),
-                    ratio(part.steady()),
+                    ratio(part, part.steady()),
                     force(part.afterLoss()),
-                    ratio(part.afterLoss())));
+                    ratio(part, part.afterLoss())));
         }
         return rows;
     }
@@ -45,13 +45,15 @@ final class SafetyReport {
                 .orElseGet(() -> times.force().map(force -> force.print(units)).orElse("-"));
     }
 
-    private String ratio(PartSafety.Times times) {
-        return times.ratio().isPresent()
-                ? phrases.say("rig.safety.times", times.print())
-                : times.idle() ? "-" : phrases.say("unknown");
+    private String ratio(PartSafety part, PartSafety.Times times) {
+        if (times.ratio().isEmpty()) {
+            return times.idle() ? "-" : phrases.say("unknown");
+        }
+        String range = part.printRange(times);
+        return phrases.say("rig.safety.times", times.print()) + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
-    /** Each reason why a figure is missing, once, with the parts that it concerns; then what is known of the knots. */
+    /** Each reason why a figure is missing, once, with the parts that it concerns; then what the strengths rest on. */
     List<String> remarks(RigAnswer answer) {
         Map<String, Set<String>> unknown = new LinkedHashMap<>();
         Map<String, Set<String>> idle = new LinkedHashMap<>();
@@ -68,11 +70,7 @@ final class SafetyReport {
         unknown.forEach(
                 (why, parts) -> lines.add(phrases.say("rig.safety.unknown.for", String.join(", ", parts), why)));
         idle.forEach((why, parts) -> lines.add(phrases.say("rig.safety.none.for", String.join(", ", parts), why)));
-        answer.input()
-                .rig()
-                .knotEfficiency()
-                .ifPresent(share -> lines.add(
-                        phrases.say("rig.safety.knots_stated", String.format(Locale.ROOT, "%.0f", share * 100))));
+        lines.addAll(new StrengthWords(phrases, units).lines(answer));
         return lines;
     }
 }

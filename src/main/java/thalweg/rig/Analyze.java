@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -102,23 +103,26 @@ public final class Analyze {
         return forces;
     }
 
-    /** The hardest pull in each strand, in the order in which they are laid. */
+    /** The hardest pull in each strand, in the order in which they are laid; of a sling in the side that bears most. */
     private List<FindSafety.WorstTension> worstTensions(RigState steady) {
-        List<FindSafety.WorstTension> worst = new ArrayList<>();
+        Map<String, FindSafety.WorstTension> worst = new LinkedHashMap<>();
         for (int i = 0; i < steady.strands().size(); i++) {
             int strand = i;
             RigState at = highest(state -> state.strands().get(strand).tension().inKilonewtons());
             StrandPull pull = at.strands().get(strand);
-            worst.add(new FindSafety.WorstTension(pull.label(), pull.count(), pull.tension(), at.direction()));
+            worst.merge(
+                    pull.label(),
+                    new FindSafety.WorstTension(pull.label(), pull.count(), pull.tension(), at.direction()),
+                    FindSafety.WorstTension::harder);
         }
-        return worst;
+        return List.copyOf(worst.values());
     }
 
     private Optional<FrictionRange> friction() {
         return input.rig()
                 .sliding()
                 .map(sliding -> FindFriction.of(input))
-                .or(() -> input.rig().limiters().map(limiters -> FindLimitedFriction.of(input)));
+                .or(() -> input.rig().limiters().map(limiters -> FindSideFriction.of(input)));
     }
 
     private static double degrees(RigState state) {

@@ -55,6 +55,7 @@ final class CheckDraft {
             OptionalDouble strength = known(key + ".strength_kN", point.strengthKilonewtons(), Range.STRENGTH);
             double spread = withDefault(key + ".", "spread", point.spread(), Range.SPREAD, RigDefaults.SPREAD);
             traits.check(key, point);
+            Optional<RigSling> sling = point.sling().flatMap(stated -> sling(key, stated, at));
             if (findings.isEmpty()) {
                 PointTraits known = traits.of(point.traits());
                 points.add(new RigPoint(
@@ -63,10 +64,19 @@ final class CheckDraft {
                         known.bolt().map(BoltStrength::radial).or(() -> force(strength)),
                         spread,
                         point.holdsAlone(),
-                        known));
+                        known,
+                        point.is(),
+                        sling));
             }
         }
         return points;
+    }
+
+    private Optional<RigSling> sling(String key, SlingDraft sling, Optional<Vector3> at) {
+        SetupDraft rig = draft.rig();
+        boolean known = at.isPresent() && isSound(rig.focus());
+        OptionalDouble way = known ? OptionalDouble.of(at.get().distance(vector(rig.focus()))) : OptionalDouble.empty();
+        return new CheckSling(key, sling, this::refuse, assumed).result(rig.kind(), way);
     }
 
     private void checkName(String key, String name, Set<String> names) {
@@ -232,8 +242,11 @@ final class CheckDraft {
     }
 
     private static boolean isAt(PointDraft point, Vector3 place) {
-        boolean sound = point.at().size() >= 2 && point.at().stream().allMatch(Double::isFinite);
-        return sound && vector(point.at()).distance(place) < RigInput.ONE_PLACE_METRES;
+        return isSound(point.at()) && vector(point.at()).distance(place) < RigInput.ONE_PLACE_METRES;
+    }
+
+    private static boolean isSound(List<Double> place) {
+        return place.size() >= 2 && place.stream().allMatch(Double::isFinite);
     }
 
     private Optional<Vector3> place(String key, List<Double> numbers) {

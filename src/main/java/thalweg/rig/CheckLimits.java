@@ -91,13 +91,14 @@ final class CheckLimits {
         List<Double> metres = draft.metres().orElseThrow();
         boolean sound = true;
         for (int i = 0; i < metres.size(); i++) {
-            double leg = points.get(i).at().distance(focus);
+            double leg = way(points.get(i), focus);
             if (metres.get(i) <= 0 || metres.get(i) > leg - NONE) {
                 refuse.accept(
                         METRES,
                         "is " + Figures.plain(metres.get(i)) + " m for point "
                                 + points.get(i).name() + "; it must be above 0 and below the "
-                                + Figures.fixed(leg, 3) + " m from the focus to the point");
+                                + Figures.fixed(leg, 3) + " m from the focus to "
+                                + (Slung.endsBefore(points.get(i)) ? "the end of its sling" : "the point"));
                 sound = false;
             }
         }
@@ -107,7 +108,7 @@ final class CheckLimits {
     private Optional<List<Length>> found(List<RigPoint> points, Vector3 focus, List<Length> limits) {
         boolean sound = true;
         for (int i = 0; i < limits.size(); i++) {
-            if (limits.get(i).metres() > points.get(i).at().distance(focus) - NONE) {
+            if (limits.get(i).metres() > way(points.get(i), focus) - NONE) {
                 refuse.accept(
                         RANGE,
                         "lets the master slide up to point " + points.get(i).name()
@@ -123,5 +124,9 @@ final class CheckLimits {
             sound = false;
         }
         return sound ? Optional.of(limits) : Optional.empty();
+    }
+
+    private static double way(RigPoint point, Vector3 focus) {
+        return Slung.end(point, focus).distance(focus);
     }
 }

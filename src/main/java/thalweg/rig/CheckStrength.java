@@ -99,7 +99,8 @@ final class CheckStrength {
         List<Borne> parts = new ArrayList<>();
         for (PeakForces.InStrand strand : peaks.strands()) {
             bearing(input, Optional.of(strand.tension()))
-                    .ifPresent(peak -> parts.add(new Borne("the " + strand.label(), peak, input.strengthOfStrands(1))));
+                    .ifPresent(peak -> parts.add(
+                            new Borne("the " + strand.label(), peak, input.strengthOfStrands(strand.label(), 1))));
         }
         return parts;
     }

@@ -338,7 +338,7 @@ public final class CompareLayouts {
 
     private static double sparedWithFriction(RigInput input) {
         RigState steady = new RestState(input).under(input.load().toward());
-        return spared(input, new FrictionAllowance(steady, Optional.of(FindLimitedFriction.of(input))).most());
+        return spared(input, new FrictionAllowance(steady, Optional.of(FindSideFriction.of(input))).most());
     }
 
     private static double spared(RigInput input, double more) {

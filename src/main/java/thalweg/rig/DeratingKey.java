@@ -17,7 +17,9 @@ public enum DeratingKey {
     /** A part that nobody has looked at; ours is none, and that is said. */
     UNKNOWN,
     /** Textile of the age that is stated; ours is what {@link TextileAge} has of published tests. */
-    AGE;
+    AGE,
+    /** A sling that is choked round its point; ours is the 0.8 of sling trade tables. */
+    CHOKE;
 
     /** How a rig file and the settings name it. */
     public String word() {

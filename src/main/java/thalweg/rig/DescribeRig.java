@@ -18,6 +18,7 @@ final class DescribeRig {
         String slack = state.strands().stream()
                 .filter(strand -> !strand.loaded())
                 .map(StrandPull::label)
+                .distinct()
                 .collect(Collectors.joining(", "));
         return "The anchor seen from the front under " + load.weight().print(units) + " " + towards(state.direction())
                 + leaning(load.leanOut()) + ": " + points + "."
@@ -25,7 +26,16 @@ final class DescribeRig {
                         .map(angle -> " The widest angle between loaded strands is " + angle.print() + ".")
                         .orElse(" Only one strand is loaded, so there is no angle.")
                 + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".")
+                + slings(answer)
                 + knots(state);
+    }
+
+    private static String slings(RigAnswer answer) {
+        String slung = answer.input().points().stream()
+                .filter(point -> point.sling().isPresent())
+                .map(RigPoint::name)
+                .collect(Collectors.joining(", "));
+        return slung.isEmpty() ? "" : " Slung round, drawn as wide as stated: " + slung + ".";
     }
 
     private static String knots(RigState state) {

@@ -68,6 +68,16 @@ record Equilibrium(Network network, List<Double> lengths, double rounding, doubl
         return sum;
     }
 
+    /** The sum of the tensions that reach a point, at all of its nodes [kN]. */
+    Vector3 pullOnPoint(int point) {
+        int[] nodes = network.nodesOf(point);
+        Vector3 sum = pullOn(nodes[0]);
+        for (int i = 1; i < nodes.length; i++) {
+            sum = sum.plus(pullOn(nodes[i]));
+        }
+        return sum;
+    }
+
     /** Whether two nodes have run into one another. */
     boolean together(int one, int another) {
         return one == another || place(one).distance(place(another)) <= MET * rounding;

@@ -61,6 +61,9 @@ final class FindFriction {
         if (points.size() > 2) {
             return new FrictionRange(List.of(), THREE_OR_MORE);
         }
+        if (points.stream().anyMatch(point -> point.sling().isPresent())) {
+            return FindSideFriction.of(input);
+        }
         double friction = input.rig().sliding().orElseThrow().friction();
         FindFriction find = new FindFriction(input);
         double most = find.shareOfFirst(friction);

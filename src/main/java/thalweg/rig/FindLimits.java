@@ -14,7 +14,8 @@ import thalweg.units.Length;
  *
  * <p>On one closed strand of the same focus and material, without knots, the master takes up so much of the way to each
  * point as its load asks for. What it leaves of that way at the least, unloaded, is where the knot belongs: {@code
- * max(0, max over the range of (dist(focus, point) - dist(master, point) / (1 + strain)))}.
+ * max(0, max over the range of (dist(focus, point) - dist(master, point) / (1 + strain)))}. Where a sling goes round the
+ * point, its end stands for the point, as it hangs.
  */
 final class FindLimits {
 
@@ -70,9 +71,10 @@ final class FindLimits {
 
     /** How much of the way from the focus to a point is on the master's side of its knot, at the least [m]. */
     private double takenUp(int point, RigState state) {
-        double strain = state.strands().get(0).tension().inKilonewtons() / stiffness;
-        Vector3 at = points.get(point).at();
-        return focus.distance(at) - state.master().distance(at) / (1 + strain);
+        StrandPull loop = state.strands().get(0);
+        double strain = loop.tension().inKilonewtons() / stiffness;
+        Vector3 laidTo = Slung.end(points.get(point), focus);
+        return focus.distance(laidTo) - state.master().distance(loop.path().get(2 * point)) / (1 + strain);
     }
 
     /** The most over all directions: of those looked at, and then between the neighbours of the best of them. */

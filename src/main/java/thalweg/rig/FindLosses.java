@@ -1,8 +1,13 @@
 package thalweg.rig;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import thalweg.units.Force;
 import thalweg.units.Length;
@@ -30,13 +35,17 @@ final class FindLosses {
                 .toList();
     }
 
-    /** The cut of each strand, in the order in which they are laid. */
+    /** The cut of each strand, in the order in which they are laid; a sling is one strand, and a cut of any side opens it. */
     static List<StrandCut> cuts(RigInput input, List<PointLoss> losses) {
         List<StrandCut> cuts = new ArrayList<>();
-        List<Strand> strands = LayStrands.of(input).strands();
-        for (int i = 0; i < strands.size(); i++) {
-            boolean leg = i < losses.size() && input.rig().kind().hasLegs();
-            cuts.add(leg ? asLoss(strands.get(i), losses.get(i)) : alone(strands.get(i)));
+        Set<String> labels = new HashSet<>();
+        for (Strand strand : LayStrands.of(input).strands()) {
+            if (labels.add(strand.label())) {
+                cuts.add(StrandNames.leggedPoint(input, strand.label())
+                        .or(() -> StrandNames.slungPoint(input, strand.label()))
+                        .map(point -> asLoss(strand, losses.get(point)))
+                        .orElseGet(() -> alone(strand)));
+            }
         }
         return cuts;
     }
@@ -73,16 +82,21 @@ final class FindLosses {
     private PeakForces forces(Splice spliced, Motion.Peaks peaks) {
         Network left = spliced.whole();
         double[] tensions = spliced.tensions(peaks.strands());
-        List<PeakForces.OnPoint> onPoints = IntStream.range(0, left.fixed().size())
-                .filter(point ->
-                        left.strands().stream().anyMatch(strand -> strand.path().contains(point)))
+        List<PeakForces.OnPoint> onPoints = IntStream.range(0, input.points().size())
+                .filter(point -> left.strands().stream()
+                        .anyMatch(strand -> Arrays.stream(left.nodesOf(point))
+                                .anyMatch(node -> strand.path().contains(node))))
                 .mapToObj(point -> new PeakForces.OnPoint(
                         input.points().get(point).name(),
                         Force.kilonewtons(peaks.points()[point]),
                         Force.kilonewtons(peaks.counted()[point])))
                 .toList();
-        List<PeakForces.InStrand> inStrands = IntStream.range(0, left.strands().size())
-                .mapToObj(i -> new PeakForces.InStrand(left.strands().get(i).label(), Force.kilonewtons(tensions[i])))
+        Map<String, Double> hardest = new LinkedHashMap<>();
+        for (int i = 0; i < left.strands().size(); i++) {
+            hardest.merge(left.strands().get(i).label(), tensions[i], Math::max);
+        }
+        List<PeakForces.InStrand> inStrands = hardest.entrySet().stream()
+                .map(strand -> new PeakForces.InStrand(strand.getKey(), Force.kilonewtons(strand.getValue())))
                 .toList();
         return new PeakForces(onPoints, inStrands, Force.kilonewtons(peaks.held()), peaks.rising());
     }

@@ -11,23 +11,39 @@ final class FindMaterial {
     private static final int LOOP = 2;
 
     private final RigInput input;
-    private final Network network;
+
+    /** All strands but those of slings. */
+    private final List<Strand> strands;
 
     private FindMaterial(RigInput input) {
         this.input = input;
-        this.network = LayStrands.of(input);
+        this.strands = LayStrands.of(input).strands().stream()
+                .filter(strand -> StrandNames.slungPoint(input, strand.label()).isEmpty())
+                .toList();
     }
 
     static RigMaterial of(RigInput input) {
         FindMaterial find = new FindMaterial(input);
-        return new RigMaterial(find.pieces(), input.points().size() + 1, find.knots());
+        List<RigMaterial.Piece> pieces = new ArrayList<>(find.pieces());
+        List<String> unknown = new ArrayList<>();
+        int slings = 0;
+        int legs = 0;
+        for (int i = 0; i < input.points().size(); i++) {
+            RigPoint point = input.points().get(i);
+            if (point.sling().isPresent()) {
+                slings++;
+                legs += Slung.isLeg(point) ? 1 : 0;
+                FindSlingMaterial.of(input, i).ifPresentOrElse(pieces::add, () -> unknown.add(point.name()));
+            }
+        }
+        return new RigMaterial(pieces, input.points().size() + 1 - legs, find.knots() + slings, slings > 0, unknown);
     }
 
     private List<RigMaterial.Piece> pieces() {
         return switch (input.rig().kind()) {
             case SINGLE -> legs();
             case FOCUSED -> {
-                double knot = LOOP * input.points().size() * TakeUp.MASTER_KNOT_METRES;
+                double knot = LOOP * strands.size() * TakeUp.MASTER_KNOT_METRES;
                 yield isGathered()
                         ? loop(knot, "one loop through all points, gathered in a knot at the master")
                         : legs();
@@ -42,11 +58,11 @@ final class FindMaterial {
 
     /** Whether one loop through all points is gathered in a knot at the master. */
     private boolean isGathered() {
-        return input.rig().strands() == LOOP && input.points().size() > 1;
+        return input.rig().strands() == LOOP && strands.size() > 1;
     }
 
     private int limiters() {
-        return network.free().size() - 1;
+        return input.rig().limiters().isPresent() ? 2 : 0;
     }
 
     /** The bend that closes a loop, the knot that gathers legs, limiter knots, and a loop in each end of a lone strand. */
@@ -60,14 +76,14 @@ final class FindMaterial {
     }
 
     private int legKnots() {
-        return network.strands().stream()
+        return strands.stream()
                 .mapToInt(leg -> leg.count() / LOOP + 2 * (leg.count() % LOOP))
                 .sum();
     }
 
     /** Everything from one piece, closed by one ring bend. */
     private List<RigMaterial.Piece> loop(double knots, String what) {
-        double spans = network.strands().stream()
+        double spans = strands.stream()
                 .mapToDouble(strand -> strand.count() * strand.unloadedMetres())
                 .sum();
         return List.of(new RigMaterial.Piece(1, new Length(spans + knots + TakeUp.ringBend()), what));
@@ -76,7 +92,7 @@ final class FindMaterial {
     /** Each leg by itself: its strands in pairs as loops, and one that is over as a strand with a loop in each end. */
     private List<RigMaterial.Piece> legs() {
         List<RigMaterial.Piece> pieces = new ArrayList<>();
-        for (Strand leg : network.strands()) {
+        for (Strand leg : strands) {
             int pairs = leg.count() / LOOP;
             if (pairs > 0) {
                 pieces.add(new RigMaterial.Piece(

@@ -34,18 +34,18 @@ public final class FindPeakRange {
 
     private final RigAnswer answer;
     private final RigInput input;
-    private final List<Vector3> points;
+    private final int points;
 
     private FindPeakRange(RigAnswer answer) {
         this.answer = answer;
         this.input = answer.input();
-        this.points = input.points().stream().map(RigPoint::at).toList();
+        this.points = input.points().size();
     }
 
     /** The range of the peaks of an answer. */
     public static PeakRange of(RigAnswer answer) {
         FindPeakRange find = new FindPeakRange(answer);
-        return new PeakRange(IntStream.range(0, find.points.size())
+        return new PeakRange(IntStream.range(0, find.points)
                 .filter(point -> answer.losses().get(point).held())
                 .mapToObj(find::loss)
                 .toList());
@@ -84,20 +84,19 @@ public final class FindPeakRange {
     private PeakRange.Loss loss(int lost) {
         Optional<PeakForces> nominal =
                 answer.losses().get(lost).aftermath().orElseThrow().peaks();
-        Tally tally = new Tally(points.size());
-        List<Strand> left = LayStrands.without(input, lost).orElseThrow();
+        Tally tally = new Tally(points);
         Network whole = LayStrands.of(input);
         for (double stiffness : stiffnesses()) {
             for (double slack : SLACKS) {
-                if (slack == 0 || hasLegs(left)) {
+                if (slack == 0 || hasLegs(whole)) {
                     for (Angle toward : directions()) {
-                        tally.take(peaks(whole, left, lost, stiffness, slack, toward));
+                        tally.take(peaks(whole, lost, stiffness, slack, toward));
                     }
                 }
             }
         }
         List<PeakRange.OnPoint> onPoints = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
+        for (int i = 0; i < points; i++) {
             String name = input.points().get(i).name();
             Optional<Force> known = nominal.flatMap(peaks -> peaks.on(name));
             int point = i;
@@ -110,38 +109,37 @@ public final class FindPeakRange {
         return new PeakRange.Loss(input.points().get(lost).name(), onPoints, tally.complete, tally.rising);
     }
 
-    private Optional<Motion.Peaks> peaks(
-            Network whole, List<Strand> left, int lost, double stiffness, double slack, Angle toward) {
+    private Optional<Motion.Peaks> peaks(Network whole, int lost, double stiffness, double slack, Angle toward) {
         Vector3 down = input.load().direction(toward);
-        Network intact = new Network(whole.fixed(), whole.free(), varied(whole.strands(), lost, stiffness, slack));
+        Network intact = whole.with(varied(whole.strands(), lost, stiffness, slack));
         Vector3 from = FindEquilibrium.of(
                         intact, down.times(input.load().weight().inKilonewtons()))
                 .master();
-        Network after = new Network(points, List.of(from), varied(left, lost, stiffness, slack));
+        Network left = LayStrands.left(input, lost, from).orElseThrow();
+        Network after = Splice.of(left.with(varied(left.strands(), lost, stiffness, slack)))
+                .network();
         HangingMass mass = new HangingMass(after, input.load(), down);
-        return Motion.of(mass, input.load(), points.size(), Motion.PRECISION, seconds(after, from, down));
+        return Motion.of(mass, input.load(), points, Motion.PRECISION, seconds(after, from, down));
     }
 
-    /** Strands with another stiffness, and with slack where a leg does not go to the point that is lost. */
+    /** Strands with another stiffness, all by one factor, and with slack in the legs of points that are not lost. */
     private List<Strand> varied(List<Strand> strands, int lost, double stiffness, double slack) {
+        double times = stiffness / input.rig().stiffness().inKilonewtons();
         return strands.stream()
-                .map(strand -> new Strand(
-                        strand.label(),
-                        strand.path(),
-                        strand.closed(),
-                        strand.unloadedMetres()
-                                + (isLeg(strand) && !strand.path().contains(lost) ? slack : 0),
-                        stiffness,
-                        strand.count()))
+                .map(strand -> strand.varied(times, isLegOfAnother(strand, lost) ? slack : 0))
                 .toList();
     }
 
-    private boolean hasLegs(List<Strand> strands) {
-        return strands.stream().anyMatch(this::isLeg);
+    private boolean hasLegs(Network network) {
+        return network.strands().stream()
+                .anyMatch(
+                        strand -> StrandNames.leggedPoint(input, strand.label()).isPresent());
     }
 
-    private boolean isLeg(Strand strand) {
-        return !strand.closed() && strand.path().stream().anyMatch(node -> node < points.size());
+    private boolean isLegOfAnother(Strand strand, int lost) {
+        return StrandNames.leggedPoint(input, strand.label())
+                .filter(point -> point != lost)
+                .isPresent();
     }
 
     /** Until the free fall is over and the softest spring has swung one and a half times; at least the usual time. */

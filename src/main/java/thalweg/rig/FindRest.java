@@ -20,7 +20,7 @@ final class FindRest {
     /**
      * The state of rest.
      *
-     * @param network whose knots tie strands end to end, and whose free nodes start anywhere
+     * @param network whose knots tie strands end to end or are ends of slings, and whose free nodes start anywhere
      * @param load on the master, not of length 0 [kN]
      */
     static Equilibrium of(Network network, Vector3 load) {
@@ -37,12 +37,15 @@ final class FindRest {
         return off.restored(FindEquilibrium.of(off.network(), load));
     }
 
-    /** The knots against which the master may come to rest: those next to it on a strand along which it slides. */
+    /**
+     * The knots against which the master may come to rest: those next to it at the ends of a strand along which it slides.
+     * A closed strand ends nowhere and slides through the ends of slings.
+     */
     private static Set<Integer> besideTheMaster(Network network) {
         Set<Integer> knots = new TreeSet<>();
         for (Strand strand : network.strands()) {
             List<Integer> path = strand.path();
-            for (int i = 1; i + 1 < path.size(); i++) {
+            for (int i = 1; i + 1 < path.size() && !strand.closed(); i++) {
                 if (path.get(i) == network.master()) {
                     knots.add(path.get(i - 1));
                     knots.add(path.get(i + 1));
@@ -69,7 +72,7 @@ final class FindRest {
         List<Strand> strands = network.strands().stream()
                 .map(strand -> merged(strand, knot, network.master()))
                 .toList();
-        return new Network(network.fixed(), free, strands);
+        return new Network(network.fixed(), network.owners(), free, strands);
     }
 
     private static Strand merged(Strand strand, int knot, int master) {

@@ -37,7 +37,13 @@ final class FindSafety {
      * @param tension in one of them
      * @param direction of the load at which it happens
      */
-    record WorstTension(String label, int count, Force tension, Angle direction) {}
+    record WorstTension(String label, int count, Force tension, Angle direction) {
+
+        /** This or another of the same name; this where both are alike. */
+        WorstTension harder(WorstTension other) {
+            return other.tension().compareTo(tension) > 0 ? other : this;
+        }
+    }
 
     /**
      * A force on a part.
@@ -109,7 +115,7 @@ final class FindSafety {
     }
 
     private PartSafety strand(WorstTension worst) {
-        PartStrength strength = input.strengthOfStrands(worst.count());
+        PartStrength strength = input.strengthOfStrands(worst.label(), worst.count());
         Borne hardest = Borne.of(new Force(worst.tension().newtons() * worst.count() * allowance.most()));
         List<AfterLoss> after = after(loss -> isLeft(worst.label(), loss), peaks -> in(peaks, worst));
         return new PartSafety(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathIllegalStateException;
 
@@ -25,9 +26,13 @@ final class HangingMass {
     /** Points, then the mass. */
     private final List<Vector3> fixed;
 
+    /** For each point the nodes that belong to it. */
+    private final int[][] nodes;
+
     private final List<Strand> strands;
     private final Vector3 weight;
     private final int mass;
+    private final boolean roped;
 
     private final Energy energy;
     private final Optional<FindEquilibrium> massless;
@@ -48,6 +53,9 @@ final class HangingMass {
         Vector3 master = network.free().get(network.free().size() - 1);
         List<Vector3> free = new ArrayList<>(network.free());
         this.mass = points;
+        this.nodes = new int[points][];
+        Arrays.setAll(nodes, network::nodesOf);
+        this.roped = out > 0;
         this.weight = direction.times(weighs);
         this.strands = new ArrayList<>();
         if (out == 0) {
@@ -132,9 +140,16 @@ final class HangingMass {
 
     /** How hard a point is pulled [kN]. */
     double pullOn(int point) {
-        double x = pulls[3 * point];
-        double y = pulls[3 * point + 1];
-        double z = pulls[3 * point + 2];
+        int own = nodes[point][0];
+        double x = pulls[3 * own];
+        double y = pulls[3 * own + 1];
+        double z = pulls[3 * own + 2];
+        for (int i = 1; i < nodes[point].length; i++) {
+            int other = nodes[point][i];
+            x += pulls[3 * other];
+            y += pulls[3 * other + 1];
+            z += pulls[3 * other + 2];
+        }
         return Math.sqrt(x * x + y * y + z * z);
     }
 
@@ -162,7 +177,7 @@ final class HangingMass {
     /**
      * A number that changes its sign where a strand becomes taut or slack, above 0 where it is taut.
      *
-     * <p>How long a slack strand is can be told where the mass is the master. On a rope it cannot, and the strand
+     * <p>How long a slack strand is can be told where nothing is massless. Else it cannot, and the strand
      * counts as taut from a small tension on. That tension is another one for each, since strands in a row become taut at
      * one time and two such numbers with their zero in one place cannot be told apart.
      */
@@ -179,19 +194,30 @@ final class HangingMass {
     }
 
     /**
-     * The stiffest spring that the mass can feel [kN/m]: the rope, or the strands where it hangs on them directly.
+     * A spring that is as stiff as any that the mass can feel [kN/m]: the rope, or the strands where it hangs on them
+     * directly. Where strands in a row hold it, both those at the mass and those at the points are too stiff.
      */
     double stiffest() {
-        Strand last = strands.get(strands.size() - 1);
-        return massless.isPresent()
-                ? last.stiffnessKilonewtons() / last.unloadedMetres()
-                : strands.stream()
-                        .mapToDouble(strand -> strand.stretches()
-                                * strand.stretches()
-                                * strand.count()
-                                * strand.stiffnessKilonewtons()
-                                / strand.unloadedMetres())
-                        .sum();
+        if (roped) {
+            Strand last = strands.get(strands.size() - 1);
+            return last.stiffnessKilonewtons() / last.unloadedMetres();
+        }
+        return massless.isEmpty()
+                ? springs(strand -> true)
+                : Math.min(
+                        springs(strand -> strand.path().contains(mass)),
+                        springs(strand -> strand.path().stream().anyMatch(node -> node < mass)));
+    }
+
+    private double springs(Predicate<Strand> which) {
+        return strands.stream()
+                .filter(which)
+                .mapToDouble(strand -> strand.stretches()
+                        * strand.stretches()
+                        * strand.count()
+                        * strand.stiffnessKilonewtons()
+                        / strand.unloadedMetres())
+                .sum();
     }
 
     @Override

@@ -59,7 +59,7 @@ public enum Knot {
         /** Derived from Gaines, "Rappelling", 2013, p. 15. */
         GAINES(FactorSource.DERIVED, "after Gaines, Rappelling, 2013"),
         /** From memory, unconfirmed. */
-        MEMORY(FactorSource.MEMORY, "unconfirmed");
+        MEMORY(FactorSource.MEMORY, "from memory");
 
         private final FactorSource kind;
         private final String words;
@@ -76,11 +76,6 @@ public enum Knot {
         /** As it stands in a sentence. */
         String words() {
             return words;
-        }
-
-        /** Under which the phrases keep what it is called. */
-        public String key() {
-            return "rig.knot_source." + name().toLowerCase(Locale.ROOT);
         }
     }
 
@@ -117,13 +112,14 @@ public enum Knot {
 
     /** What it leaves, as one factor of a strength. */
     StrengthFactor factor() {
-        return new StrengthFactor(
-                StrengthChain.KNOT,
-                low,
-                nominal,
-                high,
-                nominalSource.kind(),
-                word().replace('_', ' ').replace("mans", "man's") + ", " + nominalSource.words());
+        String name = word().replace('_', ' ').replace("mans", "man's");
+        String nominally = nominalSource == Source.MEMORY ? "" : ", " + nominalSource.words();
+        String bounds = lowSource == highSource
+                ? "range " + lowSource.words()
+                : "low " + lowSource.words() + ", high " + highSource.words();
+        String words =
+                name + nominally + (lowSource == nominalSource && highSource == nominalSource ? "" : "; " + bounds);
+        return new StrengthFactor(StrengthChain.KNOT, low, nominal, high, nominalSource.kind(), words);
     }
 
     /** How a rig file names it. */

@@ -63,23 +63,32 @@ public record PartSafety(String part, Kind kind, PartStrength strength, Times st
             return ratio.isPresent() ? Figures.times(ratio.getAsDouble()) : "";
         }
 
-        /** What it would be if the strength were so many times as much, in digits that are never rounded up. */
         private String printTimes(double factor) {
             return ratio.isPresent() ? Figures.times(ratio.getAsDouble() * factor) : "";
         }
+    }
 
-        /**
-         * Between what and what it lies for a strand whose knot was chosen by its name, as "4.50 to 6.40".
-         *
-         * @param knot whose nominal share the ratio was computed with
-         */
-        public String printRange(Knot knot) {
-            double nominal = knot.nominal().left();
-            return ratio.isEmpty()
-                    ? ""
-                    : printTimes(knot.low().left() / nominal) + " to "
-                            + printTimes(knot.high().left() / nominal);
-        }
+    /** How much of the nominal strength the least is that is taken to be left [-], 1 where there is no range. */
+    public double leastShare() {
+        return share(strength.low());
+    }
+
+    /**
+     * Between what and what a ratio lies by what is known of the factors, as "4.50 to 6.40"; empty text where there is no
+     * range or no ratio.
+     *
+     * @param times one of its two
+     */
+    public String printRange(Times times) {
+        return times.ratio().isEmpty() || !strength.isRange()
+                ? ""
+                : times.printTimes(leastShare()) + " to " + times.printTimes(share(strength.high()));
+    }
+
+    private double share(Optional<Force> bound) {
+        return bound.isPresent() && strength.left().isPresent()
+                ? bound.get().newtons() / strength.left().get().newtons()
+                : 1;
     }
 
     /** Whether it is a strand, which its knots weaken. */

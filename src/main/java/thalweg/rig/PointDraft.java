@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
  * @param spread [-]
  * @param holdsAlone the belief, where there is one
  * @param traits what else is stated
+ * @param is what the point is
+ * @param sling what is slung round it
  */
 public record PointDraft(
         String name,
@@ -20,25 +22,35 @@ public record PointDraft(
         OptionalDouble strengthKilonewtons,
         OptionalDouble spread,
         Optional<Boolean> holdsAlone,
-        PointTraitsDraft traits) {
+        PointTraitsDraft traits,
+        Optional<PointKind> is,
+        Optional<SlingDraft> sling) {
 
     public PointDraft {
         at = List.copyOf(at);
     }
 
-    /** A point of which nothing else is stated. */
+    /** A point of which nobody said what it is, with nothing slung round it. */
     public PointDraft(
             String name,
             List<Double> at,
             OptionalDouble strengthKilonewtons,
             OptionalDouble spread,
             Optional<Boolean> holdsAlone) {
-        this(name, at, strengthKilonewtons, spread, holdsAlone, PointTraitsDraft.NONE);
+        this(
+                name,
+                at,
+                strengthKilonewtons,
+                spread,
+                holdsAlone,
+                PointTraitsDraft.NONE,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** The same point, of which that is stated. */
     public PointDraft withTraits(PointTraitsDraft other) {
-        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, other);
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, other, is, sling);
     }
 
     /** A point of which only name and place are stated. */
@@ -56,6 +68,18 @@ public record PointDraft(
                         .orElse(OptionalDouble.empty()),
                 withSpread ? OptionalDouble.of(point.spread()) : OptionalDouble.empty(),
                 point.holdsAlone(),
-                PointTraitsDraft.of(point.traits()));
+                PointTraitsDraft.of(point.traits()),
+                point.is(),
+                point.sling().map(SlingDraft::of));
+    }
+
+    /** The same point, of which it is stated, or not, what it is and what is slung round it. */
+    public PointDraft withSling(Optional<PointKind> what, Optional<SlingDraft> draft) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, traits, what, draft);
+    }
+
+    /** The same point with something slung round it. */
+    public PointDraft slungWith(PointKind what, SlingDraft draft) {
+        return withSling(Optional.of(what), Optional.of(draft));
     }
 }

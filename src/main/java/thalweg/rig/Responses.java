@@ -101,7 +101,7 @@ final class Responses {
     double[] atRest(int failed, double place) {
         Equilibrium rest = equilibrium(failed, direction(place));
         return IntStream.range(0, points)
-                .mapToDouble(point -> input.points().get(point).counted(rest.pullOn(point)))
+                .mapToDouble(point -> input.points().get(point).counted(rest.pullOnPoint(point)))
                 .toArray();
     }
 

@@ -36,7 +36,7 @@ final class RestState {
     private List<PointForce> forces(Equilibrium rest) {
         List<Vector3> pulls = new ArrayList<>();
         for (int i = 0; i < input.points().size(); i++) {
-            pulls.add(rest.pullOn(i));
+            pulls.add(rest.pullOnPoint(i));
         }
         double sum = pulls.stream().mapToDouble(Vector3::length).sum();
         List<PointForce> forces = new ArrayList<>();
@@ -73,12 +73,12 @@ final class RestState {
     private List<KnotPlace> knots(Equilibrium rest) {
         List<KnotPlace> knots = new ArrayList<>();
         for (Strand strand : network.strands()) {
-            int point = strand.path().get(0);
             int end = strand.path().get(strand.path().size() - 1);
-            boolean leg = point < network.fixed().size() && !strand.closed();
-            if (leg && end >= network.fixed().size() && end != network.master()) {
-                boolean met = rest.together(end, network.master());
-                knots.add(new KnotPlace(input.points().get(point).name(), rest.place(end), met));
+            if (end != network.master()) {
+                StrandNames.leggedPoint(input, strand.label()).ifPresent(point -> {
+                    boolean met = rest.together(end, network.master());
+                    knots.add(new KnotPlace(input.points().get(point).name(), rest.place(end), met));
+                });
             }
         }
         return knots;

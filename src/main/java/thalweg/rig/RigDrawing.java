@@ -87,6 +87,7 @@ public final class RigDrawing {
         marks.add(spot(state.master()));
 
         List<Shape> shapes = new ArrayList<>(cross(answer.input().rig().focus()));
+        shapes.addAll(widths());
         shapes.addAll(before);
         shapes.addAll(strands);
         shapes.addAll(arrows);
@@ -105,6 +106,16 @@ public final class RigDrawing {
         String words = loss.map(lost -> DescribeRig.of(answer, lost, units))
                 .orElseGet(() -> DescribeRig.of(answer, state, units));
         return new Drawing(shapes, words);
+    }
+
+    /** What is slung round, as wide as it is where the sling leaves it. */
+    private List<Shape> widths() {
+        return SlingNodes.of(answer.input()).slung().stream()
+                .flatMap(slung -> slung.stream())
+                .map(Slung::sides)
+                .filter(sides -> sides.size() > 1)
+                .map(sides -> (Shape) new Shape.Line(spot(sides.get(0)), spot(sides.get(1)), Ink.MAIN, false, false))
+                .toList();
     }
 
     private boolean lost(int point) {
@@ -194,6 +205,7 @@ public final class RigDrawing {
     private double extent() {
         List<Vector3> places = new ArrayList<>(
                 answer.input().points().stream().map(RigPoint::at).toList());
+        SlingNodes.of(answer.input()).slung().forEach(slung -> slung.ifPresent(lies -> places.addAll(lies.sides())));
         places.add(state.master());
         places.add(answer.steady().master());
         places.add(answer.input().rig().focus());

@@ -44,10 +44,14 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
                 throw new IllegalArgumentException("points and focus are in different places");
             }
             int point = i;
+            RigPoint laidTo = points.get(i);
             boolean legless = rig.limiters()
                     .map(limiters -> limiters.fromFocus().get(point).metres())
-                    .filter(metres -> !(metres < at.distance(rig.focus())))
+                    .filter(metres -> !(metres < Slung.end(laidTo, rig.focus()).distance(rig.focus())))
                     .isPresent();
+            if (Slung.isLeg(laidTo) && !rig.kind().takesSlingsAsLegs()) {
+                throw new IllegalArgumentException("a sling ends where the rest of the rig is laid to it");
+            }
             if (legless) {
                 throw new IllegalArgumentException("a limiter knot leaves its leg a length");
             }
@@ -62,10 +66,14 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
     /**
      * What parallel strands of this rig are taken to hold together.
      *
+     * @param label of the strand; a sling has strands of its own
      * @param count of them, 1 or more
      */
-    public PartStrength strengthOfStrands(int count) {
-        return FindStrength.of(this, count);
+    public PartStrength strengthOfStrands(String label, int count) {
+        return StrandNames.slungPoint(this, label)
+                .flatMap(point -> points.get(point).sling())
+                .map(sling -> SlingStrength.of(sling, label, count, rig.traits().derating()))
+                .orElseGet(() -> FindStrength.of(this, count));
     }
 
     /** What the connector in a point is taken to hold, the way it is pulled; empty where nobody stated one. */

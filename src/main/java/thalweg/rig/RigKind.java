@@ -50,6 +50,11 @@ public enum RigKind {
         return this == SINGLE || this == FOCUSED || this == LIMITED;
     }
 
+    /** Whether a sling may reach from its point to the master and be the leg. */
+    boolean takesSlingsAsLegs() {
+        return this == SINGLE || this == FOCUSED;
+    }
+
     /** Whether a rig of this kind may state that key of the rig object. */
     public boolean takes(String key) {
         return COMMON.contains(key) || ownKeys().contains(key);

@@ -7,14 +7,16 @@ import thalweg.units.UnitSystem;
 /**
  * What a layout takes of webbing or cord, cut from the reel and unstretched, and of connectors.
  *
- * <p>{@link TakeUp} says what knots and tails are taken for. What goes round a tree, a boulder or a thread is not in it,
- * since the calculator knows where a point is and not how thick.
+ * <p>{@link TakeUp} says what knots and tails are taken for. What goes round a tree, a boulder or a thread is in it where
+ * a sling is stated and the girth with it.
  *
- * @param pieces to cut, one or more
+ * @param pieces to cut, one or more unless all that there is are slings of unknown girth
  * @param connectors one for each point and one at the master; a strand that goes round its point needs none there
  * @param knots to tie where everything is tied on the spot, 1 or more
+ * @param slung whether something is slung round a point
+ * @param unknown the points whose slings are not in the pieces, since nobody stated the girth
  */
-public record RigMaterial(List<Piece> pieces, int connectors, int knots) {
+public record RigMaterial(List<Piece> pieces, int connectors, int knots, boolean slung, List<String> unknown) {
 
     /**
      * Pieces of one length.
@@ -34,8 +36,9 @@ public record RigMaterial(List<Piece> pieces, int connectors, int knots) {
 
     public RigMaterial {
         pieces = List.copyOf(pieces);
-        if (pieces.isEmpty() || connectors < 2 || knots < 1) {
-            throw new IllegalArgumentException("a rig takes a piece, a knot and two connectors, or more");
+        unknown = List.copyOf(unknown);
+        if ((pieces.isEmpty() && unknown.isEmpty()) || connectors < 1 || knots < 1) {
+            throw new IllegalArgumentException("a rig takes a piece, a knot and a connector, or more");
         }
     }
 

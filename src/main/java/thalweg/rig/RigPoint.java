@@ -13,6 +13,8 @@ import thalweg.units.Force;
  * @param spread log-standard-deviation of that belief [-], 0 or more
  * @param holdsAlone whether somebody believes that it would hold the whole load by itself; empty where unknown
  * @param traits what else is known of it
+ * @param is what the point is; empty where nobody said
+ * @param sling what is slung round it; empty where the rig is clipped or tied to the point itself
  */
 public record RigPoint(
         String name,
@@ -20,7 +22,9 @@ public record RigPoint(
         Optional<Force> strength,
         double spread,
         Optional<Boolean> holdsAlone,
-        PointTraits traits) {
+        PointTraits traits,
+        Optional<PointKind> is,
+        Optional<RigSling> sling) {
 
     public RigPoint {
         if (name.isBlank() || !Double.isFinite(spread) || spread < 0) {
@@ -34,9 +38,9 @@ public record RigPoint(
         }
     }
 
-    /** A point of which nothing else is known. */
+    /** A point of which nothing else is known, with nothing slung round it. */
     public RigPoint(String name, Vector3 at, Optional<Force> strength, double spread, Optional<Boolean> holdsAlone) {
-        this(name, at, strength, spread, holdsAlone, PointTraits.NONE);
+        this(name, at, strength, spread, holdsAlone, PointTraits.NONE, Optional.empty(), Optional.empty());
     }
 
     /**

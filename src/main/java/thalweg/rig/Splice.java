@@ -45,7 +45,7 @@ record Splice(Network whole, Network network, List<Chain> chains, List<Integer> 
                 .skip(whole.fixed().size())
                 .map(node -> whole.free().get(node - whole.fixed().size()))
                 .toList();
-        return new Splice(whole, new Network(whole.fixed(), free, strands), chains, kept);
+        return new Splice(whole, new Network(whole.fixed(), whole.owners(), free, strands), chains, kept);
     }
 
     private static boolean splice(int knot, List<Chain> chains) {

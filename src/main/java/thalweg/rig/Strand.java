@@ -40,6 +40,16 @@ record Strand(
         return new Strand(label, path, true, unloadedMetres, stiffness, count);
     }
 
+    /** The same strand through other nodes. */
+    Strand along(List<Integer> nodes) {
+        return new Strand(label, nodes, closed, unloadedMetres, stiffnessKilonewtons, count);
+    }
+
+    /** The same strand, so many times as stiff, and longer by a slack [m]. */
+    Strand varied(double times, double slack) {
+        return new Strand(label, path, closed, unloadedMetres + slack, stiffnessKilonewtons * times, count);
+    }
+
     /** How many straight stretches it has. */
     int stretches() {
         return closed ? path.size() : path.size() - 1;

@@ -34,9 +34,14 @@ public record StrengthFactor(String name, double low, double nominal, double hig
         return low < high;
     }
 
-    /** As one line for a person: "condition 0.5: worn (our choice)". */
+    /** As one line for a person: "condition 0.5, our choice: found worn". */
     public String print() {
-        String range = isRange() ? " (" + Figures.plain(low) + " to " + Figures.plain(high) + ")" : "";
-        return name + " " + Figures.plain(nominal) + range + ": " + words + " (" + source.words() + ")";
+        String range = isRange() ? " (" + figure(low) + " to " + figure(high) + ")" : "";
+        return name + " " + figure(nominal) + range + ", " + source.words() + ": " + words;
+    }
+
+    /** With up to three decimals: no factor is known better. */
+    private static String figure(double share) {
+        return Figures.plain(Math.rint(share * 1000) / 1000);
     }
 }

@@ -14,16 +14,18 @@ import thalweg.rig.PartSafety;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
+import thalweg.rig.RigCaution;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDrawing;
 import thalweg.rig.RigInput;
-import thalweg.rig.RigMaterial;
 import thalweg.rig.Sliding;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
+import thalweg.sheet.SlingWords;
+import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
@@ -72,7 +74,7 @@ final class AnalysisView {
                 entry.content().by(),
                 entry.content().program(),
                 input.name(),
-                new LaidWords(phrases, units).sentence(input),
+                layout(answer),
                 load(input),
                 answer.steady().points().stream()
                         .map(point -> new AnalysisFigures.PointFigures(
@@ -94,18 +96,30 @@ final class AnalysisView {
                         .toList(),
                 answer.safety().stream()
                         .map(part -> new AnalysisFigures.SafetyLine(
-                                part.part(), times(part.steady()), times(part.afterLoss())))
+                                part.part(), times(part, part.steady()), times(part, part.afterLoss())))
                         .toList(),
-                phrases.say(
-                        "rig.material.sheet",
-                        RigMaterial.print(answer.material().total(), units),
-                        answer.material().connectors()),
+                new StrengthWords(phrases, units).lines(answer),
+                new SlingWords(phrases, units).material(answer.material()),
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),
                 RigDrawing.of(answer, units),
                 remarks,
                 changes);
+    }
+
+    /** How the strands are laid, and what is slung round points, with what no figure covers of them. */
+    private String layout(RigAnswer answer) {
+        List<String> parts = new ArrayList<>();
+        parts.add(new LaidWords(phrases, units).sentence(answer.input()));
+        List<String> slings = new SlingWords(phrases, units).sentences(answer);
+        if (!slings.isEmpty()) {
+            parts.addAll(slings);
+            RigCaution.of(answer).stream()
+                    .filter(RigCaution::isNatural)
+                    .forEach(caution -> parts.add(phrases.say(caution.key())));
+        }
+        return String.join(" ", parts);
     }
 
     private static LossFigures loss(PointLoss loss) {
@@ -124,9 +138,12 @@ final class AnalysisView {
                                 after.peaks().map(PeakForces::rising).orElse(false))));
     }
 
-    private String times(PartSafety.Times times) {
+    private String times(PartSafety part, PartSafety.Times times) {
         if (times.ratio().isPresent()) {
-            return phrases.say("rig.safety.times.where", times.print(), times.why());
+            String range = part.printRange(times);
+            return range.isEmpty()
+                    ? phrases.say("rig.safety.times.where", times.print(), times.why())
+                    : phrases.say("rig.safety.times.range.where", times.print(), range, times.why());
         }
         return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
     }
@@ -143,6 +160,7 @@ final class AnalysisView {
             case "rope_out_m" -> input.load().ropeOut().printFine(units);
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);
+            case "sling_EA_kN" -> input.rig().stiffness().print(units);
             case "strands" -> Integer.toString(input.rig().strands());
             case "slider_strands" ->
                 input.rig()
@@ -150,6 +168,8 @@ final class AnalysisView {
                         .map(limiters -> Integer.toString(limiters.sliderStrands()))
                         .orElse("");
             case "captured" -> input.rig().sliding().map(Sliding::captured).orElse(RigDefaults.CAPTURED) ? "yes" : "no";
+            case "axis" -> phrases.say("rig.assumed.axis");
+            case "loaded" -> phrases.say("rig.assumed.loaded");
             case "friction" -> Double.toString(input.rig().friction().orElse(RigDefaults.FRICTION));
             default -> "";
         };

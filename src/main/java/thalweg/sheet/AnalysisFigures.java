@@ -24,6 +24,7 @@ import thalweg.units.Force;
  * @param losses what comes of the loss of each point, in the order of the rig
  * @param checks lines of the checklist, in order
  * @param safety how many times each part would hold the largest forces on it
+ * @param strengths what the strengths in these rest on, a sentence a line
  * @param material what it takes to rig it, in words with units; empty text where that was not computed
  * @param assumed what nobody stated, so that the program assumed it
  * @param drawing the anchor with its forces
@@ -44,6 +45,7 @@ public record AnalysisFigures(
         List<LossFigures> losses,
         List<CheckLine> checks,
         List<SafetyLine> safety,
+        List<String> strengths,
         String material,
         List<Assumption> assumed,
         Drawing drawing,
@@ -88,7 +90,7 @@ public record AnalysisFigures(
     }
 
     /**
-     * How many times one part would hold the largest forces on it, by its strength as stated.
+     * How many times one part would hold the largest forces on it, by what is left of its strength.
      *
      * @param part a point or a strand
      * @param steady in words, at rest over the sector: how many times, or why that is unknown
@@ -123,6 +125,7 @@ public record AnalysisFigures(
         losses = List.copyOf(losses);
         checks = List.copyOf(checks);
         safety = List.copyOf(safety);
+        strengths = List.copyOf(strengths);
         assumed = List.copyOf(assumed);
         remarks = List.copyOf(remarks);
         staleChanges = List.copyOf(staleChanges);

@@ -93,6 +93,7 @@ final class AnalysisPart {
         blocks.add(tables.points(known));
         tables.losses(known).ifPresent(blocks::add);
         tables.safety(known).ifPresent(blocks::add);
+        tables.strengths(known).ifPresent(blocks::add);
         tables.checks(known).ifPresent(blocks::add);
         blocks.add(new Block.Picture(id + "-picture", wording.say("sheet.analysis.picture"), known.drawing()));
         return blocks;

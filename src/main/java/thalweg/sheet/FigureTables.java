@@ -23,7 +23,8 @@ final class FigureTables {
             "strands",
             "slider_strands",
             "captured",
-            "friction");
+            "friction",
+            "sling_EA_kN");
 
     private final Wording wording;
 
@@ -165,6 +166,15 @@ final class FigureTables {
                         Cell.of(Words.of(line.afterLoss()))))
                 .toList();
         return Optional.of(new Block.Table(wording.say("sheet.analysis.safety"), columns, rows));
+    }
+
+    /** What the strengths rest on; nothing where none is said to rest on anything. */
+    Optional<Block> strengths(AnalysisFigures figures) {
+        if (figures.strengths().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Words> lines = figures.strengths().stream().map(Words::of).toList();
+        return Optional.of(new Block.Facts(List.of(wording.fact("sheet.analysis.strengths", lines))));
     }
 
     private static String percent(double share) {

@@ -1,10 +1,12 @@
 package thalweg.why;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import thalweg.rig.LetterCheck;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigMaterial;
+import thalweg.sheet.SlingWords;
 import thalweg.why.Figure.Topic;
 import thalweg.why.Ground.Kind;
 
@@ -57,6 +59,8 @@ final class ExplainChecks {
                         RigMaterial.print(piece.length(), words.units()),
                         piece.what()))
                 .toList();
+        List<String> how = new ArrayList<>(List.of(words.say("why.material.pieces"), words.say("why.material.how")));
+        how.addAll(new SlingWords(words.phrases(), words.units()).notes(material));
         return new Figure(
                 Topic.MATERIAL,
                 words.say("why.material"),
@@ -65,7 +69,7 @@ final class ExplainChecks {
                         RigMaterial.print(material.total(), words.units()),
                         material.connectors(),
                         String.join("; ", pieces)),
-                List.of(words.say("why.material.pieces"), words.say("why.material.how")),
+                how,
                 grounds.laid(),
                 words.say("why.material.source"),
                 words.say("why.material.not"));

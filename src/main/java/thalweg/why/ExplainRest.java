@@ -100,15 +100,20 @@ final class ExplainRest {
     private String balance(RigState state, PointForce force) {
         List<StrandPull> loaded =
                 state.strands().stream().filter(StrandPull::loaded).toList();
-        boolean legs = loaded.stream()
-                .allMatch(strand -> !strand.closed() && strand.path().size() == 2);
+        boolean slung =
+                answer.input().points().stream().anyMatch(point -> point.sling().isPresent());
+        boolean legs = !slung
+                && loaded.stream()
+                        .allMatch(strand -> !strand.closed() && strand.path().size() == 2);
         RigKind kind = answer.input().rig().kind();
         if (legs && force.share() == 0) {
             return words.say("why.balance.slack", force.point());
         }
         if (!legs || kind == RigKind.LIMITED || loaded.size() > 2) {
             return words.say(
-                    kind == RigKind.FOCUSED || kind == RigKind.SINGLE ? "why.balance.legs" : "why.balance.strands",
+                    !slung && (kind == RigKind.FOCUSED || kind == RigKind.SINGLE)
+                            ? "why.balance.legs"
+                            : "why.balance.strands",
                     words.place(state.master()),
                     force.point());
         }

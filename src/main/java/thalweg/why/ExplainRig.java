@@ -20,9 +20,10 @@ public final class ExplainRig {
         List<Figure> figures = new ArrayList<>();
         figures.addAll(new ExplainInput(answer, grounds, words).figures());
         figures.addAll(new ExplainRest(answer, question.swung(), grounds, words).figures());
+        figures.addAll(new ExplainSlings(answer, grounds, words).figures());
         figures.addAll(new ExplainLosses(answer, grounds, words).figures());
         figures.addAll(checks.letters());
-        figures.addAll(new ExplainStrength(answer, question.knot(), grounds, words).figures());
+        figures.addAll(new ExplainStrength(answer, grounds, words).figures());
         figures.add(checks.material());
         figures.addAll(new ExplainStudies(answer, grounds, words).figures(question.study()));
         return figures;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import thalweg.rig.Knot;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PartStrength;
 import thalweg.rig.RigAnswer;
+import thalweg.sheet.StrengthWords;
 import thalweg.units.Force;
 import thalweg.why.Figure.Topic;
 import thalweg.why.Ground.Kind;
@@ -19,16 +19,11 @@ final class ExplainStrength {
     private static final double COUNTS_AS_MORE = 1.001;
 
     private final RigAnswer answer;
-    private final Optional<Knot> knot;
     private final Grounds grounds;
     private final Words words;
 
-    /**
-     * @param knot by whose name it was chosen what knots leave
-     */
-    ExplainStrength(RigAnswer answer, Optional<Knot> knot, Grounds grounds, Words words) {
+    ExplainStrength(RigAnswer answer, Grounds grounds, Words words) {
         this.answer = answer;
-        this.knot = knot;
         this.grounds = grounds;
         this.words = words;
     }
@@ -36,7 +31,7 @@ final class ExplainStrength {
     List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
         answer.safety().forEach(part -> figures.add(part(part)));
-        knotShare().ifPresent(figures::add);
+        strengths().ifPresent(figures::add);
         return figures;
     }
 
@@ -96,14 +91,16 @@ final class ExplainStrength {
         }
     }
 
-    /** What was stated: of a strand that lies in parallel, the strength of one and how many there are. */
+    /** What was stated: of strands that lie in parallel, the strength of one and how many there are. */
     private String base(PartSafety part, Force all) {
-        Optional<Force> one = answer.input().rig().strandStrength().filter(known -> part.strand());
-        return one.map(strand -> words.say(
+        return answer.steady().strands().stream()
+                .filter(strand -> part.strand() && strand.label().equals(part.part()))
+                .findFirst()
+                .map(strand -> words.say(
                         "why.safety.strands",
-                        Math.round(all.newtons() / strand.newtons()),
-                        words.force(strand),
-                        words.force(all)))
+                        words.force(all),
+                        strand.count(),
+                        words.force(new Force(all.newtons() / strand.count()))))
                 .orElseGet(() -> words.force(all));
     }
 
@@ -132,34 +129,29 @@ final class ExplainStrength {
         if (times.ratio().isEmpty()) {
             return words.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
         }
-        return knot.filter(known -> part.strand())
-                .map(known -> words.say("rig.safety.times.range", times.print(), times.printRange(known)))
-                .orElseGet(() -> words.say("rig.safety.times", times.print()));
+        String range = part.printRange(times);
+        return range.isEmpty()
+                ? words.say("rig.safety.times", times.print())
+                : words.say("rig.safety.times.range", times.print(), range);
     }
 
-    private Optional<Figure> knotShare() {
-        if (answer.input().rig().knotEfficiency().isEmpty()) {
+    /** What stands on record of all strengths together: bolts of two strengths, chains, what is not allowed for. */
+    private Optional<Figure> strengths() {
+        List<String> lines = new StrengthWords(words.phrases(), words.units()).lines(answer);
+        if (lines.isEmpty()) {
             return Optional.empty();
         }
-        double share = answer.input().rig().knotEfficiency().getAsDouble();
+        String value = answer.safety().stream()
+                .map(part -> part.part() + " "
+                        + part.strength().left().map(words::force).orElse(words.say("unknown")))
+                .collect(Collectors.joining(", "));
         return Optional.of(new Figure(
                 Topic.STRENGTH,
-                words.say("why.knot"),
-                knot.map(known -> words.say(
-                                "why.knot.value",
-                                words.percent(share),
-                                words.percent(known.low().left()),
-                                words.percent(known.high().left())))
-                        .orElseGet(() -> words.percent(share)),
-                List.of(words.say("why.knot.how")),
-                grounds.of(Kind.KNOT),
-                knot.map(known -> words.say(
-                                "why.knot.source",
-                                words.say(known.key()),
-                                words.say(known.nominal().source().key()),
-                                words.say(known.low().source().key()),
-                                words.say(known.high().source().key())))
-                        .orElseGet(() -> words.say("why.stated")),
-                words.say("why.knot.not")));
+                words.say("why.strengths"),
+                value,
+                lines,
+                grounds.of(Kind.STRENGTHS, Kind.STRAND_STRENGTH, Kind.KNOT, Kind.SLINGS),
+                words.say("why.strengths.source"),
+                words.say("why.strengths.not")));
     }
 }

@@ -42,6 +42,7 @@ public record Ground(Kind kind, String value, Standing standing) {
         SWAY("sway_deg"),
         LEAN("lean_out_deg"),
         PLACES(""),
+        SLINGS("sling_EA_kN"),
         LAYOUT(""),
         FOCUS(""),
         STIFFNESS(""),

@@ -26,6 +26,7 @@ final class Grounds {
             Kind.AIM,
             Kind.LEAN,
             Kind.PLACES,
+            Kind.SLINGS,
             Kind.LAYOUT,
             Kind.FOCUS,
             Kind.STIFFNESS,
@@ -34,8 +35,8 @@ final class Grounds {
             Kind.LIMITS,
             Kind.SLIDER);
 
-    private static final Set<Kind> LAID =
-            EnumSet.of(Kind.PLACES, Kind.LAYOUT, Kind.FOCUS, Kind.STRANDS, Kind.SLACK, Kind.LIMITS, Kind.SLIDER);
+    private static final Set<Kind> LAID = EnumSet.of(
+            Kind.PLACES, Kind.SLINGS, Kind.LAYOUT, Kind.FOCUS, Kind.STRANDS, Kind.SLACK, Kind.LIMITS, Kind.SLIDER);
 
     private final Map<Kind, Ground> all = new EnumMap<>(Kind.class);
     private final Words words;
@@ -73,6 +74,7 @@ final class Grounds {
                 input.points().stream()
                         .map(point -> point.name() + " " + words.place(point.at()))
                         .collect(Collectors.joining(", ")));
+        slings(input);
         put(Kind.LAYOUT, words.say("rig.kind." + rig.kind().word()));
         put(Kind.FOCUS, words.place(rig.focus()));
         put(Kind.STIFFNESS, words.force(rig.stiffness()));
@@ -94,6 +96,21 @@ final class Grounds {
                         put(Kind.CAPTURED, words.say(slides.captured() ? "rig.captured.yes" : "rig.captured.no")));
         rig.friction().ifPresent(friction -> put(Kind.FRICTION, words.plain(friction)));
         rig.limiters().ifPresent(this::limits);
+    }
+
+    private void slings(RigInput input) {
+        String slung = input.points().stream()
+                .flatMap(point -> point.sling().stream()
+                        .map(sling -> words.say(
+                                "why.ground.sling",
+                                point.name(),
+                                words.say(sling.tie().key()),
+                                words.length(sling.width()),
+                                words.force(sling.stiffness().orElse(input.rig().stiffness())))))
+                .collect(Collectors.joining(", "));
+        if (!slung.isEmpty()) {
+            put(Kind.SLINGS, slung);
+        }
     }
 
     private void limits(Limiters limiters) {

@@ -89,6 +89,12 @@ record EnergyByHand(List<Cord> cords, int nodes, List<Double> load) {
 
     /** How hard all cords together pull on a place where they stop [kN]. */
     double pull(double[] stop, double[] places) {
+        double[] sum = pulls(stop, places);
+        return Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]);
+    }
+
+    /** The same as three components [kN]. */
+    double[] pulls(double[] stop, double[] places) {
         double[] sum = new double[3];
         for (int i = 0; i < cords.size(); i++) {
             List<double[]> stops = cords.get(i).stops();
@@ -105,7 +111,7 @@ record EnergyByHand(List<Cord> cords, int nodes, List<Double> load) {
                 }
             }
         }
-        return Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]);
+        return sum;
     }
 
     private static void add(double[] sum, double tension, double[] from, double[] to, double[] places) {

@@ -172,7 +172,8 @@ class LawsTest {
                 rig.sliding(),
                 rig.limiters(),
                 rig.strandStrength(),
-                rig.knotEfficiency());
+                rig.knotEfficiency(),
+                rig.traits());
     }
 
     private static RigInput changed(RigInput input, UnaryOperator<Vector3> move, Angle toward, Force stiffness) {

@@ -43,7 +43,7 @@ class LimitedFrictionTest {
     void withoutFrictionTheRangeIsTheShareAtRest() {
         RandomRigs.some(RigKind.LIMITED, 81, 150).map(input -> with(input, 0)).forEach(input -> {
             double share = Rigs.steady(input).points().get(0).share();
-            ShareRange first = FindLimitedFriction.of(input).shares().get(0);
+            ShareRange first = FindSideFriction.of(input).shares().get(0);
 
             assertThat(first.least()).as(input.toString()).isCloseTo(share, within(1e-6));
             assertThat(first.most()).as(input.toString()).isCloseTo(share, within(1e-6));
@@ -61,9 +61,9 @@ class LimitedFrictionTest {
         RandomRigs.some(RigKind.LIMITED, 82, 150).forEach(input -> {
             double share = Rigs.steady(input).points().get(0).share();
             ShareRange narrow =
-                    FindLimitedFriction.of(with(input, friction)).shares().get(0);
+                    FindSideFriction.of(with(input, friction)).shares().get(0);
             ShareRange wide =
-                    FindLimitedFriction.of(with(input, 2 * friction)).shares().get(0);
+                    FindSideFriction.of(with(input, 2 * friction)).shares().get(0);
 
             assertThat(narrow.least()).isLessThanOrEqualTo(share + 1e-7);
             assertThat(narrow.most()).isGreaterThanOrEqualTo(share - 1e-7);
@@ -79,7 +79,7 @@ class LimitedFrictionTest {
         for (RigInput input : RandomRigs.some(RigKind.LIMITED, 83, 25).toList()) {
             double friction = input.rig().limiters().orElseThrow().friction();
             double slider = input.rig().limiters().orElseThrow().slider().metres();
-            ShareRange found = FindLimitedFriction.of(input).shares().get(0);
+            ShareRange found = FindSideFriction.of(input).shares().get(0);
             int last = 120;
             double[] shares = new double[last + 1];
             int first = last;

@@ -192,8 +192,8 @@ class LossesTest {
         List<Vector3> points = input.points().stream().map(RigPoint::at).toList();
         double weight = input.load().weight().inKilonewtons();
         for (int i = 0; i < points.size(); i++) {
-            LayStrands.without(input, i).ifPresent(strands -> {
-                Network left = new Network(points, List.of(master), strands);
+            LayStrands.left(input, i, master).map(Splice::of).ifPresent(spliced -> {
+                Network left = spliced.network();
                 Motion.Peaks usual = Motion.of(
                                 new HangingMass(left, input.load(), down),
                                 input.load(),

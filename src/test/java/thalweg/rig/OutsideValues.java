@@ -98,6 +98,17 @@ final class OutsideValues {
         values.add(basket(60, "1.73", 0.005, BASKET));
         values.add(basket(90, "1.41", 0.005, BASKET));
         values.add(basket(120, "1.00", 0.005, BASKET));
+        for (int degrees : List.of(30, 60, 90, 120)) {
+            double exact = 1 / (4 * Math.cos(Math.toRadians(degrees / 2.0)));
+            values.add(OutsideValue.derived(
+                    "sling in a basket round a point, included angle " + degrees
+                            + "°, tension in each of its four strands",
+                    "1 / (4 cos(a/2))",
+                    exact,
+                    "W",
+                    exact * 1e-4,
+                    () -> Trials.strandOfBasket(degrees)));
+        }
         return values;
     }
 
@@ -108,7 +119,7 @@ final class OutsideValues {
                 multiple,
                 "",
                 allowed,
-                () -> 1 / leg(degrees));
+                () -> 1 / (2 * Trials.strandOfBasket(degrees)));
     }
 
     private static OutsideValue triangle(int degrees, String given, double allowed, String source) {

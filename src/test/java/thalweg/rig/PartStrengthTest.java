@@ -65,8 +65,8 @@ class PartStrengthTest {
 
     @Test
     void aFactorPrintsItsFigureItsRangeAndItsSource() {
-        assertThat(KNOT.print()).isEqualTo("knot 0.64 (0.55 to 0.7): water knot (published)");
-        assertThat(HALF.print()).isEqualTo("condition 0.5: it was found worn (our choice)");
+        assertThat(KNOT.print()).isEqualTo("knot 0.64 (0.55 to 0.7), published: water knot");
+        assertThat(HALF.print()).isEqualTo("condition 0.5, our choice: it was found worn");
     }
 
     @Test

@@ -64,6 +64,21 @@ class PeakRangeTest {
         });
     }
 
+    /** Legs of two strands and a slider of one act as one strand after a loss; stiffer or softer, they still do. */
+    @Test
+    void aLimitedRigIsTriedWithTwiceAndWithHalfOfItsOwnStiffness() {
+        PeakRange.OnPoint range = after(limited(60), "A", "B");
+
+        assertThat(range.high().inKilonewtons()).isGreaterThanOrEqualTo(0.999 * Trials.peakOnB(limited(120)));
+        assertThat(range.low().inKilonewtons()).isLessThanOrEqualTo(1.001 * Trials.peakOnB(limited(30)));
+        assertThat(range.low().inKilonewtons()).isGreaterThan(0.9 * Trials.peakOnB(limited(30)));
+    }
+
+    private static RigDraft limited(double stiffness) {
+        return pair(0.3, 0)
+                .withRig(SetupDraft.of(RigKind.LIMITED, 0, 0, 0, stiffness).withLimits(LimitDraft.at(0.1, 0.1), 0.2));
+    }
+
     @Test
     void theEndsOfTheSwayWidenIt() {
         PeakRange.OnPoint still = after(pair(0.3, 0), "A", "B");

@@ -32,6 +32,12 @@ final class RandomRigs {
         return Stream.generate(rigs::next).limit(count);
     }
 
+    /** That many different rigs of a kind, with slings of every tie round most of their points. */
+    static Stream<RigInput> slung(RigKind kind, long seed, int count) {
+        RandomRigs rigs = new RandomRigs(kind, seed);
+        return Stream.generate(rigs::nextSlung).limit(count);
+    }
+
     /** That many different rigs of each kind. */
     static Stream<RigInput> ofEachKind(long seed, int count) {
         return Stream.of(RigKind.values()).flatMap(kind -> some(kind, seed, count));
@@ -44,6 +50,30 @@ final class RandomRigs {
                 return input.get();
             }
         }
+    }
+
+    RigInput nextSlung() {
+        while (true) {
+            RigDraft draft = draft();
+            List<PointDraft> points =
+                    draft.points().stream().map(this::perhapsSlung).toList();
+            Optional<RigInput> input = draft.withPoints(points).check().input();
+            boolean slung = points.stream().anyMatch(point -> point.sling().isPresent());
+            if (slung && input.isPresent()) {
+                return input.get();
+            }
+        }
+    }
+
+    private PointDraft perhapsSlung(PointDraft point) {
+        if (random.nextInt(4) == 0) {
+            return point;
+        }
+        SlingTie tie = SlingTie.values()[random.nextInt(SlingTie.values().length)];
+        SlingDraft sling = SlingDraft.of(tie, random.nextInt(8) == 0 ? 0 : between(0.05, 0.6))
+                .withStiffness(between(10, 300));
+        boolean reaches = kind.takesSlingsAsLegs() && random.nextInt(3) == 0;
+        return point.slungWith(PointKind.TREE, reaches ? sling : sling.withReach(between(0.05, 1)));
     }
 
     private RigDraft draft() {

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Cords of a rig of each kind but the limited one, for {@link EnergyByHand}, from the rig itself. */
@@ -23,23 +24,124 @@ final class RigByHand {
         return new double[] {at.x(), at.y(), at.z()};
     }
 
+    /** The energy over the ends of slings that end before the master, in the order of their points, and the master. */
     static EnergyByHand energy(RigInput input) {
-        return new EnergyByHand(cords(input), 1, load(input));
+        List<EnergyByHand.Cord> cords = new ArrayList<>();
+        List<double[]> ends = new ArrayList<>();
+        List<double[]> stops = new ArrayList<>();
+        int slung = (int) input.points().stream()
+                .filter(point -> point.sling().flatMap(RigSling::reach).isPresent())
+                .count();
+        double[] master = {slung};
+        double[] focus = place(input.rig().focus());
+        int nodes = 0;
+        for (RigPoint point : input.points()) {
+            double[] at = place(point.at());
+            double[] end = at;
+            double[] stop = at;
+            if (point.sling().isPresent()) {
+                RigSling sling = point.sling().get();
+                boolean before = sling.reach().isPresent();
+                double part = before ? sling.reach().get().metres() / between(at, focus) : 1;
+                end = new double[3];
+                for (int axis = 0; axis < 3; axis++) {
+                    end[axis] = at[axis] + part * (focus[axis] - at[axis]);
+                }
+                stop = before ? new double[] {nodes++} : master;
+                double slack = before ? 0 : input.rig().slack().get(ends.size()).metres();
+                cords.addAll(sides(sling, input, at, end, stop, slack));
+            }
+            ends.add(end);
+            stops.add(stop);
+        }
+        cords.addAll(cords(input, ends, stops, master));
+        return new EnergyByHand(cords, slung + 1, load(input));
     }
 
-    private static List<EnergyByHand.Cord> cords(RigInput input) {
-        double[] master = {0};
-        List<double[]> points =
-                input.points().stream().map(point -> place(point.at())).toList();
+    /** Where the free nodes of that energy are in a state of the rig. */
+    static double[] places(RigInput input, RigState state) {
+        List<Double> places = new ArrayList<>();
+        for (RigPoint point : input.points()) {
+            if (point.sling().flatMap(RigSling::reach).isPresent()) {
+                Vector3 end = state.strands().stream()
+                        .filter(strand -> strand.label().equals(point.name() + " sling"))
+                        .map(strand -> strand.path().get(1))
+                        .findFirst()
+                        .orElseThrow();
+                Collections.addAll(places, end.x(), end.y(), end.z());
+            }
+        }
+        Collections.addAll(
+                places, state.master().x(), state.master().y(), state.master().z());
+        return places.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** The places at which a sling leaves its point: half its width to either side, square to its line, level if it can be. */
+    static List<double[]> sides(RigSling sling, double[] at, double[] focus) {
+        if (sling.tie() == SlingTie.CHOKE) {
+            return List.of(at);
+        }
+        double length = between(at, focus);
+        double along = (focus[0] - at[0]) / length;
+        double[] square = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            square[axis] = (axis == 0 ? 1 : 0) - along * (focus[axis] - at[axis]) / length;
+        }
+        double half = sling.width().metres() / 2 / Math.sqrt(1 - along * along);
+        double[] left = new double[3];
+        double[] right = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+            left[axis] = at[axis] - half * square[axis];
+            right[axis] = at[axis] + half * square[axis];
+        }
+        return half == 0 ? List.of(left) : List.of(left, right);
+    }
+
+    /** Whether the master and ends of slings lie together, or a master in a point: the energy has a kink there. */
+    static boolean hasMet(RigInput input, RigState state) {
+        double[] places = places(input, state);
+        for (int i = 0; i < places.length; i += 3) {
+            for (int j = 0; j < i; j += 3) {
+                double square = 0;
+                for (int axis = 0; axis < 3; axis++) {
+                    square += (places[i + axis] - places[j + axis]) * (places[i + axis] - places[j + axis]);
+                }
+                if (square < 1e-8) {
+                    return true;
+                }
+            }
+        }
+        return input.points().stream().anyMatch(point -> point.at().distance(state.master()) < 1e-4);
+    }
+
+    private static List<EnergyByHand.Cord> sides(
+            RigSling sling, RigInput input, double[] at, double[] end, double[] stop, double slack) {
+        int strands = sling.tie() == SlingTie.TIED_ROUND ? 1 : 2;
+        double stiffness = sling.stiffness().orElse(input.rig().stiffness()).inKilonewtons();
+        List<double[]> sides = sides(sling, at, place(input.rig().focus()));
+        int together = sling.tie() != SlingTie.CHOKE && sides.size() == 1 ? 2 : 1;
+        return sides.stream()
+                .map(side -> {
+                    double rest = between(side, end) + slack;
+                    return new EnergyByHand.Cord(
+                            List.of(side, stop), false, rest, together * strands * stiffness / rest);
+                })
+                .toList();
+    }
+
+    private static List<EnergyByHand.Cord> cords(
+            RigInput input, List<double[]> ends, List<double[]> stops, double[] master) {
         double stiffness = input.rig().strands() * input.rig().stiffness().inKilonewtons();
         List<EnergyByHand.Cord> legs = new ArrayList<>();
         List<double[]> ring = new ArrayList<>();
         double toPoints = 0;
-        for (int i = 0; i < points.size(); i++) {
-            double way = between(points.get(i), place(input.rig().focus()));
+        for (int i = 0; i < ends.size(); i++) {
+            double way = between(ends.get(i), place(input.rig().focus()));
             double rest = way + input.rig().slack().get(i).metres();
-            legs.add(new EnergyByHand.Cord(List.of(points.get(i), master), false, rest, stiffness / rest));
-            ring.add(points.get(i));
+            if (stops.get(i) != master) {
+                legs.add(new EnergyByHand.Cord(List.of(stops.get(i), master), false, rest, stiffness / rest));
+            }
+            ring.add(stops.get(i));
             ring.add(master);
             toPoints += way;
         }
@@ -47,9 +149,9 @@ final class RigByHand {
             case SINGLE, FOCUSED -> legs;
             case SLIDING -> List.of(new EnergyByHand.Cord(ring, true, 2 * toPoints, stiffness / (2 * toPoints)));
             case LOOP -> {
-                double around = toPoints + between(points.get(0), points.get(1));
+                double around = toPoints + between(ends.get(0), ends.get(1));
                 yield List.of(new EnergyByHand.Cord(
-                        List.of(points.get(0), points.get(1), master), true, around, stiffness / around));
+                        List.of(stops.get(0), stops.get(1), master), true, around, stiffness / around));
             }
             case LIMITED -> throw new AssertionError("its energy is LimitedByHand");
         };

@@ -54,6 +54,31 @@ class RigFuzzTest {
                         .isGreaterThanOrEqualTo((int) (LEAST_PART * RIGS)));
     }
 
+    /** The same with slings, whose ends are nodes of the energy as well; limited ones are held against it in SlingTest. */
+    @Test
+    void rigsWithSlingsComeToRestWhereTheyShould() {
+        List<RandomRigs> rigs = new ArrayList<>();
+        for (RigKind kind : RigKind.values()) {
+            rigs.add(new RandomRigs(kind, SEED + 100 + rigs.size()));
+        }
+        int kinks = 0;
+        for (int i = 0; i < RIGS / 2; i++) {
+            RigInput input = rigs.get(i % rigs.size()).nextSlung();
+            RigState steady = Rigs.steady(input);
+            assertBalanced(input, steady);
+            assertLosses(input, steady);
+            if (input.rig().kind() != RigKind.LIMITED) {
+                boolean met = RigByHand.hasMet(input, steady);
+                kinks += met ? 1 : 0;
+                double slope = met ? 0 : RigByHand.energy(input).slope(RigByHand.places(input, steady));
+                if (!(slope < PARTS_OF_LOAD * input.load().weight().inKilonewtons())) {
+                    throw new AssertionError("not at the minimum, by " + slope + " kN: " + input);
+                }
+            }
+        }
+        assertThat(kinks).as("masters that were drawn to an end").isLessThan(RIGS / 10);
+    }
+
     /** So that a state that is never met is one that was met 0 times. */
     private void expected(RigKind kind) {
         switch (kind) {

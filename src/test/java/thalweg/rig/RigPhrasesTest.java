@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class RigPhrasesTest {
 
     @Test
-    void everyCautionAssumptionMaterialAndKnotHasItsWordsAndNothingElseHas() throws IOException {
+    void everyCautionAssumptionMaterialKnotAndTieHasItsWordsAndNothingElseHas() throws IOException {
         Properties words = new Properties();
         try (InputStream in = RigPhrasesTest.class.getResourceAsStream("/thalweg/phrases/en/rig.properties")) {
             words.load(new InputStreamReader(Objects.requireNonNull(in), StandardCharsets.UTF_8));
@@ -26,8 +26,9 @@ class RigPhrasesTest {
                                 Arrays.stream(RigCaution.values()).map(RigCaution::key),
                                 Arrays.stream(RigAssumption.values()).map(RigAssumption::key),
                                 Arrays.stream(StrandMaterial.values()).map(StrandMaterial::key),
-                                Arrays.stream(Knot.values()).map(Knot::key),
-                                Arrays.stream(Knot.Source.values()).map(Knot.Source::key))
+                                Arrays.stream(PointKind.values()).map(PointKind::key),
+                                Arrays.stream(SlingTie.values()).map(SlingTie::key),
+                                Arrays.stream(Knot.values()).map(Knot::key))
                         .flatMap(keys -> keys)
                         .toList());
         assertThat(words.values())

@@ -40,6 +40,23 @@ final class Trials {
         return parts;
     }
 
+    /** Tension in each strand of a sling that is laid round a wide point, both bights clipped, in parts of the load. */
+    static double strandOfBasket(double includedDegrees) {
+        double half = Math.toRadians(includedDegrees / 2);
+        PointDraft point = PointDraft.of("A", 0, 1, 0)
+                .slungWith(
+                        PointKind.BOULDER,
+                        SlingDraft.of(SlingTie.BASKET, 2 * 0.5 * Math.tan(half)).withReach(0.5));
+        RigDraft draft = Rigs.focused(List.of(point), Vector3.ZERO, LIGHT_KN, 0, 0)
+                .withRig(SetupDraft.of(RigKind.SINGLE, 0, 0, 0, STIFF_KN));
+        return Rigs.steady(Rigs.input(draft)).strands().stream()
+                        .filter(strand -> strand.label().equals("A sling"))
+                        .mapToDouble(strand -> strand.tension().inKilonewtons())
+                        .max()
+                        .orElseThrow()
+                / LIGHT_KN;
+    }
+
     /** Force on a point of a pair in one line that is just taut [kN]. */
     static double flat(RigKind kind, double kilonewtons) {
         RigDraft flat = Rigs.pair(180)
@@ -153,7 +170,10 @@ final class Trials {
     static double bound(RigInput input, int gone) {
         Vector3 start = Rigs.steady(input).master();
         Vector3 at = input.points().get(1 - gone).at();
-        Strand left = LayStrands.without(input, gone).orElseThrow().get(0);
+        Strand left = Splice.of(LayStrands.left(input, gone, start).orElseThrow())
+                .network()
+                .strands()
+                .get(0);
         int stretches = left.stretches();
         double reach = left.unloadedMetres() / stretches;
         double spring = stretches * stretches * left.count() * left.stiffnessKilonewtons() / left.unloadedMetres();

@@ -40,6 +40,7 @@ final class RandomFigures {
                         marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),
                 List.of(new AnalysisFigures.SafetyLine(
                         marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),
+                List.of(marks.shownIf(shown)),
                 marks.shownIf(shown),
                 List.of(new AnalysisFigures.Assumption(marks.shownIf(shown), marks.shownIf(shown))),
                 new Drawing(SampleFigures.drawing().shapes(), marks.shownIf(shown)),

@@ -63,6 +63,7 @@ final class SampleFigures {
                                 "pine leg",
                                 "unknown (how much strength the knots leave is not known)",
                                 "unknown (how much strength the knots leave is not known)")),
+                List.of("pine: 25.0 kN as stated, 12.5 kN left: condition 0.5, our choice: found worn."),
                 "4.05 m of webbing or cord in all, connectors: 3",
                 List.of(
                         new AnalysisFigures.Assumption("strands", "2"),

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import thalweg.exchange.json.RigFile;
 import thalweg.rig.Analyze;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
@@ -133,8 +133,8 @@ class ExplainRigTest {
     @Test
     void aStartValueIsCalledOneWhereverItBears() {
         RigAnswer answer = answer(pair(RigKind.FOCUSED));
-        Question question = new Question(
-                RigStudy.of(answer), Optional.empty(), Set.of(Kind.LOAD, Kind.STIFFNESS), answer.steady(), List.of());
+        Question question =
+                new Question(RigStudy.of(answer), Set.of(Kind.LOAD, Kind.STIFFNESS), answer.steady(), List.of());
 
         List<Figure> figures = ExplainRig.of(question, PHRASES, UnitSystem.METRIC);
 
@@ -161,8 +161,27 @@ class ExplainRigTest {
         List<Figure> figures = figures(draft.withRig(draft.rig().withStrength(17.8, 0.64)));
 
         assertThat(text(figure(figures, "Strength over force, A leg")))
-                .contains("35.6 kN (2 strands of 17.8 kN) as stated x 0.64 (knot) = 22.8 kN.")
+                .contains("35.6 kN (strands: 2, of 17.8 kN each) as stated x 0.64 (knot) = 22.8 kN.")
                 .contains("At rest: 22.8 kN / ");
+    }
+
+    @Test
+    void aSlingIsReckonedFromItsOwnStrands() {
+        String rig = """
+                {"points": [{"name": "oak", "at": [-0.6, 0], "is": "tree",
+                             "sling": {"tie": "choke", "reach_m": 0.5, "strand_kN": 15, "knot_efficiency": 1}},
+                            {"name": "B", "at": [0.5, 0]}],
+                 "load": {"mass_kg": 90, "toward_deg": 0},
+                 "rig": {"kind": "focused", "focus": [0, -1], "EA_kN": 60, "strand_kN": 13, "knot_efficiency": 0.6}}
+                """;
+        RigAnswer answer = Analyze.of(RigFile.read("the rig", rig));
+
+        List<Figure> figures = ExplainRig.of(Question.of(RigStudy.of(answer), List.of()), PHRASES, UnitSystem.METRIC);
+
+        assertThat(text(figure(figures, "Strength over force, oak sling")))
+                .contains("30.0 kN (strands: 2, of 15.0 kN each) as stated x 0.8 (tie) x 1 (knot) = 24.0 kN.");
+        assertThat(text(figure(figures, "Pull on oak at the aim"))).contains("bears the sum of the tensions");
+        assertThat(figure(figures, "Sling round oak").value()).endsWith(" kN");
     }
 
     @Test

@@ -65,6 +65,7 @@ public final class RigAnswerText {
                 .put("sector", sector(answer));
         RigLossText.write(answer, fields);
         answer.limits().ifPresent(limits -> fields.put("limits", limits(limits)));
+        RigSlingText.write(answer, fields);
         return fields.put("checks", checks(answer.checks()))
                 .put("safety", RigSafetyText.of(answer, chains))
                 .put("material", RigMaterialText.of(answer.material()));

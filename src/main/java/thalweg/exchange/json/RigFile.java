@@ -19,6 +19,7 @@ import thalweg.rig.CheckedRig;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
+import thalweg.rig.PointKind;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
@@ -127,7 +128,9 @@ public final class RigFile {
                 in.real("strength_kN"),
                 in.real("spread"),
                 in.flag("holds_alone"),
-                RigTraitsText.point(in));
+                RigTraitsText.point(in),
+                in.word("is", PointKind.class),
+                in.object("sling").map(SlingFile::read));
         in.refuseUnasked();
         return point;
     }
@@ -187,7 +190,9 @@ public final class RigFile {
                 .put("at", numbers(point.at()))
                 .putKnown("strength_kN", number(point.strengthKilonewtons()))
                 .putKnown("spread", number(point.spread()))
-                .putKnown("holds_alone", point.holdsAlone().map(Json::of));
+                .putKnown("holds_alone", point.holdsAlone().map(Json::of))
+                .putWord("is", point.is())
+                .putKnown("sling", point.sling().map(SlingFile::write));
         return RigTraitsText.write(point.traits(), fields).done();
     }
 

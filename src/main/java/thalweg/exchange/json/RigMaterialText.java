@@ -1,5 +1,6 @@
 package thalweg.exchange.json;
 
+import thalweg.json.FieldWriter;
 import thalweg.json.Json;
 import thalweg.rig.RigMaterial;
 import thalweg.units.Length;
@@ -13,19 +14,28 @@ final class RigMaterialText {
             "knots and tails are from memory, but for the tails of a ring bend; what goes round"
                     + " a tree, a boulder or a thread comes on top";
 
+    private static final String NOTE_SLUNG =
+            "knots and tails are from memory, but for the tails of a ring bend; where no sling is stated, what goes round"
+                    + " a tree, a boulder or a thread comes on top";
+
     private RigMaterialText() {}
 
     static Json of(RigMaterial material) {
-        return Json.fields()
-                .put("length_m", length(material.total()))
-                .put("connectors", material.connectors())
+        FieldWriter fields = Json.fields();
+        if (material.unknown().isEmpty()) {
+            fields.put("length_m", length(material.total()));
+        } else {
+            fields.put("length_m", Json.NOTHING)
+                    .put("length_why", "not stated: how far it is around " + String.join(", ", material.unknown()));
+        }
+        return fields.put("connectors", material.connectors())
                 .put("knots", material.knots())
                 .put(
                         "pieces",
                         new Json.Items(material.pieces().stream()
                                 .map(RigMaterialText::piece)
                                 .toList()))
-                .put("note", NOTE)
+                .put("note", material.slung() ? NOTE_SLUNG : NOTE)
                 .done();
     }
 

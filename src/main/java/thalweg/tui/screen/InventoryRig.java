@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
-import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
@@ -45,14 +44,13 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
      * What a step was made from.
      *
      * @param rig as it was
-     * @param knot that had been chosen by its name
      * @param starts what nobody had stated
      */
-    record Before(InventoryRig rig, Optional<Knot> knot, Set<StartValue> starts) {}
+    record Before(InventoryRig rig, Set<StartValue> starts) {}
 
     /** Another rig of the same points, which remembers this one. */
-    InventoryRig changed(RigDraft to, Optional<Knot> knot, Set<StartValue> starts) {
-        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, knot, starts)));
+    InventoryRig changed(RigDraft to, Set<StartValue> starts) {
+        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, starts)));
     }
 
     /** The remarks, and which points are tried otherwise than they are entered. */

@@ -85,7 +85,10 @@ final class PointFields {
                             .orElse(List.of()),
                     now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
                     point.spread(),
-                    point.holdsAlone()));
+                    point.holdsAlone(),
+                    point.traits(),
+                    point.is(),
+                    point.sling()));
         }
         return points;
     }

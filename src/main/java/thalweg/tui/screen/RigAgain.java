@@ -72,7 +72,10 @@ final class RigAgain {
                         kept.at(),
                         now.strengthKilonewtons(),
                         kept.spread(),
-                        now.holdsAlone().or(kept::holdsAlone)))
+                        now.holdsAlone().or(kept::holdsAlone),
+                        kept.traits(),
+                        kept.is(),
+                        kept.sling()))
                 .orElse(kept);
     }
 

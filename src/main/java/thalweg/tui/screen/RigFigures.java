@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.rig.Analyze;
 import thalweg.rig.CheckedRig;
-import thalweg.rig.Knot;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigInput;
@@ -14,18 +13,17 @@ import thalweg.rig.RigInput;
  *
  * @param figures where the rig can be computed
  * @param refusals why it cannot
- * @param knot by whose name it was chosen what knots leave; empty where a number was typed, or nothing
  * @param studies what was studied besides
  */
-record RigFigures(Optional<RigAnswer> figures, List<String> refusals, Optional<Knot> knot, RigStudies studies) {
+record RigFigures(Optional<RigAnswer> figures, List<String> refusals, RigStudies studies) {
 
-    static final RigFigures NONE = new RigFigures(Optional.empty(), List.of(), Optional.empty(), RigStudies.NONE);
+    static final RigFigures NONE = new RigFigures(Optional.empty(), List.of(), RigStudies.NONE);
 
     RigFigures {
         refusals = List.copyOf(refusals);
     }
 
-    static RigFigures of(Optional<RigDraft> draft, Optional<Knot> knot) {
+    static RigFigures of(Optional<RigDraft> draft) {
         if (draft.isEmpty()) {
             return NONE;
         }
@@ -33,12 +31,11 @@ record RigFigures(Optional<RigAnswer> figures, List<String> refusals, Optional<K
         return new RigFigures(
                 checked.input().map(Analyze::of),
                 checked.findings().stream().map(one -> one.print()).toList(),
-                knot,
                 RigStudies.NONE);
     }
 
     RigFigures with(RigStudies others) {
-        return new RigFigures(figures, refusals, knot, others);
+        return new RigFigures(figures, refusals, others);
     }
 
     /** Whether the figures are about that rig. */

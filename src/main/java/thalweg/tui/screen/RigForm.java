@@ -37,7 +37,7 @@ final class RigForm {
     private RigForm() {}
 
     /** The form that shows a draft. */
-    static Form of(RigDraft draft, Optional<Knot> knot, Surroundings around) {
+    static Form of(RigDraft draft, Surroundings around) {
         LoadDraft load = draft.load();
         SetupDraft rig = draft.rig();
         Build form = new Build(around);
@@ -54,7 +54,7 @@ final class RigForm {
                         rig.strands().isPresent() ? Long.toString(rig.strands().getAsLong()) : "",
                         RigForm::strands)
                 .value("strand", "rig_form.strand", kilonewtons(rig.strandKilonewtons()), Quantities::strength);
-        knots(form, knot, around);
+        knots(form, rig.traits().knot(), around);
         form.value("knots", "rig_form.knots", percent(rig.knotEfficiency()), RigForm::share)
                 .value(
                         "rope",
@@ -188,7 +188,7 @@ final class RigForm {
     }
 
     /** The knot whose share counts. A share that was typed now counts before a knot that was chosen earlier. */
-    static Optional<Knot> knot(Optional<Knot> before, Filled filled) {
+    private static Optional<Knot> knot(Optional<Knot> before, Filled filled) {
         String chosen = filled.text("knot");
         Optional<Knot> knot = chosen.equals(OWN) ? Optional.empty() : Optional.of(Knot.valueOf(chosen));
         boolean typed = !filled.last().value("knots").equals(filled.first().value("knots"));
@@ -234,8 +234,8 @@ final class RigForm {
         return Double.parseDouble(plain);
     }
 
-    /** The draft with what the form says, and with the share of the knot that was chosen; its focus stays. */
-    static RigDraft filled(RigDraft before, Optional<Knot> knot, RigOptions options, Surroundings around) {
+    /** The draft with what the form says; its focus stays. */
+    static RigDraft filled(RigDraft before, RigOptions options, Surroundings around) {
         Filled filled = options.filled();
         LoadDraft weight = LoadFields.filled(before.load(), filled, around);
         LoadDraft load = new LoadDraft(
@@ -252,13 +252,13 @@ final class RigForm {
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread(),
                 weight.factor());
-        return new RigDraft(
-                filled.text("name"), PointFields.filled(before, filled), load, setup(before, knot, options));
+        return new RigDraft(filled.text("name"), PointFields.filled(before, filled), load, setup(before, options));
     }
 
-    private static SetupDraft setup(RigDraft before, Optional<Knot> knot, RigOptions options) {
+    private static SetupDraft setup(RigDraft before, RigOptions options) {
         Filled filled = options.filled();
         SetupDraft rig = before.rig();
+        Optional<Knot> knot = knot(rig.traits().knot(), filled);
         RigKind kind = filled.word("layout", RigKind.class).orElseThrow();
         String material = filled.text("material");
         OptionalDouble stiffness = material.equals(OWN)
@@ -277,8 +277,10 @@ final class RigForm {
                         : OptionalDouble.empty(),
                 kind.takes("limit_m") ? LimitFields.filled(before, options) : LimitDraft.NONE,
                 changed(filled, "strand", rig.strandKilonewtons(), RigForm::strength),
-                knot.map(known -> OptionalDouble.of(known.nominal().left()))
-                        .orElseGet(() -> changed(filled, "knots", rig.knotEfficiency(), RigForm::share)));
+                knot.isPresent()
+                        ? OptionalDouble.empty()
+                        : changed(filled, "knots", rig.knotEfficiency(), RigForm::share),
+                rig.traits().tied(knot));
     }
 
     /** A choice at its default that nobody changed or confirmed stays unstated. */

@@ -1,10 +1,8 @@
 package thalweg.tui.screen;
 
 import java.util.HashSet;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import thalweg.rig.Knot;
 import thalweg.rig.RigDraft;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Surroundings;
@@ -26,8 +24,8 @@ record RigOptions(Form first, Form last, Set<String> open) {
     }
 
     /** The form as it opens. */
-    static RigOptions of(RigDraft draft, Optional<Knot> knot, Set<StartValue> starts, Surroundings around) {
-        Form form = RigForm.of(draft, knot, around);
+    static RigOptions of(RigDraft draft, Set<StartValue> starts, Surroundings around) {
+        Form form = RigForm.of(draft, around);
         Set<String> open = starts.stream()
                 .flatMap(start -> start.fields().stream())
                 .collect(Collectors.toCollection(HashSet::new));

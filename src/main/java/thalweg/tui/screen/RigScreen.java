@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import thalweg.rig.Knot;
 import thalweg.rig.RigDraft;
 import thalweg.rig.Vector3;
 import thalweg.tui.core.Binding;
@@ -126,7 +125,7 @@ record RigScreen(
         return Step.stay(new RigScreen(
                 go,
                 Optional.of(before.rig()),
-                RigFigures.of(before.rig().draft(), before.knot()),
+                RigFigures.of(before.rig().draft()),
                 before.starts(),
                 Optional.empty(),
                 view));
@@ -158,9 +157,9 @@ record RigScreen(
         return with(options.map(open -> open.with(changed)));
     }
 
-    private RigScreen with(RigDraft changed, Optional<Knot> knot, Set<StartValue> left) {
-        InventoryRig next = rig.orElseThrow().changed(changed, answer.knot(), starts);
-        RigFigures figures = RigFigures.of(Optional.of(changed), knot);
+    private RigScreen with(RigDraft changed, Set<StartValue> left) {
+        InventoryRig next = rig.orElseThrow().changed(changed, starts);
+        RigFigures figures = RigFigures.of(Optional.of(changed));
         return new RigScreen(go, Optional.of(next), figures, left, Optional.empty(), view);
     }
 
@@ -173,11 +172,11 @@ record RigScreen(
     Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
         Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
-        return Step.stay(with(before.withRig(before.rig().withFocus(to)), answer.knot(), starts));
+        return Step.stay(with(before.withRig(before.rig().withFocus(to)), starts));
     }
 
     private Step openOptions(Surroundings around) {
-        return Step.stay(with(Optional.of(RigOptions.of(draft().orElseThrow(), answer.knot(), starts, around))));
+        return Step.stay(with(Optional.of(RigOptions.of(draft().orElseThrow(), starts, around))));
     }
 
     private Step apply(Surroundings around) {
@@ -186,9 +185,7 @@ record RigScreen(
         if (fault.isPresent()) {
             return Step.stay(form(open.last().atFault())).refusing(fault.get());
         }
-        Optional<Knot> knot = RigForm.knot(answer.knot(), open.filled());
-        RigDraft filled = RigForm.filled(draft().orElseThrow(), knot, open, around);
-        return Step.stay(with(filled, knot, open.starts()));
+        return Step.stay(with(RigForm.filled(draft().orElseThrow(), open, around), open.starts()));
     }
 
     private Step attach() {
@@ -213,7 +210,7 @@ record RigScreen(
             return Step.stay(new RigScreen(
                     go,
                     Optional.of(opened),
-                    RigFigures.of(opened.draft(), Optional.empty()),
+                    RigFigures.of(opened.draft()),
                     go.kept().isPresent() ? Set.of() : StartValue.all(),
                     Optional.empty(),
                     RigView.FIRST));
@@ -252,7 +249,7 @@ record RigScreen(
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
         text.addAll(StudyText.of(answer.studies(), answer.figures(), around));
-        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, answer.knot(), around)));
+        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
             text.add(Paragraph.of(around.say("rig.how_to")));

@@ -3,9 +3,7 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import thalweg.rig.Knot;
 import thalweg.rig.LetterCheck;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigAnswer;
@@ -18,6 +16,7 @@ import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.SlingWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -27,19 +26,15 @@ final class RigText {
 
     private RigText() {}
 
-    /**
-     * Everything, the figures first and the cautions last.
-     *
-     * @param knot by whose name it was chosen what knots leave; empty where a number was stated, or nothing
-     */
-    static List<Paragraph> of(RigAnswer answer, Optional<Knot> knot, Surroundings around) {
+    /** Everything, the figures first and the cautions last. */
+    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(figures(answer, around));
         text.add(Paragraph.gap());
         text.addAll(LossText.of(answer, around));
         text.add(Paragraph.gap());
         answer.checks().forEach(check -> text.addAll(check(check, around)));
         text.add(Paragraph.gap());
-        text.addAll(SafetyText.of(answer, knot, around));
+        text.addAll(SafetyText.of(answer, around));
         text.add(Paragraph.gap());
         text.addAll(material(answer.material(), around));
         text.add(Paragraph.gap());
@@ -70,6 +65,9 @@ final class RigText {
                         .withAim(input.load()))));
         LaidWords laid = new LaidWords(around.phrases(), around.units());
         text.add(Paragraph.of(laid.sentence(input)));
+        new SlingWords(around.phrases(), around.units())
+                .sentences(answer)
+                .forEach(sentence -> text.add(Paragraph.of(sentence)));
         laid.freedom(answer).ifPresent(sentence -> text.add(Paragraph.of(sentence)));
         text.add(Paragraph.of(
                 answer.steady()
@@ -103,7 +101,9 @@ final class RigText {
             text.add(new Paragraph(
                     1, around.say("rig.material.piece", piece.count(), length, piece.what()), Style.NORMAL));
         }
-        text.add(new Paragraph(1, around.say("rig.material.note"), Style.NORMAL));
+        new SlingWords(around.phrases(), around.units())
+                .notes(material)
+                .forEach(note -> text.add(new Paragraph(1, note, Style.NORMAL)));
         return text;
     }
 

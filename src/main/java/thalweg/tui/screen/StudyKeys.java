@@ -74,7 +74,6 @@ final class StudyKeys {
                 screen,
                 new Go.Why(new Question(
                         study,
-                        screen.answer().knot(),
                         screen.starts().stream().map(StartValue::ground).collect(Collectors.toSet()),
                         screen.view().state(answer()),
                         around.settings().loads())));

@@ -156,6 +156,63 @@ final class RigFileTest {
         assertThat(at(strength, "factors", "0", "source")).isEqualTo(Json.of("stated"));
     }
 
+    private static final String SLUNG = TWO_POINTS.replace(
+            "\"strength_kN\": 12}",
+            "\"is\": \"tree\", \"sling\": {\"tie\": \"basket\", \"width_m\": 0.3, \"around_m\": 1.1,"
+                    + " \"reach_m\": 0.25, \"EA_kN\": 110, \"strand_kN\": 17.8, \"knot_efficiency\": 0.64}}");
+
+    @Test
+    void aSlingReadsBackAsTheSame() {
+        RigInput rig = RigFile.read("the rig", SLUNG);
+        RigInput bare = RigFile.read(
+                "the rig",
+                SLUNG.replace(
+                        ", \"around_m\": 1.1, \"reach_m\": 0.25, \"EA_kN\": 110, \"strand_kN\": 17.8,"
+                                + " \"knot_efficiency\": 0.64",
+                        ""));
+
+        assertThat(RigFile.read("the copy", RigFile.write(rig))).isEqualTo(rig);
+        assertThat(RigFile.read("the copy", RigFile.write(bare))).isEqualTo(bare);
+        assertThat(bare.assumed()).contains("sling_EA_kN");
+        assertThat(bare.points().get(1).sling().orElseThrow().reach()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "basket"            | "loop"              | sling.tie: is "loop"
+            "tie": "basket",    | ''                  | points[1].sling.tie: is missing; it is one of: basket
+            "width_m": 0.3,     | ''                  | points[1].sling.width_m: is missing
+            "width_m": 0.3      | "width_m": -0.3     | points[1].sling.width_m: is -0.3 m
+            "around_m": 1.1     | "around_m": 0.5     | less than there and back across its own width
+            "reach_m": 0.25     | "reach_m": 0.8      | points[1].sling.reach_m: is 0.8 m; it must be below the 0.7
+            "reach_m": 0.25     | "reach_m": 0        | points[1].sling.reach_m
+            "EA_kN": 110        | "EA_kN": 0          | points[1].sling.EA_kN
+            "strand_kN": 17.8, "knot_efficiency": 0.64} | "strand_kN": 0} | points[1].sling.strand_kN
+            "EA_kN": 110, "strand_kN": 17.8, "knot_efficiency": 0.64 | "knot_efficiency": 2 | sling.knot_efficiency
+            "EA_kN": 110        | "length_m": 110     | length_m
+            "is": "tree"        | "is": "stump"       | points[1].is
+            """)
+    void aSlingThatCannotBeIsRefusedWithItsKey(String right, String wrong, String named) {
+        String text = SLUNG.replace(right, wrong);
+
+        assertThat(text).isNotEqualTo(SLUNG);
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(named);
+    }
+
+    @Test
+    void aSlingThatEndsNowhereIsRefusedWhereTheRestOfTheRigIsLaidToItsEnd() {
+        String text = SLUNG.replace("\"reach_m\": 0.25, ", "")
+                .replace("\"kind\": \"focused\", \"focus\"", "\"kind\": \"sliding\", \"focus\"")
+                .replace("\"strands\": 2,", "")
+                .replace("\"slack_m\": {\"B\": 0.02}, ", "");
+
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("points[1].sling.reach_m: is missing; in a rig of kind sliding");
+    }
+
     private static final String LIMITED = TWO_POINTS
             .replace("\"kind\": \"focused\"", "\"kind\": \"limited\", \"limit_m\": [0.1, 0.12]")
             .replace("\"slack_m\": {\"B\": 0.02}", "\"slider_strands\": 2, \"friction\": 0.25");

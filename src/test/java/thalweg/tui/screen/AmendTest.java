@@ -119,7 +119,7 @@ final class AmendTest {
     @Test
     void anAnalysisIsWithdrawnButNeverCorrected() {
         try (Walk walk = atPorte()) {
-            walk.type("r").type("o").press(SAVE).type("a").press(Key.Named.ESCAPE);
+            walk.type("r").type("o").confirmStart().press(SAVE).type("a").press(Key.Named.ESCAPE);
             walk.press(Key.Named.END).type("e");
             assertThat(walk.screen()).contains("An analysis is never corrected; withdraw it and attach another.");
 

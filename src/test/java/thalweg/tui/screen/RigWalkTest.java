@@ -251,16 +251,19 @@ final class RigWalkTest {
             assertThat(walk.screen()).contains("water knot, webbing: 64 % (55 to 70)");
             walk.press(SAVE).press(Key.Named.TAB);
             assertThat(words(walk))
-                    .contains("by what is known of the knot) at rest")
+                    .contains("left bolt leg: 44.0 times (37.8 to 48.1) at rest")
                     .contains(
-                            "Knot: water knot, webbing. It leaves 64 % (a rescue team's training table), between 55 %");
+                            "35.6 kN as stated, 22.8 kN (19.6 kN to 24.9 kN) left: knot 0.64 (0.55 to 0.7), published:"
+                                    + " water knot, a rescue team's training table; range from memory.");
             walk.type("a");
-            assertThat(porte(walk).analyses().get(0).content().input()).contains("\"knot_efficiency\": 0.64");
+            assertThat(porte(walk).analyses().get(0).content().input())
+                    .contains("\"knot\": \"water_knot\"")
+                    .doesNotContain("knot_efficiency");
 
             walk.type("o").fill("Knots leave", "60 %").press(SAVE);
             assertThat(words(walk))
-                    .contains("What knots leave is taken as stated: 60 %")
-                    .doesNotContain("by what is known of the knot");
+                    .contains("21.4 kN left: knot 0.6, stated by you: its knots leave 60 %.")
+                    .doesNotContain("(19.6 kN to");
         }
     }
 

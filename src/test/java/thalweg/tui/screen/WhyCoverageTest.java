@@ -17,11 +17,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Shape;
+import thalweg.exchange.json.RigFile;
 import thalweg.rig.Analyze;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.FindBestFocus;
 import thalweg.rig.FindPeakRange;
-import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
@@ -31,11 +31,13 @@ import thalweg.rig.RigAssumption;
 import thalweg.rig.RigCaution;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigDrawing;
+import thalweg.rig.RigInput;
 import thalweg.rig.RigKind;
 import thalweg.rig.RigState;
 import thalweg.rig.RigStudy;
 import thalweg.rig.SetupDraft;
 import thalweg.service.RunCascade;
+import thalweg.sheet.LoadWords;
 import thalweg.testing.Around;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -55,7 +57,20 @@ final class WhyCoverageTest {
     /** Long enough for chance to show something, short enough to wait for. */
     private static final int TRIALS = 200;
 
-    private record Shown(String what, RigStudy study, Optional<Knot> knot, RigState swung, Surroundings around) {
+    /** What the drafts below have not: a sling, a tree without one, a bolt of two strengths, what weakens parts. */
+    private static final String SLUNG = """
+            {"points": [
+               {"name": "oak", "at": [-0.613, 0.071, 0.02], "strength_kN": 23.7, "is": "tree",
+                "sling": {"tie": "basket", "width_m": 0.313, "around_m": 1.07, "reach_m": 0.517,
+                          "strand_kN": 15.3, "knot_efficiency": 0.71}},
+               {"name": "bolt", "at": [0.527, -0.033], "radial_kN": 21.3, "axial_kN": 14.9, "condition": "worn"},
+               {"name": "pine", "at": [0.157, 0.463], "strength_kN": 7.3, "is": "tree"}],
+             "load": {"mass_kg": 87, "toward_deg": 3.7, "sway_deg": 13.1, "lean_out_deg": 4.3, "factor": 1.35},
+             "rig": {"kind": "focused", "focus": [0.031, -1.067, 0.01], "EA_kN": 63.7, "strand_kN": 13.3,
+                     "knot": "water_knot", "condition": "worn"}}
+            """;
+
+    private record Shown(String what, RigStudy study, RigState swung, Surroundings around) {
 
         @Override
         public String toString() {
@@ -67,8 +82,12 @@ final class WhyCoverageTest {
         List<Shown> rigs = new ArrayList<>();
         for (RigKind kind : RigKind.values()) {
             for (UnitSystem units : UnitSystem.values()) {
-                rigs.add(shown(kind, units));
+                RigInput input = draft(kind).check().input().orElseThrow();
+                rigs.add(shown(kind.word(), input, units));
             }
+        }
+        for (UnitSystem units : UnitSystem.values()) {
+            rigs.add(shown("slung", RigFile.read("slung", SLUNG), units));
         }
         return rigs.stream();
     }
@@ -91,8 +110,8 @@ final class WhyCoverageTest {
         return OptionalDouble.of(value);
     }
 
-    private static Shown shown(RigKind kind, UnitSystem units) {
-        RigAnswer answer = Analyze.of(draft(kind).check().input().orElseThrow());
+    private static Shown shown(String what, RigInput input, UnitSystem units) {
+        RigAnswer answer = Analyze.of(input);
         Optional<CascadeOdds> odds = Optional.of(RunCascade.all(answer.input(), TRIALS, 7, (done, planned) -> true));
         RigStudy study = new RigStudy(
                 answer,
@@ -101,12 +120,7 @@ final class WhyCoverageTest {
                 Optional.of(FindPeakRange.of(answer)),
                 Optional.empty());
         RigState swung = answer.sector().directions().get(17);
-        return new Shown(
-                kind.word(),
-                study,
-                Optional.of(Knot.WATER_KNOT),
-                swung,
-                Around.sized(60, 120).with(units));
+        return new Shown(what, study, swung, Around.sized(60, 120).with(units));
     }
 
     /** All that is printed of a rig but what is the same for every rig. */
@@ -116,12 +130,17 @@ final class WhyCoverageTest {
         Set<String> fixed = Stream.concat(
                         Arrays.stream(RigAssumption.values()).map(RigAssumption::key),
                         Arrays.stream(RigCaution.values()).map(RigCaution::key))
-                .map(key -> "- " + around.phrases().all().get(key))
+                .map(key -> "- "
+                        + around.say(
+                                key,
+                                String.join(", ", answer.assumed()),
+                                LoadWords.factor(answer.input().load().factor())))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         fixed.add(around.say("rig.material.note"));
+        fixed.add(around.say("rig.material.note_slung"));
         fixed.add(around.say("rig.peaks"));
         fixed.add(around.say("rig.cascade.rising"));
-        List<Paragraph> paragraphs = new ArrayList<>(RigText.of(answer, shown.knot(), around));
+        List<Paragraph> paragraphs = new ArrayList<>(RigText.of(answer, around));
         RigStudies studies = new RigStudies(
                 shown.study().bestFocus(),
                 Optional.empty(),
@@ -131,7 +150,7 @@ final class WhyCoverageTest {
         List<String> lines = new ArrayList<>();
         paragraphs.stream()
                 .map(Paragraph::text)
-                .filter(text -> !fixed.contains(text) && !text.startsWith("- "))
+                .filter(text -> !fixed.contains(text))
                 .map(text -> text.replace("95 % intervals", "intervals"))
                 .forEach(lines::add);
         lines.add(RigText.swung(shown.swung(), around));
@@ -161,7 +180,6 @@ final class WhyCoverageTest {
     private static List<Figure> figures(Shown shown) {
         Question question = new Question(
                 shown.study(),
-                shown.knot(),
                 Set.of(Ground.Kind.LOAD),
                 shown.swung(),
                 shown.around().settings().loads());

@@ -1,0 +1,111 @@
+package thalweg.rig;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import thalweg.units.Force;
+import thalweg.units.Length;
+
+/** Turns the sling of a draft into one that can be laid, or into everything that is wrong with it. */
+final class CheckSling {
+
+    /** An assumed key, where a sling does not say how it stretches. */
+    static final String STIFFNESS = "sling_EA_kN";
+
+    private static final Range WIDE = Range.LENGTH;
+    private static final Range LONG = new Range(0, true, 100, " m");
+
+    private final String key;
+    private final SlingDraft draft;
+    private final BiConsumer<String, String> refuse;
+    private final Set<String> assumed;
+
+    /**
+     * @param point the path of the point's object
+     * @param refuse takes a key and what is wrong with it
+     * @param assumed takes the keys that stand at their defaults
+     */
+    CheckSling(String point, SlingDraft draft, BiConsumer<String, String> refuse, Set<String> assumed) {
+        this.key = point + ".sling.";
+        this.draft = draft;
+        this.refuse = refuse;
+        this.assumed = assumed;
+    }
+
+    /**
+     * The sling, which is one only where nothing was refused.
+     *
+     * @param kind of the rig; empty where it is not known
+     * @param way from the point to the focus [m]; empty where it is not known
+     */
+    Optional<RigSling> result(Optional<RigKind> kind, OptionalDouble way) {
+        if (draft.tie().isEmpty()) {
+            refuse.accept(key + "tie", "is missing; it is one of: basket, choke, wrap_three_pull_two, tied_round");
+        }
+        boolean sides = draft.tie().map(tie -> tie.sides() > 1).orElse(false);
+        if (sides && draft.widthMetres().isEmpty()) {
+            refuse.accept(
+                    key + "width_m",
+                    "is missing; state how wide the point is where the sling leaves it, for the angle of its sides");
+        }
+        Optional<Length> width = length("width_m", draft.widthMetres(), WIDE);
+        Optional<Length> around = length("around_m", draft.aroundMetres(), LONG);
+        if (width.isPresent()
+                && around.isPresent()
+                && around.get().metres() < 2 * width.get().metres()) {
+            refuse.accept(
+                    key + "around_m",
+                    "is " + Figures.plain(around.get().metres())
+                            + " m, less than there and back across its own width of "
+                            + Figures.plain(width.get().metres()) + " m");
+        }
+        Optional<Length> reach = length("reach_m", draft.reachMetres(), LONG);
+        checkReach(kind, way);
+        Optional<Force> stiffness = force("EA_kN", draft.stiffnessKilonewtons(), Range.STIFFNESS);
+        if (stiffness.isEmpty()) {
+            assumed.add(STIFFNESS);
+        }
+        Optional<Force> strand = force("strand_kN", draft.strandKilonewtons(), Range.STRENGTH);
+        OptionalDouble knot = sound("knot_efficiency", draft.knotEfficiency(), Range.EFFICIENCY);
+        return draft.tie()
+                .map(tie -> new RigSling(tie, width.orElse(new Length(0)), around, reach, stiffness, strand, knot));
+    }
+
+    private void checkReach(Optional<RigKind> kind, OptionalDouble way) {
+        if (draft.reachMetres().isEmpty()) {
+            kind.filter(one -> !one.takesSlingsAsLegs())
+                    .ifPresent(one -> refuse.accept(
+                            key + "reach_m",
+                            "is missing; in a rig of kind " + one.word()
+                                    + " the sling ends before the master: state how far its end hangs from the point"));
+        } else if (way.isPresent()
+                && draft.reachMetres().getAsDouble() > way.getAsDouble() - RigInput.ONE_PLACE_METRES) {
+            refuse.accept(
+                    key + "reach_m",
+                    "is " + Figures.plain(draft.reachMetres().getAsDouble()) + " m; it must be below the "
+                            + Figures.fixed(way.getAsDouble(), 3)
+                            + " m from the point to the focus, or left out for a sling that reaches to the master");
+        }
+    }
+
+    private Optional<Length> length(String name, OptionalDouble metres, Range range) {
+        OptionalDouble sound = sound(name, metres, range);
+        return sound.isPresent() ? Optional.of(new Length(sound.getAsDouble())) : Optional.empty();
+    }
+
+    private Optional<Force> force(String name, OptionalDouble kilonewtons, Range range) {
+        OptionalDouble sound = sound(name, kilonewtons, range);
+        return sound.isPresent() ? Optional.of(Force.kilonewtons(sound.getAsDouble())) : Optional.empty();
+    }
+
+    /** The value where it is in its range; else it is refused and left out. */
+    private OptionalDouble sound(String name, OptionalDouble value, Range range) {
+        if (value.isEmpty()) {
+            return value;
+        }
+        Optional<String> objection = range.objection(value.getAsDouble());
+        objection.ifPresent(sentence -> refuse.accept(key + name, sentence));
+        return objection.isEmpty() ? value : OptionalDouble.empty();
+    }
+}
