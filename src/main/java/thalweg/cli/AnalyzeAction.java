@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.logbook.RigStanding;
 import thalweg.rig.Analyze;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
@@ -60,6 +61,12 @@ final class AnalyzeAction extends Action {
             description = "what matters most, with --compare: equal-shares or little-extension")
     private @Nullable String matters;
 
+    @Option(
+            names = "--why",
+            description = "behind the report, say of every figure how it comes about, what it rests on, where that is"
+                    + " from and what it is not")
+    private boolean why;
+
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
@@ -81,6 +88,10 @@ final class AnalyzeAction extends Action {
         cascade.check();
         priority();
         set = settings.read(surrounds());
+        if (why && (json || jsonl)) {
+            throw new InputException(
+                    "--why is for reading and does not go with --json or --jsonl; leave one of them out.");
+        }
         if (jsonl) {
             return lines();
         }
@@ -89,8 +100,7 @@ final class AnalyzeAction extends Action {
                     "--json prints one object, for one file; put the rigs on a line each for --jsonl.");
         }
         if (station != null) {
-            List<RigInput> inputs = files.stream().map(this::read).toList();
-            keep(station, inputs);
+            List<RigInput> inputs = keep(station, files.stream().map(this::read).toList());
             for (int i = 0; i < files.size(); i++) {
                 head(files.get(i));
                 show(inputs.get(i));
@@ -140,6 +150,9 @@ final class AnalyzeAction extends Action {
             study = study.comparing(priority());
         }
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units(), set).of(study));
+        if (why) {
+            print("\n" + new WhyReport(surrounds().phrases(), shared().units(), set).of(study));
+        }
         surrounds().out().flush();
     }
 
@@ -201,6 +214,10 @@ final class AnalyzeAction extends Action {
     }
 
     private RigInput read(Path file) {
+        return AnalyzeRig.derated(asStated(file), set.derating());
+    }
+
+    private RigInput asStated(Path file) {
         if (!isStandardInput(file)) {
             return AnalyzeRig.read(file);
         }
@@ -223,9 +240,13 @@ final class AnalyzeAction extends Action {
         return isStandardInput(file) ? "standard input" : file.toString();
     }
 
-    private void keep(String name, List<RigInput> inputs) {
+    /** The rigs as they were kept: with how their points were found, where the files do not state it. */
+    private List<RigInput> keep(String name, List<RigInput> read) {
         try (Session session = shared().writing()) {
             FindRecord.StationInCanyon place = new FindRecord(session).station(name);
+            List<RigInput> inputs = read.stream()
+                    .map(input -> RigStanding.told(input, place.station()))
+                    .toList();
             for (RigInput input : inputs) {
                 AnalyzeRig.attach(session, place.station(), input, surrounds().version());
                 PointRemarks.of(input, place.station(), surrounds().phrases(), shared().units())
@@ -233,6 +254,7 @@ final class AnalyzeAction extends Action {
             }
             tell("Attached to " + place.canyon().canyon().name() + "/"
                     + place.station().station().name() + ".");
+            return inputs;
         }
     }
 }

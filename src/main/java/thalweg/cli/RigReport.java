@@ -16,6 +16,7 @@ import thalweg.rig.WorstForce;
 import thalweg.settings.Settings;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
@@ -42,10 +43,11 @@ final class RigReport {
         RigInput input = answer.input();
         out.append(input.name().isEmpty() ? "Rig" : input.name()).append('\n');
         LoadWords load = new LoadWords(phrases, units, settings.loads());
-        indented(out, "", phrases.say("rig.load", load.withAim(input.load())));
+        indented(out, "", phrases.say("rig.load", load.withAim(input.statedLoad())));
         LaidWords laid = new LaidWords(phrases, units);
         indented(out, "", laid.sentence(input));
         new SlingWords(phrases, units).sentences(answer).forEach(line -> indented(out, "", line));
+        new RedirectWords(phrases, units).sentences(answer).forEach(line -> indented(out, "", line));
         out.append('\n');
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()

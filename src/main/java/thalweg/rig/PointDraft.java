@@ -48,6 +48,21 @@ public record PointDraft(
                 Optional.empty());
     }
 
+    /** The same point in that place [m]. */
+    public PointDraft withPlace(List<Double> other) {
+        return new PointDraft(name, other, strengthKilonewtons, spread, holdsAlone, traits, is, sling);
+    }
+
+    /** The same point, which holds that much [kN]. */
+    public PointDraft withStrength(OptionalDouble kilonewtons) {
+        return new PointDraft(name, at, kilonewtons, spread, holdsAlone, traits, is, sling);
+    }
+
+    /** The same point, of which that is believed. */
+    public PointDraft withBelief(Optional<Boolean> alone) {
+        return new PointDraft(name, at, strengthKilonewtons, spread, alone, traits, is, sling);
+    }
+
     /** The same point, of which that is stated. */
     public PointDraft withTraits(PointTraitsDraft other) {
         return new PointDraft(name, at, strengthKilonewtons, spread, holdsAlone, other, is, sling);

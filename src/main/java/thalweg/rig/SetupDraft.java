@@ -214,6 +214,22 @@ public record SetupDraft(
                 traits);
     }
 
+    /** The same rig with strands of that strength [kN], if known. */
+    public SetupDraft withStrandStrength(OptionalDouble kilonewtons) {
+        return new SetupDraft(
+                kind,
+                focus,
+                stiffnessKilonewtons,
+                strands,
+                slackMetres,
+                captured,
+                friction,
+                limits,
+                kilonewtons,
+                knotEfficiency,
+                traits);
+    }
+
     /** The same rig, of whose strands and master that is stated. */
     public SetupDraft withTraits(StrandTraitsDraft other) {
         return new SetupDraft(

@@ -26,6 +26,7 @@ import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
+import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
 import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
@@ -122,6 +123,7 @@ final class AnalysisView {
                     .filter(RigCaution::isNatural)
                     .forEach(caution -> parts.add(phrases.say(caution.key())));
         }
+        parts.addAll(new RedirectWords(phrases, units).sentences(answer));
         return String.join(" ", parts);
     }
 
@@ -162,14 +164,14 @@ final class AnalysisView {
     }
 
     private String load(RigInput input) {
-        return new LoadWords(phrases, units).withAim(input.load());
+        return new LoadWords(phrases, units).withAim(input.statedLoad());
     }
 
     /** What the calculator took where nobody said; the points' spread is the same for all that lack one. */
     private String assumed(RigInput input, String key) {
         return switch (key) {
-            case "sway_deg" -> new Angle(input.load().sway().degrees()).print();
-            case "lean_out_deg" -> new Angle(input.load().leanOut().degrees()).print();
+            case "sway_deg" -> new Angle(input.statedLoad().sway().degrees()).print();
+            case "lean_out_deg" -> new Angle(input.statedLoad().leanOut().degrees()).print();
             case "rope_out_m" -> input.load().ropeOut().printFine(units);
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);

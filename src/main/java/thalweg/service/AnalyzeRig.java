@@ -24,6 +24,7 @@ import thalweg.rig.KeptRig;
 import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigComparison;
+import thalweg.rig.RigDraft;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
 import thalweg.rig.RigStudy;
@@ -81,6 +82,17 @@ public final class AnalyzeRig {
             throw new InputException(name + " is larger than 100 kB; that is no rig file.");
         }
         return RigFile.read(name, bytes);
+    }
+
+    /**
+     * A rig with shares of its strengths that hold where it states none.
+     *
+     * @param shares by the words of {@link thalweg.rig.DeratingKey}, each above 0 and at most 1
+     */
+    public static RigInput derated(RigInput input, Map<String, Double> shares) {
+        return shares.isEmpty()
+                ? input
+                : RigDraft.of(input).deratedBy(shares).check().input().orElse(input);
     }
 
     /** The rigs of the analyses that are kept in a canyon, by entry; what this version cannot read is missing. */

@@ -23,7 +23,8 @@ public final class SettingsFile {
         Findings findings = new Findings();
         FieldReader in = JsonDocument.read(name, bytes).reader(findings);
         Settings standard = Settings.standard(phrases);
-        Settings settings = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
+        Settings loads = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
+        Settings settings = loads.withDerating(DeratingSetting.read(in));
         in.refuseUnasked();
         if (!findings.none()) {
             throw refusal(name, findings.all());

@@ -11,7 +11,6 @@ import thalweg.rig.BoltStrength;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PartStrength;
 import thalweg.rig.RigAnswer;
-import thalweg.rig.RigPoint;
 import thalweg.rig.StrengthFactor;
 import thalweg.text.Phrases;
 import thalweg.units.Force;
@@ -34,7 +33,14 @@ public final class StrengthWords {
     /** A line for each strength from which something was taken, then a line for each thing that nobody allowed for. */
     public List<String> lines(RigAnswer answer) {
         List<String> lines = new ArrayList<>();
-        answer.input().points().forEach(point -> bolt(point).ifPresent(lines::add));
+        Map<BoltStrength, List<String>> bolts = new LinkedHashMap<>();
+        answer.input()
+                .points()
+                .forEach(point -> point.traits()
+                        .bolt()
+                        .ifPresent(bolt -> bolts.computeIfAbsent(bolt, like -> new ArrayList<>())
+                                .add(point.name())));
+        bolts.forEach((bolt, points) -> lines.add(bolt(String.join(", ", points), bolt)));
         Map<PartStrength, List<String>> alike = new LinkedHashMap<>();
         Map<String, List<String>> notes = new LinkedHashMap<>();
         for (PartSafety part : answer.safety()) {
@@ -52,15 +58,13 @@ public final class StrengthWords {
         return lines;
     }
 
-    private Optional<String> bolt(RigPoint point) {
-        return point.traits()
-                .bolt()
-                .map(bolt -> phrases.say(
-                        bolt.assumedAxis() ? "rig.strength.bolt.assumed" : "rig.strength.bolt",
-                        point.name(),
-                        force(bolt.radial()),
-                        force(bolt.axial()),
-                        axis(bolt)));
+    private String bolt(String points, BoltStrength bolt) {
+        return phrases.say(
+                bolt.assumedAxis() ? "rig.strength.bolt.assumed" : "rig.strength.bolt",
+                points,
+                force(bolt.radial()),
+                force(bolt.axial()),
+                axis(bolt));
     }
 
     private static String axis(BoltStrength bolt) {

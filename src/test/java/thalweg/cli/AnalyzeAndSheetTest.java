@@ -178,6 +178,28 @@ final class AnalyzeAndSheetTest {
     }
 
     @Test
+    void whatIsAttachedCountsAsItWasFoundAndByYourShares() throws IOException {
+        Path settings = Files.writeString(home.resolve("mine.json"), "{\"derating\": {\"worn\": 0.7}}");
+        shell.run("inspect", "--demo", "éclusaune/porte", "left bolt", "worn", "--by", "Ada");
+
+        Shell.Ran ran = shell.run(
+                "analyze",
+                "--demo",
+                RIG,
+                "--station",
+                "éclusaune/porte",
+                "--attach",
+                "--settings",
+                settings.toString());
+
+        assertThat(ran.out().replaceAll("\\s+", " ")).contains("condition 0.7, stated by you: found worn");
+        assertThat(shell.run("sheet", "--demo", "éclusaune", "--as", "text")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("condition 0.7, stated by you: found worn");
+    }
+
+    @Test
     void theWholeWayByCommandsEndsOnASheet() throws IOException {
         Path sheet = home.resolve("éclusaune.html");
 

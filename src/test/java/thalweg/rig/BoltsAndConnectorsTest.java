@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -161,6 +162,34 @@ class BoltsAndConnectorsTest {
                         .focus()
                         .x())
                 .isGreaterThan(0.02);
+    }
+
+    /** Every point of rigs by chance is a bolt with an axis of its own. */
+    @Test
+    void noDirectionOfTheSectorUsesUpMoreThanTheWorst() {
+        SplittableRandom random = new SplittableRandom(7);
+        RandomRigs.some(RigKind.FOCUSED, 7, 20).forEach(input -> {
+            RigDraft draft = RigDraft.of(input);
+            RigAnswer answer = Rigs.answer(draft.withPoints(draft.points().stream()
+                    .map(point -> point.withTraits(PointTraitsDraft.NONE.withBolt(new BoltDraft(
+                            OptionalDouble.of(25),
+                            OptionalDouble.of(15),
+                            List.of(random.nextDouble(-1, 1), random.nextDouble(-1, 1), random.nextDouble(0.1, 1))))))
+                    .toList()));
+            for (RigPoint point : answer.input().points()) {
+                CountedForce worst = answer.sector().countedOn(point.name());
+                BoltStrength bolt = point.traits().bolt().orElseThrow();
+                for (RigState state : answer.sector().directions()) {
+                    Vector3 pull = state.at(point.name()).pull();
+                    assertThat(bolt.alike(pull))
+                            .isLessThanOrEqualTo(worst.counted().inKilonewtons() * (1 + 1e-6) + 1e-12)
+                            .isBetween(pull.length() * (1 - 1e-12), pull.length() * Math.hypot(1, 25.0 / 15) + 1e-12);
+                }
+                assertThat(worst.force().inKilonewtons())
+                        .isLessThanOrEqualTo(
+                                answer.sector().worstOf(point.name()).force().inKilonewtons() * (1 + 1e-6) + 1e-12);
+            }
+        });
     }
 
     private static ConnectorDraft connector(double along, double across, ConnectorLoad loaded) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,24 @@ class SettingsFileTest {
     @Test
     void anEmptyObjectIsTheStandard() {
         assertThat(read("{}")).isEqualTo(Settings.standard(PHRASES));
+    }
+
+    @Test
+    void ownSharesOfAStrengthAreReadByTheirWords() {
+        assertThat(read("{\"derating\": {\"worn\": 0.7, \"age\": 0.5}}").derating())
+                .containsExactly(Map.entry("worn", 0.7), Map.entry("age", 0.5));
+        assertThat(read("{}").derating()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"rust, 0.5, is no factor", "worn, 0, out of range", "worn, 1.2, out of range", "worn, \"half\", worn"})
+    void sharesThatMakeNoSenseAreRefusedByName(String word, String share, String part) {
+        String text = "{\"derating\": {\"" + word + "\": " + share + "}}";
+
+        assertThatThrownBy(() -> read(text))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(word)
+                .hasMessageContaining(part);
     }
 
     @Test

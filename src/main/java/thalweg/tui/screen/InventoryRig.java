@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.RigStanding;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
@@ -21,6 +22,7 @@ import thalweg.rig.StrandMaterial;
 import thalweg.route.HoldsAlone;
 import thalweg.route.Part;
 import thalweg.tui.core.Surroundings;
+import thalweg.units.Force;
 
 /**
  * A rig made of the points that are entered for an anchor.
@@ -91,21 +93,44 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
             } else if (points.size() == MOST_POINTS) {
                 remarks.add(around.say("rig.left_out.many", part.label()));
             } else {
-                points.add(point(part, points));
+                points.add(point(record, points));
                 boolean sound = record.state().condition().equals(Optional.of(Condition.SOUND));
                 if (!sound || record.state().contradictory()) {
                     remarks.add(around.say("rig.not_sound", part.label(), Looks.state(around, record.state())));
                 }
             }
         }
-        return new InventoryRig(
-                points.isEmpty() ? Optional.empty() : Optional.of(rig(points)), remarks, Optional.empty());
+        if (points.isEmpty()) {
+            return new InventoryRig(Optional.empty(), remarks, Optional.empty());
+        }
+        RigDraft rig = derated(rig(points), around);
+        Optional<PartRecord> strands = RigStanding.strands(anchor.parts());
+        strands.ifPresent(record -> remarks.add(
+                around.say("rig.strands_entered", record.part().label(), Looks.state(around, record.state()))));
+        RigDraft entered = strands.map(record -> rig.withRig(strands(rig.rig(), record, around)))
+                .orElse(rig);
+        return new InventoryRig(Optional.of(entered), remarks, Optional.empty());
     }
 
-    private static PointDraft point(Part part, List<PointDraft> before) {
+    /** Its strands are the part that is entered. */
+    private static SetupDraft strands(SetupDraft rig, PartRecord record, Surroundings around) {
+        Optional<Force> strength = record.part().strength();
+        return rig.withTraits(RigStanding.traits(rig.traits(), record, around.today()))
+                .withStrandStrength(
+                        strength.isPresent()
+                                ? OptionalDouble.of(strength.get().inKilonewtons())
+                                : OptionalDouble.empty());
+    }
+
+    private static RigDraft derated(RigDraft rig, Surroundings around) {
+        return rig.deratedBy(around.settings().derating());
+    }
+
+    private static PointDraft point(PartRecord record, List<PointDraft> before) {
+        Part part = record.part();
         long same =
                 before.stream().filter(one -> one.name().equals(part.label())).count();
-        return new PointDraft(
+        PointDraft point = new PointDraft(
                 same == 0 ? part.label() : part.label() + " " + (same + 1),
                 part.place()
                         .map(place -> List.of(
@@ -113,11 +138,10 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
                                 place.up().metres(),
                                 place.out().metres()))
                         .orElseThrow(),
-                part.strength()
-                        .map(force -> OptionalDouble.of(force.inKilonewtons()))
-                        .orElse(OptionalDouble.empty()),
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 part.holdsAlone().map(belief -> belief == HoldsAlone.YES));
+        return RigStanding.point(point, record);
     }
 
     /** The focus begins below the middle of the points, as far down as they are wide, so that the angle is moderate. */

@@ -3,25 +3,22 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import thalweg.fault.InputException;
 import thalweg.rig.PointDraft;
 import thalweg.rig.RigDraft;
 import thalweg.tui.core.Surroundings;
-import thalweg.units.Force;
 import thalweg.units.Length;
 
-/** The fields of a form that say where the points of a rig are and what they hold, to try what another place would do. */
+/** The fields of a form that say where the points of a rig are, to try what another place would do, and what they hold. */
 final class PointFields {
 
     private static final String PLACE = "point_";
-    private static final String STRENGTH = "holds_";
     private static final int LEAST_NUMBERS = 2;
     private static final int MOST_NUMBERS = 3;
 
     private PointFields() {}
 
-    /** Adds two fields a point. */
+    /** Adds the fields of each point. */
     static void add(Build form, RigDraft draft, Surroundings around) {
         for (int i = 0; i < draft.points().size(); i++) {
             PointDraft point = draft.points().get(i);
@@ -31,19 +28,12 @@ final class PointFields {
                     around.say("help.rig_form.place"),
                     printed(point.at(), around),
                     PointFields::place);
-            form.labelledValue(
-                    STRENGTH + i,
-                    around.say("rig_form.holds", point.name()),
-                    around.say("help.rig_form.holds"),
-                    point.strengthKilonewtons().isPresent()
-                            ? Force.kilonewtons(point.strengthKilonewtons().getAsDouble())
-                                    .print(around.units())
-                            : "",
-                    Quantities::strength);
+            TraitFields.add(form, i, point, around);
+            SlingFields.add(form, i, point, around);
         }
     }
 
-    private static String printed(List<Double> at, Surroundings around) {
+    static String printed(List<Double> at, Surroundings around) {
         List<String> along = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
             if (i < LEAST_NUMBERS || at.get(i) != 0) {
@@ -54,7 +44,7 @@ final class PointFields {
     }
 
     /** "0.3 m, 0 m": to the right, up, and out of the wall if need be [m]. */
-    private static List<Double> place(String text) {
+    static List<Double> place(String text) {
         String[] parts = text.split(",", -1);
         if (parts.length < LEAST_NUMBERS || parts.length > MOST_NUMBERS) {
             throw new InputException(
@@ -75,20 +65,10 @@ final class PointFields {
         List<PointDraft> points = new ArrayList<>();
         for (int i = 0; i < before.points().size(); i++) {
             PointDraft point = before.points().get(i);
-            OptionalDouble strength = point.strengthKilonewtons();
-            Optional<Double> known = strength.isPresent() ? Optional.of(strength.getAsDouble()) : Optional.empty();
-            Optional<Double> now = filled.value(
-                    STRENGTH + i, known, text -> Quantities.strength(text).inKilonewtons());
-            points.add(new PointDraft(
-                    point.name(),
-                    filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
-                            .orElse(List.of()),
-                    now.isPresent() ? OptionalDouble.of(now.get()) : OptionalDouble.empty(),
-                    point.spread(),
-                    point.holdsAlone(),
-                    point.traits(),
-                    point.is(),
-                    point.sling()));
+            PointDraft tried = TraitFields.filled(point, i, filled)
+                    .withPlace(filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
+                            .orElse(List.of()));
+            points.add(SlingFields.filled(tried, i, filled));
         }
         return points;
     }

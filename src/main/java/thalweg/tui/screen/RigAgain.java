@@ -8,8 +8,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.Condition;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.RigStanding;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.BoltDraft;
+import thalweg.rig.Kept;
 import thalweg.rig.PointDraft;
 import thalweg.rig.PointForce;
 import thalweg.rig.RigAnswer;
@@ -45,7 +49,10 @@ final class RigAgain {
         if (points.isEmpty()) {
             return new InventoryRig(Optional.empty(), remarks, Optional.empty());
         }
-        RigDraft draft = RigDraft.of(kept).withPoints(points).withRig(setup(kept, points));
+        RigDraft draft = RigDraft.of(kept)
+                .withPoints(points)
+                .withRig(strands(setup(kept, points), station, around))
+                .deratedBy(around.settings().derating());
         draft.check().input().ifPresent(now -> remarks.addAll(differences(kept, now, around)));
         return new InventoryRig(Optional.of(draft), remarks, Optional.empty());
     }
@@ -67,16 +74,32 @@ final class RigAgain {
     }
 
     private static PointDraft today(PointDraft kept, Optional<PointDraft> entered) {
-        return entered.map(now -> new PointDraft(
-                        kept.name(),
-                        kept.at(),
-                        now.strengthKilonewtons(),
-                        kept.spread(),
-                        now.holdsAlone().or(kept::holdsAlone),
-                        kept.traits(),
-                        kept.is(),
-                        kept.sling()))
+        return entered.map(now -> kept.withStrength(now.strengthKilonewtons())
+                        .withBelief(now.holdsAlone().or(kept::holdsAlone))
+                        .withSling(now.is().or(kept::is), kept.sling())
+                        .withTraits(kept.traits()
+                                .found(now.traits().condition())
+                                .withBolt(
+                                        today(kept.traits().bolt(), now.traits().bolt()))))
                 .orElse(kept);
+    }
+
+    /** Where an axis was stated it still is; nobody enters one. */
+    private static BoltDraft today(BoltDraft kept, BoltDraft now) {
+        return now.radialKilonewtons().isEmpty()
+                ? BoltDraft.NONE
+                : new BoltDraft(now.radialKilonewtons(), now.axialKilonewtons(), kept.axis());
+    }
+
+    /** Strands that were left outdoors are as they are entered and as old as they are today, where it is clear which they are. */
+    private static SetupDraft strands(SetupDraft kept, StationRecord station, Surroundings around) {
+        List<PartRecord> entered = station.anchors().stream()
+                .flatMap(anchor -> RigStanding.strands(anchor.parts()).stream())
+                .toList();
+        boolean outdoors = kept.traits().kept().equals(Optional.of(Kept.OUTDOORS));
+        return outdoors && entered.size() == 1
+                ? kept.withTraits(RigStanding.traits(kept.traits(), entered.get(0), around.today()))
+                : kept;
     }
 
     /** Slack belongs to legs that are still there. */

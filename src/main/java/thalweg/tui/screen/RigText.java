@@ -16,6 +16,7 @@ import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -62,10 +63,13 @@ final class RigText {
                                 around.phrases(),
                                 around.units(),
                                 around.settings().loads())
-                        .withAim(input.load()))));
+                        .withAim(input.statedLoad()))));
         LaidWords laid = new LaidWords(around.phrases(), around.units());
         text.add(Paragraph.of(laid.sentence(input)));
         new SlingWords(around.phrases(), around.units())
+                .sentences(answer)
+                .forEach(sentence -> text.add(Paragraph.of(sentence)));
+        new RedirectWords(around.phrases(), around.units())
                 .sentences(answer)
                 .forEach(sentence -> text.add(Paragraph.of(sentence)));
         laid.freedom(answer).ifPresent(sentence -> text.add(Paragraph.of(sentence)));

@@ -87,7 +87,7 @@ final class RigTryingTest {
             walk.type("a");
 
             assertThat(porte(walk).analyses().get(0).content().input())
-                    .contains("\"at\": [-0.5, 0.1, 0]", "\"strength_kN\": 8");
+                    .contains("\"at\": [-0.5, 0.1, 0]", "\"radial_kN\": 8");
             assertThat(porte(walk)
                             .parts()
                             .get(0)
