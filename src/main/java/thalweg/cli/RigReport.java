@@ -68,6 +68,8 @@ final class RigReport {
         indented(out, "", phrases.say("rig.losses"));
         out.append(Columns.of(losses.table(answer)));
         losses.remarks(answer).forEach(line -> indented(out, "- ", line));
+        StudyReport studies = new StudyReport(phrases, units);
+        study.peakRange().ifPresent(range -> studies.peaks(range).forEach(line -> indented(out, "", line)));
         out.append('\n');
         SafetyReport safety = new SafetyReport(phrases, units);
         indented(out, "", phrases.say("rig.safety"));
@@ -76,7 +78,7 @@ final class RigReport {
         out.append('\n');
         material(out, answer.material());
         out.append('\n');
-        new StudyReport(phrases, units).lines(study).forEach(line -> indented(out, "", line));
+        studies.lines(study).forEach(line -> indented(out, "", line));
         out.append('\n');
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())

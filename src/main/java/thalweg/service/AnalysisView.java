@@ -10,8 +10,10 @@ import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.FindPeakRange;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PeakForces;
+import thalweg.rig.PeakRange;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigCaution;
@@ -69,6 +71,7 @@ final class AnalysisView {
     private AnalysisFigures figures(
             Entry<RigAnalysis> entry, RigAnswer answer, List<PointRemarks.Remark> remarks, List<String> changes) {
         RigInput input = answer.input();
+        PeakRange ranges = FindPeakRange.of(answer);
         return new AnalysisFigures(
                 entry.uid(),
                 entry.content().on(),
@@ -88,7 +91,7 @@ final class AnalysisView {
                         .toList(),
                 answer.steady().angle(),
                 answer.sector().widest().map(widest -> widest.angle()),
-                answer.losses().stream().map(AnalysisView::loss).toList(),
+                answer.losses().stream().map(loss -> loss(loss, ranges)).toList(),
                 answer.checks().stream()
                         .map(check -> new AnalysisFigures.CheckLine(
                                 check.letter().name(),
@@ -124,7 +127,8 @@ final class AnalysisView {
         return String.join(" ", parts);
     }
 
-    private static LossFigures loss(PointLoss loss) {
+    private static LossFigures loss(PointLoss loss, PeakRange ranges) {
+        Optional<PeakRange.Loss> range = ranges.after(loss.point());
         return new LossFigures(
                 loss.point(),
                 loss.aftermath()
@@ -135,9 +139,18 @@ final class AnalysisView {
                                 after.swing(),
                                 after.peaks().stream()
                                         .flatMap(peaks -> peaks.points().stream())
-                                        .map(peak -> new LossFigures.Peak(peak.point(), peak.force()))
+                                        .map(peak -> peak(peak, range.flatMap(known -> known.on(peak.point()))))
                                         .toList(),
-                                after.peaks().map(PeakForces::rising).orElse(false))));
+                                after.peaks().map(PeakForces::rising).orElse(false),
+                                range.map(PeakRange.Loss::mayLieOutside).orElse(false))));
+    }
+
+    private static LossFigures.Peak peak(PeakForces.OnPoint peak, Optional<PeakRange.OnPoint> range) {
+        return new LossFigures.Peak(
+                peak.point(),
+                peak.force(),
+                range.map(PeakRange.OnPoint::low).orElse(peak.force()),
+                range.map(PeakRange.OnPoint::high).orElse(peak.force()));
     }
 
     private String times(PartSafety part, PartSafety.Times times) {

@@ -28,10 +28,10 @@ final class RigText {
     private RigText() {}
 
     /** Everything, the figures first and the cautions last. */
-    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
+    static List<Paragraph> of(RigAnswer answer, PeakText peaks, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(figures(answer, around));
         text.add(Paragraph.gap());
-        text.addAll(LossText.of(answer, around));
+        text.addAll(LossText.of(answer, peaks, around));
         text.add(Paragraph.gap());
         answer.checks().forEach(check -> text.addAll(check(check, around)));
         text.add(Paragraph.gap());
