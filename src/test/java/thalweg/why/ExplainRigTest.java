@@ -193,7 +193,8 @@ class ExplainRigTest {
 
         assertThat(text(figure(figures, "Force on redirect")))
                 .contains("2 x ")
-                .contains("sin(half of " + answer.redirect().orElseThrow().deflection().print() + ")");
+                .contains("sin(half of "
+                        + answer.redirect().orElseThrow().deflection().print() + ")");
         assertThat(text(figure(figures, "Loss of redirect"))).contains("neither the fall by the rope that comes free");
         assertThat(text(figure(figures, "Direction of the load"))).contains("The rope runs over a redirect");
     }
