@@ -66,6 +66,12 @@ final class AnalyzeAction extends Action {
             description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
     private boolean peakRange;
 
+    @Option(
+            names = "--why",
+            description = "behind the report, say of every figure how it comes about, what it rests on, where that is"
+                    + " from and what it is not")
+    private boolean why;
+
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
@@ -87,6 +93,10 @@ final class AnalyzeAction extends Action {
         cascade.check();
         priority();
         set = settings.read(surrounds());
+        if (why && (json || jsonl)) {
+            throw new InputException(
+                    "--why is for reading and does not go with --json or --jsonl; leave one of them out.");
+        }
         if (jsonl) {
             return lines();
         }
@@ -145,6 +155,9 @@ final class AnalyzeAction extends Action {
         }
         study = peakRange ? study.withPeakRange() : study;
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units(), set).of(study));
+        if (why) {
+            print("\n" + new WhyReport(surrounds().phrases(), shared().units(), set).of(study));
+        }
         surrounds().out().flush();
     }
 

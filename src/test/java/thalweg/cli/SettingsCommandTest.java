@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thalweg.text.Width;
 
 final class SettingsCommandTest {
 
@@ -78,6 +79,27 @@ final class SettingsCommandTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err())
                 .contains("The settings in " + file + " cannot be used: line 1, nonsense: is a key that is not known");
+    }
+
+    @Test
+    void whyExplainsEveryFigureBehindTheReport() throws IOException {
+        Shell.Ran ran = analyze("--why");
+
+        assertThat(ran.code()).isZero();
+        assertThat(words(ran))
+                .contains("Why these figures What was put in")
+                .contains("0.98 kN x factor 1.5 = 1.47 kN, taken to pull all the time.")
+                .contains("Strength over force, B: unknown (the strength of B is not known)")
+                .contains("Of this nobody stated: sway to either side: 0° (default)");
+        assertThat(ran.out().indexOf("Cautions")).isLessThan(ran.out().indexOf("Why these figures"));
+        assertThat(ran.out().substring(ran.out().indexOf("Why these figures")).lines())
+                .allMatch(line -> Width.of(line) <= 90);
+    }
+
+    @Test
+    void whyDoesNotGoWithJson() throws IOException {
+        assertThat(analyze("--why", "--json").err()).contains("--why is for reading");
+        assertThat(analyze("--why", "--jsonl").code()).isEqualTo(ExitCodes.WRONG_INPUT);
     }
 
     @Test

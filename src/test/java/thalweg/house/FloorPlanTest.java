@@ -31,6 +31,7 @@ class FloorPlanTest {
             amend         | pure | fault units text json place ledger route logbook body                        |
             profile       | pure | units text drawing route logbook                                             |
             sheet         | pure | fault units text place drawing rig settings ledger route logbook profile     |
+            why           | pure | units text rig settings sheet                                                |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
             exchange.gpx  | pure | units text json place body                                                   |

@@ -27,6 +27,7 @@ import thalweg.route.Part;
 import thalweg.route.Station;
 import thalweg.tui.core.Destination;
 import thalweg.tui.widget.Paragraph;
+import thalweg.why.Question;
 
 /** The screens there are, as places to go. In a place to edit, an empty record means a new one. */
 public sealed interface Go extends Destination {
@@ -130,6 +131,9 @@ public sealed interface Go extends Destination {
 
     /** The points of a rig in every layout; stated says whether somebody stated load and material. */
     record Compare(RigInput input, boolean stated) implements Go {}
+
+    /** Why the figures of a rig are what they are. */
+    record Why(Question question) implements Go {}
 
     /** A sheet to write. */
     record WriteSheet(Uid canyon, String canyonName) implements Go {}

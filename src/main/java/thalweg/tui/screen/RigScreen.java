@@ -88,6 +88,7 @@ record RigScreen(
                 .unless(around.readOnly(), around.say("read_only.refused")));
         bindings.add(Binding.of(Key.of('o'), around.say("key.load_and_material"), () -> openOptions(around))
                 .unless(none, nothing));
+        bindings.add(new StudyKeys(this).why(around));
         bindings.add(
                 Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)

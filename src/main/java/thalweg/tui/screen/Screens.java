@@ -41,6 +41,9 @@ public final class Screens {
         if (destination instanceof Go.Compare go) {
             return CompareScreen.of(go);
         }
+        if (destination instanceof Go.Why go) {
+            return WhyScreen.of(go);
+        }
         if (destination instanceof Go.Rig go) {
             return RigScreen.of(go);
         }

@@ -6,22 +6,23 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import thalweg.tui.core.Surroundings;
+import thalweg.why.Ground;
 
 /** What a rig begins with because it needs something there. It stays assumed until somebody changes or confirms it. */
 enum StartValue {
     /** A person with gear. */
-    LOAD(Set.of("preset", "load")),
+    LOAD(Ground.Kind.LOAD),
     /** Straight down. */
-    AIM(Set.of("toward")),
+    AIM(Ground.Kind.AIM),
     /** How the strands are laid. */
-    LAYOUT(Set.of("layout")),
+    LAYOUT(Ground.Kind.LAYOUT),
     /** What they are made of. */
-    MATERIAL(Set.of("material"));
+    MATERIAL(Ground.Kind.STIFFNESS);
 
-    private final Set<String> fields;
+    private final Ground.Kind ground;
 
-    StartValue(Set<String> fields) {
-        this.fields = fields;
+    StartValue(Ground.Kind ground) {
+        this.ground = ground;
     }
 
     /** All of them, as for a rig of which nobody has stated anything. */
@@ -29,15 +30,25 @@ enum StartValue {
         return Set.copyOf(EnumSet.allOf(StartValue.class));
     }
 
+    /** What figures that rest on it call it. */
+    Ground.Kind ground() {
+        return ground;
+    }
+
     /** Keys of the fields of the form that state it, any one of which does. */
     Set<String> fields() {
-        return fields;
+        return switch (this) {
+            case LOAD -> Set.of("preset", "load");
+            case AIM -> Set.of("toward");
+            case LAYOUT -> Set.of("layout");
+            case MATERIAL -> Set.of("material");
+        };
     }
 
     /** The one that a field of the form states. */
     static Optional<StartValue> in(String field) {
         return EnumSet.allOf(StartValue.class).stream()
-                .filter(one -> one.fields.contains(field))
+                .filter(one -> one.fields().contains(field))
                 .findFirst();
     }
 

@@ -2,16 +2,19 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigStudy;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
+import thalweg.why.Question;
 
 /** What of the rig screen asks for studies, which take longer than a key may wait, and takes in what comes of them. */
 final class StudyKeys {
@@ -56,6 +59,24 @@ final class StudyKeys {
                                 () -> screen.movedTo(best.orElseThrow().focus()))
                         .unless(best.isEmpty(), around.say("rig.best.first"))
                         .quiet());
+    }
+
+    /** The key that explains the figures. */
+    Binding why(Surroundings around) {
+        return Binding.of(Key.of('w'), around.say("key.why"), () -> explained(around))
+                .unless(screen.answer().figures().isEmpty(), around.say("why.no_answer"));
+    }
+
+    private Step explained(Surroundings around) {
+        RigStudy study = new RigStudy(
+                answer(), studies().best(), studies().odds(), studies().peaks(), Optional.empty());
+        return Step.open(
+                screen,
+                new Go.Why(new Question(
+                        study,
+                        screen.starts().stream().map(StartValue::ground).collect(Collectors.toSet()),
+                        screen.view().state(answer()),
+                        around.settings().loads())));
     }
 
     private Step compare() {

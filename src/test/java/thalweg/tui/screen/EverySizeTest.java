@@ -67,6 +67,10 @@ final class EverySizeTest {
                 toStation(walk);
                 walk.type("rs");
             }),
+            Map.entry("rig-why", walk -> {
+                toStation(walk);
+                walk.type("rw").press(Key.Named.DOWN, 9);
+            }),
             Map.entry("rig-form", walk -> {
                 toStation(walk);
                 walk.type("ro").field("Layout");
