@@ -99,7 +99,7 @@ final class ExplainInput {
     }
 
     private Figure direction() {
-        RigLoad load = answer.input().load();
+        RigLoad load = answer.input().statedLoad();
         return new Figure(
                 Topic.LOAD,
                 words.say("why.direction"),

@@ -52,6 +52,7 @@ public record Ground(Kind kind, String value, Standing standing) {
         FRICTION("friction"),
         LIMITS(""),
         SLIDER("slider_strands"),
+        REDIRECT(""),
         ROPE("rope_out_m"),
         STRENGTHS(""),
         STRAND_STRENGTH(""),
