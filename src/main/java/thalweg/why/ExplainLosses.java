@@ -2,9 +2,11 @@ package thalweg.why;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.rig.Aftermath;
 import thalweg.rig.PeakForces;
+import thalweg.rig.PeakRange;
 import thalweg.rig.PointForce;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
@@ -19,11 +21,16 @@ import thalweg.why.Ground.Kind;
 final class ExplainLosses {
 
     private final RigAnswer answer;
+    private final Optional<PeakRange> ranges;
     private final Grounds grounds;
     private final Words words;
 
-    ExplainLosses(RigAnswer answer, Grounds grounds, Words words) {
+    /**
+     * @param ranges of the peaks, where they have been worked out
+     */
+    ExplainLosses(RigAnswer answer, Optional<PeakRange> ranges, Grounds grounds, Words words) {
         this.answer = answer;
+        this.ranges = ranges;
         this.grounds = grounds;
         this.words = words;
     }
@@ -108,7 +115,7 @@ final class ExplainLosses {
                 "why.peak.how",
                 mass.print(words.units()),
                 words.force(answer.input().load().weight())));
-        String value = after.peaks().map(peaks -> peaks(peaks)).orElse(words.say("unknown"));
+        String value = after.peaks().map(peaks -> peaks(point, peaks)).orElse(words.say("unknown"));
         for (PointForce rest : after.rest().points()) {
             after.peaks().flatMap(peaks -> peaks.on(rest.point())).ifPresent(peak -> how.add(against(rest, peak)));
         }
@@ -125,11 +132,23 @@ final class ExplainLosses {
                 words.say("why.peak.not"));
     }
 
-    private String peaks(PeakForces peaks) {
+    private String peaks(String lost, PeakForces peaks) {
+        Optional<PeakRange.Loss> range = ranges.flatMap(known -> known.after(lost));
         String list = peaks.points().stream()
-                .map(peak -> peak.point() + " " + words.force(peak.force()))
+                .map(peak -> peak(peak, range.flatMap(known -> known.on(peak.point()))))
                 .collect(Collectors.joining(", "));
         return peaks.rising() ? words.say("rig.loss.rising", list) : list;
+    }
+
+    /** Never without its range, or that there is none yet. */
+    private String peak(PeakForces.OnPoint peak, Optional<PeakRange.OnPoint> range) {
+        return range.map(known -> words.say(
+                        "rig.peaks.point",
+                        peak.point(),
+                        words.force(peak.force()),
+                        words.force(known.low()),
+                        words.force(known.high())))
+                .orElseGet(() -> words.say("why.peak.open", peak.point(), words.force(peak.force())));
     }
 
     private String against(PointForce rest, Force peak) {

@@ -1,14 +1,14 @@
 package thalweg.why;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import thalweg.rig.RedirectFigures;
 import thalweg.rig.RigAnswer;
 import thalweg.sheet.RedirectWords;
 import thalweg.why.Figure.Topic;
 import thalweg.why.Ground.Kind;
 
-/** Explains what a redirect bears over which the rope runs, and what its loss leaves. */
+/** Explains what a redirect bears, and what the rig is without it. */
 final class ExplainRedirect {
 
     private final RigAnswer answer;
@@ -21,48 +21,25 @@ final class ExplainRedirect {
         this.words = words;
     }
 
-    /** None for a rig whose load hangs from the master. */
     List<Figure> figures() {
-        return answer.redirect()
-                .map(figures -> List.of(force(figures), lost(figures)))
-                .orElse(List.of());
+        return answer.redirect().map(this::figure).map(List::of).orElse(List.of());
     }
 
-    private Figure force(RedirectFigures figures) {
-        RedirectWords told = new RedirectWords(words.phrases(), words.units());
+    private Figure figure(RedirectFigures figures) {
+        List<String> how = new ArrayList<>();
+        how.add(words.say(
+                "why.redirect.how",
+                words.force(answer.input().load().weight()),
+                figures.deflection().printFine(),
+                words.force(figures.force())));
+        how.addAll(new RedirectWords(words.phrases(), words.units()).sentences(answer));
         return new Figure(
                 Topic.REST,
                 words.say("why.redirect", figures.redirect().name()),
-                words.say(
-                        "why.redirect.value",
-                        words.force(figures.force()),
-                        words.force(figures.worst()),
-                        figures.worstToward().print()),
-                List.of(
-                        told.bears(answer, figures),
-                        words.say(
-                                "why.redirect.how",
-                                words.force(answer.input().load().weight()),
-                                figures.deflection().print(),
-                                words.force(figures.force())),
-                        told.strength(figures)),
-                grounds.atRest(Kind.SWAY),
+                words.say("why.redirect.value", words.force(figures.force()), words.force(figures.worst())),
+                how,
+                grounds.atRest(Kind.SWAY, Kind.ROPE),
                 words.say("why.redirect.source"),
                 words.say("why.redirect.not"));
-    }
-
-    private Figure lost(RedirectFigures figures) {
-        RedirectWords told = new RedirectWords(words.phrases(), words.units());
-        String points = figures.freed().steady().points().stream()
-                .map(point -> point.point() + " " + words.force(point.force()))
-                .collect(Collectors.joining(", "));
-        return new Figure(
-                Topic.LOSS,
-                words.say("why.redirect_lost", figures.redirect().name()),
-                points,
-                List.of(told.lost(figures), told.slack(figures), words.say("why.redirect_lost.how")),
-                grounds.atRest(Kind.SWAY, Kind.ROPE),
-                words.say("why.model.source"),
-                words.say("why.redirect_lost.not"));
     }
 }

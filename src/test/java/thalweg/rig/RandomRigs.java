@@ -69,7 +69,8 @@ final class RandomRigs {
         if (random.nextInt(4) == 0) {
             return point;
         }
-        SlingTie tie = SlingTie.values()[random.nextInt(SlingTie.values().length)];
+        List<SlingTie> ties = List.of(SlingTie.values());
+        SlingTie tie = ties.get(random.nextInt(ties.size()));
         SlingDraft sling = SlingDraft.of(tie, random.nextInt(8) == 0 ? 0 : between(0.05, 0.6))
                 .withStiffness(between(10, 300));
         boolean reaches = kind.takesSlingsAsLegs() && random.nextInt(3) == 0;

@@ -70,6 +70,15 @@ final class WhyCoverageTest {
                      "knot": "water_knot", "condition": "worn"}}
             """;
 
+    private static final String REDIRECTED = """
+            {"points": [
+               {"name": "left", "at": [-0.313, 0.071, 0.02], "strength_kN": 23.7},
+               {"name": "right", "at": [0.227, -0.033], "strength_kN": 11.9}],
+             "load": {"mass_kg": 87, "toward_deg": 3.7, "sway_deg": 13.1, "rope_out_m": 17.3, "rope_EA_kN": 41,
+                      "redirect": {"name": "R", "at": [0.83, -1.51, 0.23], "strength_kN": 12.7}},
+             "rig": {"kind": "focused", "focus": [0.031, -0.467, 0.01], "EA_kN": 63.7, "strand_kN": 13.3}}
+            """;
+
     private record Shown(String what, RigStudy study, RigState swung, Surroundings around) {
 
         @Override
@@ -88,8 +97,14 @@ final class WhyCoverageTest {
         }
         for (UnitSystem units : UnitSystem.values()) {
             rigs.add(shown("slung", RigFile.read("slung", SLUNG), units));
+            rigs.add(shown("redirected", RigFile.read("redirected", REDIRECTED), units));
         }
         return rigs.stream();
+    }
+
+    /** Imperial figures have fewer digits, so that some of them stand in two places by chance. */
+    private static Stream<Shown> metricRigs() {
+        return rigs().filter(shown -> shown.around().units() == UnitSystem.METRIC);
     }
 
     private static RigDraft draft(RigKind kind) {
@@ -214,7 +229,7 @@ final class WhyCoverageTest {
     }
 
     @ParameterizedTest
-    @MethodSource("rigs")
+    @MethodSource("metricRigs")
     void whatIsToldTogetherIsMissedWhereItIsLeftOut(Shown shown) {
         boolean held = shown.study().answer().losses().stream().anyMatch(PointLoss::held);
         for (Figure.Topic topic : Figure.Topic.values()) {
