@@ -35,8 +35,7 @@ public final class RedirectWords {
                 .orElse(List.of());
     }
 
-    /** What it bears, at the aim and at most. */
-    public String bears(RigAnswer answer, RedirectFigures figures) {
+    private String bears(RigAnswer answer, RedirectFigures figures) {
         return phrases.say(
                 "rig.redirect",
                 figures.redirect().name(),
@@ -48,8 +47,7 @@ public final class RedirectWords {
                 figures.worstToward().print());
     }
 
-    /** Its strength over that, or that it is unknown. */
-    public String strength(RedirectFigures figures) {
+    private String strength(RedirectFigures figures) {
         return figures.ratio().isPresent()
                 ? phrases.say(
                         "rig.redirect.ratio",
@@ -63,8 +61,7 @@ public final class RedirectWords {
                         figures.redirect().name());
     }
 
-    /** How the rig hangs without it. */
-    public String lost(RedirectFigures figures) {
+    private String lost(RedirectFigures figures) {
         RedirectFigures.Freed freed = figures.freed();
         String points = freed.steady().points().stream()
                 .map(point -> phrases.say(
@@ -85,8 +82,7 @@ public final class RedirectWords {
                 .orElseThrow();
     }
 
-    /** What its loss frees of rope, and what of that is not modelled. */
-    public String slack(RedirectFigures figures) {
+    private String slack(RedirectFigures figures) {
         return figures.freed()
                 .slack()
                 .map(slack -> phrases.say("rig.redirect.slack", slack.printFine(units)))
