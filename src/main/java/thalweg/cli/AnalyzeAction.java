@@ -62,11 +62,6 @@ final class AnalyzeAction extends Action {
     private @Nullable String matters;
 
     @Option(
-            names = "--peak-range",
-            description = "say between what the model peaks lie over stiffness, uneven tying and sway; takes longer")
-    private boolean peakRange;
-
-    @Option(
             names = "--why",
             description = "behind the report, say of every figure how it comes about, what it rests on, where that is"
                     + " from and what it is not")
@@ -149,11 +144,11 @@ final class AnalyzeAction extends Action {
     }
 
     private void show(RigInput input) {
-        RigStudy study = RigStudy.of(Analyze.of(input)).withBestFocus().with(cascade.odds(input, this::tell));
+        RigStudy study =
+                RigStudy.of(Analyze.of(input)).withPeakRange().withBestFocus().with(cascade.odds(input, this::tell));
         if (compare) {
             study = study.comparing(priority());
         }
-        study = peakRange ? study.withPeakRange() : study;
         print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units(), set).of(study));
         if (why) {
             print("\n" + new WhyReport(surrounds().phrases(), shared().units(), set).of(study));
@@ -162,9 +157,9 @@ final class AnalyzeAction extends Action {
     }
 
     private int lines() {
-        if (json || attach || cascade.asked() || peakRange || compare) {
-            throw new InputException("--jsonl does not go with --json, --attach, --cascade, --peak-range or --compare;"
-                    + " leave one of them out.");
+        if (json || attach || cascade.asked() || compare) {
+            throw new InputException(
+                    "--jsonl does not go with --json, --attach, --cascade or --compare;" + " leave one of them out.");
         }
         AnalyzeLines work = new AnalyzeLines(this::send);
         int code = ExitCodes.DONE;

@@ -16,6 +16,7 @@ import thalweg.rig.WorstForce;
 import thalweg.settings.Settings;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
 import thalweg.text.Phrases;
 import thalweg.text.Width;
@@ -42,10 +43,11 @@ final class RigReport {
         RigInput input = answer.input();
         out.append(input.name().isEmpty() ? "Rig" : input.name()).append('\n');
         LoadWords load = new LoadWords(phrases, units, settings.loads());
-        indented(out, "", phrases.say("rig.load", load.withAim(input.load())));
+        indented(out, "", phrases.say("rig.load", load.withAim(input.statedLoad())));
         LaidWords laid = new LaidWords(phrases, units);
         indented(out, "", laid.sentence(input));
         new SlingWords(phrases, units).sentences(answer).forEach(line -> indented(out, "", line));
+        new RedirectWords(phrases, units).sentences(answer).forEach(line -> indented(out, "", line));
         out.append('\n');
         out.append(Columns.of(points(answer))).append('\n');
         out.append(answer.steady()
@@ -66,6 +68,8 @@ final class RigReport {
         indented(out, "", phrases.say("rig.losses"));
         out.append(Columns.of(losses.table(answer)));
         losses.remarks(answer).forEach(line -> indented(out, "- ", line));
+        StudyReport studies = new StudyReport(phrases, units);
+        study.peakRange().ifPresent(range -> studies.peaks(range).forEach(line -> indented(out, "", line)));
         out.append('\n');
         SafetyReport safety = new SafetyReport(phrases, units);
         indented(out, "", phrases.say("rig.safety"));
@@ -74,7 +78,7 @@ final class RigReport {
         out.append('\n');
         material(out, answer.material());
         out.append('\n');
-        new StudyReport(phrases, units).lines(study).forEach(line -> indented(out, "", line));
+        studies.lines(study).forEach(line -> indented(out, "", line));
         out.append('\n');
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())

@@ -31,7 +31,6 @@ final class StudyReport {
     List<String> lines(RigStudy study) {
         List<String> lines = new ArrayList<>();
         study.bestFocus().ifPresent(best -> lines.add(best(best)));
-        study.peakRange().ifPresent(range -> lines.addAll(peaks(range)));
         study.cascade()
                 .ifPresent(odds -> lines.addAll(cascade(odds, study.answer().input())));
         study.comparison().ifPresent(comparison -> lines.addAll(comparison(comparison)));
@@ -60,11 +59,12 @@ final class StudyReport {
         }
     }
 
-    private List<String> peaks(PeakRange range) {
+    /** Between what the peaks lie; nothing where no loss leaves anything that could peak. */
+    List<String> peaks(PeakRange range) {
         if (range.losses().isEmpty()) {
-            return List.of("", phrases.say("rig.peaks.none"));
+            return List.of();
         }
-        List<String> lines = new ArrayList<>(List.of("", phrases.say("rig.peaks")));
+        List<String> lines = new ArrayList<>(List.of(phrases.say("rig.peaks")));
         for (PeakRange.Loss loss : range.losses()) {
             String points = loss.points().stream()
                     .map(point -> phrases.say(
@@ -75,7 +75,7 @@ final class StudyReport {
                             point.high().print(units)))
                     .collect(Collectors.joining(", "));
             lines.add(phrases.say("rig.peaks.loss", loss.lost(), points));
-            if (!loss.complete() || loss.rising()) {
+            if (loss.mayLieOutside()) {
                 lines.add(phrases.say("rig.peaks.outside"));
             }
         }

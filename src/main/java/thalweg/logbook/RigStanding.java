@@ -15,6 +15,7 @@ import thalweg.rig.Fibre;
 import thalweg.rig.Kept;
 import thalweg.rig.PartCondition;
 import thalweg.rig.PointDraft;
+import thalweg.rig.PointKind;
 import thalweg.rig.PointTraitsDraft;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigInput;
@@ -63,7 +64,20 @@ public final class RigStanding {
         PointTraitsDraft traits =
                 point.traits().found(Optional.of(condition(record.state()))).withBolt(bolt);
         return point.withStrength(both ? OptionalDouble.empty() : number(part.strength()))
-                .withTraits(traits);
+                .withTraits(traits)
+                .withSling(kind(part.kind()), point.sling());
+    }
+
+    private static Optional<PointKind> kind(PartKind kind) {
+        return switch (kind) {
+            case BOLT -> Optional.of(PointKind.BOLT);
+            case TREE -> Optional.of(PointKind.TREE);
+            case BOULDER -> Optional.of(PointKind.BOULDER);
+            case CHOCKSTONE -> Optional.of(PointKind.CHOCKSTONE);
+            case THREAD -> Optional.of(PointKind.THREAD);
+            case PITON, CHOCK, OTHER_POINT -> Optional.of(PointKind.OTHER);
+            case WEBBING, CORD, SLING, ROPE, CHAIN, RING, QUICK_LINK, KARABINER, OTHER_MATERIAL -> Optional.empty();
+        };
     }
 
     private static OptionalDouble number(Optional<Force> force) {

@@ -47,6 +47,11 @@ public final class Analyze {
         return new Analyze(input).countedForces();
     }
 
+    /** The hardest pull on each point over the sector, in the order of the input, and nothing else of the answer. */
+    static List<WorstForce> worst(RigInput input) {
+        return new Analyze(input).worstForces();
+    }
+
     private RigAnswer answer() {
         List<RigState> reported = IntStream.rangeClosed(-HALF, HALF)
                 .mapToObj(step -> state(step * finePerStep))
@@ -71,7 +76,17 @@ public final class Analyze {
                 CheckSolid.of(input, sector, allowance),
                 CheckTimely.of(material));
         List<PartSafety> safety = FindSafety.of(input, sector, worstTensions(steady), losses, allowance);
-        return new RigAnswer(input, steady, sector, friction, losses, cuts, checks, safety, material);
+        return new RigAnswer(
+                input,
+                steady,
+                sector,
+                friction,
+                losses,
+                cuts,
+                checks,
+                safety,
+                material,
+                FindRedirect.of(input, steady));
     }
 
     private RigState highest(ToDoubleFunction<RigState> figure) {

@@ -36,7 +36,39 @@ final class CheckDraft {
         }
         RigInput input =
                 new RigInput(draft.name(), points, load.orElseThrow(), rig.orElseThrow(), List.copyOf(assumed));
-        return new CheckedRig(Optional.of(input), List.of());
+        Optional<RigInput> redirected =
+                draft.redirect().map(over -> redirected(input, over)).orElse(Optional.of(input));
+        return new CheckedRig(redirected, findings);
+    }
+
+    /** The rig whose rope runs over a redirect; what is wrong with that is told once the rest is right. */
+    private Optional<RigInput> redirected(RigInput input, RedirectDraft over) {
+        String key = "load.redirect.";
+        String name = over.name().isBlank() ? RigRedirect.UNNAMED : over.name();
+        if (name.length() > LONGEST_NAME) {
+            refuse(key + "name", "is longer than " + LONGEST_NAME + " characters");
+        }
+        OptionalDouble strength = known(key + "strength_kN", over.strengthKilonewtons(), Range.STRENGTH);
+        Optional<Vector3> at = place(key + "at", over.at())
+                .filter(place -> place.distance(input.rig().focus()) >= RigInput.ONE_PLACE_METRES);
+        if (at.isEmpty() && findings.isEmpty()) {
+            refuse(
+                    key + "at",
+                    "is the place of the focus; a redirect stands where the rope leads away from the master");
+        }
+        if (!findings.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<RigInput> aimed =
+                AimAtRedirect.of(input, new RigRedirect(name, at.orElseThrow(), force(strength), input.load()));
+        if (aimed.isEmpty()) {
+            refuse(
+                    key + "at",
+                    "is so near that the load draws the master up to it, within "
+                            + Figures.fixed(100 * AimAtRedirect.DRAWN_UP_METRES, 0)
+                            + " cm; put it farther from the focus");
+        }
+        return aimed;
     }
 
     private List<RigPoint> points() {

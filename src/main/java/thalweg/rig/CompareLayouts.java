@@ -104,6 +104,12 @@ public final class CompareLayouts {
     private RigQuestion direction() {
         String asked = "Does the load stay in one direction?";
         double sway = basis.load().sway().degrees();
+        if (basis.redirect().isPresent()) {
+            return new RigQuestion(
+                    asked,
+                    Optional.of(true),
+                    "At the master it does, as long as the redirect holds: the rope leads to it, and the sway is beyond it.");
+        }
         if (basis.assumed().contains("sway_deg")) {
             return new RigQuestion(
                     asked, Optional.empty(), "Nobody stated how far the load sways; it is taken not to.");
@@ -284,7 +290,7 @@ public final class CompareLayouts {
     private Optional<String> turningSway(LaidOut choice) {
         RigKind other = choice.kind() == RigKind.FOCUSED ? RigKind.LIMITED : RigKind.FOCUSED;
         boolean tellsApart = choice.kind() == RigKind.FOCUSED || choice.kind() == RigKind.LIMITED;
-        if (!tellsApart || basis.points().size() != 2) {
+        if (!tellsApart || basis.points().size() != 2 || basis.redirect().isPresent()) {
             return Optional.empty();
         }
         double now = basis.load().sway().degrees();

@@ -27,7 +27,15 @@ final class DescribeRig {
                         .orElse(" Only one strand is loaded, so there is no angle.")
                 + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".")
                 + slings(answer)
+                + redirect(answer, units)
                 + knots(state);
+    }
+
+    private static String redirect(RigAnswer answer, UnitSystem units) {
+        return answer.redirect()
+                .map(figures -> " The rope runs over " + figures.redirect().name() + ", which bears "
+                        + figures.force().print(units) + ".")
+                .orElse("");
     }
 
     private static String slings(RigAnswer answer) {

@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * What the strands of a network store, less what the load gives, as a function of the places of its free nodes [kJ].
  *
- * <p>{@code sum of count/2 EA/L0 max(0, l - L0)^2 - load . x_master}. The function is convex: a length is convex in
+ * <p>{@code sum of count/2 EA/L0 max(0, l - L0)^2 - load . x_master}; for a load that is directed to a place, its size
+ * times the way there in the place of the last part. The function is convex: a length is convex in
  * the places, and the square of its positive excess is convex and never falling in the length. A stretch of length s
  * counts as {@code sqrt(s^2 + rounding^2)}, which gives a node that lies on another one a slope; where s is 0 the slope
  * is one of the subgradients of the length.
@@ -24,6 +25,9 @@ final class Energy {
     private final double[] unloaded;
     private final double[] springs;
     private final double[] trueSprings;
+    /** Where the load is always directed to [m]; none where it keeps its direction. */
+    private final double[] toward;
+
     private final double loadX;
     private final double loadY;
     private final double loadZ;
@@ -40,7 +44,11 @@ final class Energy {
     private double roundingSquared;
 
     Energy(Network network, Vector3 load) {
-        this(network.fixed(), network.free().size(), network.strands(), load);
+        this(network, Pull.of(load));
+    }
+
+    Energy(Network network, Pull pull) {
+        this(network.fixed(), network.free().size(), network.strands(), pull);
     }
 
     /**
@@ -50,6 +58,12 @@ final class Energy {
      * @param load on the last free node, no pull where there is none [kN]
      */
     Energy(List<Vector3> places, int free, List<Strand> strands, Vector3 load) {
+        this(places, free, strands, Pull.of(load));
+    }
+
+    private Energy(List<Vector3> places, int free, List<Strand> strands, Pull pull) {
+        Vector3 load = pull.force();
+        toward = pull.toward().map(place -> flat(List.of(place))).orElse(new double[0]);
         fixedCount = places.size();
         size = 3 * free;
         nodes = Arrays.copyOf(flat(places), 3 * fixedCount + size);
@@ -229,6 +243,9 @@ final class Energy {
         for (double[] row : curvature) {
             Arrays.fill(row, 0);
         }
+        if (toward.length > 0) {
+            bendTowards(places, gradient, curvature);
+        }
         for (int i = 0; i < froms.length; i++) {
             double excess = excess(i);
             if (excess >= 0) {
@@ -253,10 +270,47 @@ final class Energy {
     private double beginWithLoad(double[] places, double[] gradient) {
         put(places);
         Arrays.fill(gradient, 0);
+        if (toward.length > 0) {
+            return beginTowards(places, gradient);
+        }
         gradient[size - 3] = -loadX;
         gradient[size - 2] = -loadY;
         gradient[size - 1] = -loadZ;
         return -loadX * places[size - 3] - loadY * places[size - 2] - loadZ * places[size - 1];
+    }
+
+    /** The size of the load times the way to the place that it is directed to. */
+    private double beginTowards(double[] places, double[] gradient) {
+        double way = wayToward(places);
+        for (int axis = 0; axis < 3; axis++) {
+            gradient[size - 3 + axis] = force() * (places[size - 3 + axis] - toward[axis]) / way;
+        }
+        return force() * way;
+    }
+
+    /** The curvature of that: (1 - u u') times the size of the load over the way. */
+    private void bendTowards(double[] places, double[] gradient, double[][] curvature) {
+        double rate = force() / wayToward(places);
+        int first = size - 3;
+        for (int a = 0; a < 3; a++) {
+            for (int b = 0; b <= a; b++) {
+                double along = gradient[first + a] * gradient[first + b] / (force() * force());
+                curvature[first + a][first + b] += rate * ((a == b ? 1 : 0) - along);
+            }
+        }
+    }
+
+    private double force() {
+        return Math.sqrt(loadX * loadX + loadY * loadY + loadZ * loadZ);
+    }
+
+    private double wayToward(double[] places) {
+        double square = roundingSquared;
+        for (int axis = 0; axis < 3; axis++) {
+            double part = places[size - 3 + axis] - toward[axis];
+            square += part * part;
+        }
+        return Math.sqrt(square);
     }
 
     /** The slope of the length of the strand that was measured last. */

@@ -89,7 +89,13 @@ final class FindEquilibrium {
      * @param load on the master, not of length 0 [kN]
      */
     static Equilibrium of(Network network, Vector3 load) {
-        FindEquilibrium search = new FindEquilibrium(network, new Energy(network, load), load.length(), FINE);
+        return of(network, Pull.of(load));
+    }
+
+    /** The state of rest under a pull that may be directed to a place. */
+    static Equilibrium of(Network network, Pull load) {
+        FindEquilibrium search = new FindEquilibrium(
+                network, new Energy(network, load), load.force().length(), FINE);
         double residual = search.run();
         if (!search.bearable(residual)) {
             throw new AssertionError("no state of rest was found for " + network);

@@ -29,6 +29,12 @@ public final class FindPeakRange {
 
     private static final double STIFFER = 2;
 
+    /**
+     * Error that a step may make, in parts of the way in which the stiffest spring takes up the load: coarser than for the
+     * nominal peaks, since there are dozens of motions and what is varied moves the peaks by far more.
+     */
+    static final double PRECISION = 1e-3;
+
     /** Quarter periods of the softest spring in the time that is followed, doubled: one and a half bounces. */
     private static final double BOUNCES = 3 * Math.PI;
 
@@ -119,7 +125,7 @@ public final class FindPeakRange {
         Network after = Splice.of(left.with(varied(left.strands(), lost, stiffness, slack)))
                 .network();
         HangingMass mass = new HangingMass(after, input.load(), down);
-        return Motion.of(mass, input.load(), points, Motion.PRECISION, seconds(after, from, down));
+        return Motion.of(mass, input.load(), points, PRECISION, seconds(after, from, down));
     }
 
     /** Strands with another stiffness, all by one factor, and with slack in the legs of points that are not lost. */

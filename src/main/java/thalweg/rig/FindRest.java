@@ -24,6 +24,11 @@ final class FindRest {
      * @param load on the master, not of length 0 [kN]
      */
     static Equilibrium of(Network network, Vector3 load) {
+        return of(network, Pull.of(load));
+    }
+
+    /** The state of rest under a pull that may be directed to a place. */
+    static Equilibrium of(Network network, Pull load) {
         if (network.free().size() == 1) {
             return FindEquilibrium.of(network, load);
         }
@@ -56,7 +61,7 @@ final class FindRest {
         return knots;
     }
 
-    private static Equilibrium against(Network network, int knot, Vector3 load) {
+    private static Equilibrium against(Network network, int knot, Pull load) {
         Splice merged = Splice.of(merged(network, knot));
         Equilibrium rest = merged.restored(FindEquilibrium.of(merged.network(), load));
         List<Vector3> free = new ArrayList<>(rest.network().free());

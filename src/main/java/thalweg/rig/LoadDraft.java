@@ -85,7 +85,7 @@ public record LoadDraft(
     }
 
     static LoadDraft of(RigInput input) {
-        RigLoad load = input.load();
+        RigLoad load = input.statedLoad();
         OptionalDouble mass =
                 load.mass().map(Mass::kilograms).map(OptionalDouble::of).orElse(NONE);
         return new LoadDraft(

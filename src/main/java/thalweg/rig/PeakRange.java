@@ -25,6 +25,16 @@ public record PeakRange(List<Loss> losses) {
         public Loss {
             points = List.copyOf(points);
         }
+
+        /** The range on that point; empty for the one that was lost, and where nothing reaches it. */
+        public Optional<OnPoint> on(String point) {
+            return points.stream().filter(one -> one.point().equals(point)).findFirst();
+        }
+
+        /** Whether peaks may lie outside, since some variant could not be followed to its end. */
+        public boolean mayLieOutside() {
+            return !complete || rising;
+        }
     }
 
     /**
@@ -46,5 +56,10 @@ public record PeakRange(List<Loss> losses) {
 
     public PeakRange {
         losses = List.copyOf(losses);
+    }
+
+    /** The peaks after the loss of that point; empty where it leaves nothing. */
+    public Optional<Loss> after(String lost) {
+        return losses.stream().filter(loss -> loss.lost().equals(lost)).findFirst();
     }
 }

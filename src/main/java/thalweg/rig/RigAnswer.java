@@ -18,6 +18,7 @@ import thalweg.units.Length;
  * @param checks the letters that were judged, in the order of the checklist
  * @param safety how many times each point, and then each strand, would hold the largest forces on it
  * @param material what it takes of webbing or cord, and of connectors
+ * @param redirect what it bears over which the rope runs, and what its loss does; empty for a rig without one
  */
 public record RigAnswer(
         RigInput input,
@@ -28,7 +29,8 @@ public record RigAnswer(
         List<StrandCut> cuts,
         List<LetterCheck> checks,
         List<PartSafety> safety,
-        RigMaterial material) {
+        RigMaterial material,
+        Optional<RedirectFigures> redirect) {
 
     public RigAnswer {
         losses = List.copyOf(losses);

@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A rig as it was typed or read, right or wrong.
@@ -11,11 +12,18 @@ import java.util.Map;
  * @param points in the order of the file
  * @param load what pulls
  * @param rig how the strands are laid
+ * @param redirect over which the rope runs from the master to the load
  */
-public record RigDraft(String name, List<PointDraft> points, LoadDraft load, SetupDraft rig) {
+public record RigDraft(
+        String name, List<PointDraft> points, LoadDraft load, SetupDraft rig, Optional<RedirectDraft> redirect) {
 
     public RigDraft {
         points = List.copyOf(points);
+    }
+
+    /** A rig whose load hangs from the master. */
+    public RigDraft(String name, List<PointDraft> points, LoadDraft load, SetupDraft rig) {
+        this(name, points, load, rig, Optional.empty());
     }
 
     /** The draft that states what the input states, and leaves out what stands there by default. */
@@ -27,7 +35,8 @@ public record RigDraft(String name, List<PointDraft> points, LoadDraft load, Set
                         .map(point -> PointDraft.of(point, spreads || point.spread() != RigDefaults.SPREAD))
                         .toList(),
                 LoadDraft.of(input),
-                SetupDraft.of(input));
+                SetupDraft.of(input),
+                input.redirect().map(RedirectDraft::of));
     }
 
     /** The rig, or everything that keeps this from being one. */
@@ -37,12 +46,12 @@ public record RigDraft(String name, List<PointDraft> points, LoadDraft load, Set
 
     /** The same rig under another load. */
     public RigDraft withLoad(LoadDraft other) {
-        return new RigDraft(name, points, other, rig);
+        return new RigDraft(name, points, other, rig, redirect);
     }
 
     /** The same points and load, rigged otherwise. */
     public RigDraft withRig(SetupDraft other) {
-        return new RigDraft(name, points, load, other);
+        return new RigDraft(name, points, load, other, redirect);
     }
 
     /**
@@ -58,6 +67,11 @@ public record RigDraft(String name, List<PointDraft> points, LoadDraft load, Set
 
     /** Another anchor under the same load. */
     public RigDraft withPoints(List<PointDraft> others) {
-        return new RigDraft(name, others, load, rig);
+        return new RigDraft(name, others, load, rig, redirect);
+    }
+
+    /** The same rig whose rope runs over a redirect, or over none. */
+    public RigDraft withRedirect(Optional<RedirectDraft> over) {
+        return new RigDraft(name, points, load, rig, over);
     }
 }

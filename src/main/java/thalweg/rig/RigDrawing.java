@@ -22,6 +22,9 @@ public final class RigDrawing {
     /** No pull is drawn longer than this part of the way to where it comes from. */
     private static final double LONGEST_PULL = 0.85;
 
+    /** A redirect that is so many times the anchor's extent away from its master is left out of the picture. */
+    private static final double MOST_REDIRECT = 2.5;
+
     private static final double MARK = 0.018;
     private static final double KNOT = 0.016;
     private static final int LONGEST_NAME = 16;
@@ -101,11 +104,37 @@ public final class RigDrawing {
             shapes.add(load);
             shapes.add(diamond(spot(state.master()), Ink.STRONG, true));
             strokes.add(load);
+            List<Shape.Line> rope = overRedirect(load);
+            shapes.addAll(rope);
+            strokes.addAll(rope);
         }
         shapes.addAll(labels(strokes, marks, held ? Optional.of(load) : Optional.empty()));
         String words = loss.map(lost -> DescribeRig.of(answer, lost, units))
                 .orElseGet(() -> DescribeRig.of(answer, state, units));
         return new Drawing(shapes, words);
+    }
+
+    /** The redirect, where it is near enough to be in the picture. */
+    private Optional<RigRedirect> redirect() {
+        return answer.input()
+                .redirect()
+                .filter(over -> over.at().distance(state.master()) < MOST_REDIRECT * anchorExtent());
+    }
+
+    /** The rope on from the pull's arrow to the redirect, and how the load pulls from there. */
+    private List<Shape.Line> overRedirect(Shape.Line pull) {
+        return redirect()
+                .map(over -> {
+                    RigLoad beyond = over.beyond();
+                    double arrow = Math.hypot(
+                            pull.to().x() - pull.from().x(),
+                            pull.to().y() - pull.from().y());
+                    Vector3 way = beyond.direction(beyond.toward()).times(arrow);
+                    return List.of(
+                            new Shape.Line(spot(state.master()), spot(over.at()), Ink.STRONG, true, false),
+                            new Shape.Line(spot(over.at()), spot(over.at().plus(way)), Ink.STRONG, false, true));
+                })
+                .orElse(List.of());
     }
 
     /** What is slung round, as wide as it is where the sling leaves it. */
@@ -164,8 +193,17 @@ public final class RigDrawing {
                     "load " + answer.input().load().weight().print(units),
                     Ink.STRONG);
             state.angle().ifPresent(angle -> room.beside(spot(state.master()), angle.print(), Ink.MAIN, true));
+            redirect()
+                    .ifPresent(over ->
+                            room.beside(spot(over.at()), shortened(over.name()) + onRedirect(), Ink.MAIN, true));
         });
         return room.labels();
+    }
+
+    private String onRedirect() {
+        return answer.redirect()
+                .map(figures -> " " + figures.force().print(units))
+                .orElse("");
     }
 
     /** What a point bears, with a space before it; after a loss its peak as well. */
@@ -203,8 +241,16 @@ public final class RigDrawing {
     }
 
     private double extent() {
-        List<Vector3> places = new ArrayList<>(
-                answer.input().points().stream().map(RigPoint::at).toList());
+        return extent(redirect().map(over -> List.of(over.at())).orElse(List.of()));
+    }
+
+    private double anchorExtent() {
+        return extent(List.of());
+    }
+
+    private double extent(List<Vector3> besides) {
+        List<Vector3> places = new ArrayList<>(besides);
+        answer.input().points().forEach(point -> places.add(point.at()));
         SlingNodes.of(answer.input()).slung().forEach(slung -> slung.ifPresent(lies -> places.addAll(lies.sides())));
         places.add(state.master());
         places.add(answer.steady().master());

@@ -10,11 +10,18 @@ import thalweg.units.Force;
  *
  * @param name may be empty
  * @param points 1 to 6, names unique, no two in one place, none at the focus
- * @param load what pulls, and where
+ * @param load what pulls at the master, and where; over a redirect, towards it
  * @param rig how the strands are laid
  * @param assumed keys of the rig file that were not stated and stand at their defaults, in the order of the file
+ * @param redirect over which the rope runs from the master to the load; empty where the load hangs from the master
  */
-public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetup rig, List<String> assumed) {
+public record RigInput(
+        String name,
+        List<RigPoint> points,
+        RigLoad load,
+        RigSetup rig,
+        List<String> assumed,
+        Optional<RigRedirect> redirect) {
 
     /** Two places nearer than this are one place [m]; our choice, the thickness of a finger nail. */
     static final double ONE_PLACE_METRES = 1e-3;
@@ -56,6 +63,21 @@ public record RigInput(String name, List<RigPoint> points, RigLoad load, RigSetu
                 throw new IllegalArgumentException("a limiter knot leaves its leg a length");
             }
         }
+    }
+
+    /** A rig whose load hangs from the master. */
+    public RigInput(String name, List<RigPoint> points, RigLoad load, RigSetup rig, List<String> assumed) {
+        this(name, points, load, rig, assumed, Optional.empty());
+    }
+
+    /** The load as it was stated, beyond a redirect where there is one. */
+    public RigLoad statedLoad() {
+        return redirect.map(RigRedirect::beyond).orElse(load);
+    }
+
+    /** The same rig with the load hanging from the master, as it does without the redirect. */
+    RigInput freed() {
+        return new RigInput(name, points, statedLoad(), rig, assumed);
     }
 
     /** What a point of this rig is taken to hold. */

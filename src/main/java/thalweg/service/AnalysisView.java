@@ -10,8 +10,10 @@ import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
+import thalweg.rig.FindPeakRange;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PeakForces;
+import thalweg.rig.PeakRange;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigCaution;
@@ -24,6 +26,7 @@ import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
+import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
 import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
@@ -68,6 +71,7 @@ final class AnalysisView {
     private AnalysisFigures figures(
             Entry<RigAnalysis> entry, RigAnswer answer, List<PointRemarks.Remark> remarks, List<String> changes) {
         RigInput input = answer.input();
+        PeakRange ranges = FindPeakRange.of(answer);
         return new AnalysisFigures(
                 entry.uid(),
                 entry.content().on(),
@@ -87,7 +91,7 @@ final class AnalysisView {
                         .toList(),
                 answer.steady().angle(),
                 answer.sector().widest().map(widest -> widest.angle()),
-                answer.losses().stream().map(AnalysisView::loss).toList(),
+                answer.losses().stream().map(loss -> loss(loss, ranges)).toList(),
                 answer.checks().stream()
                         .map(check -> new AnalysisFigures.CheckLine(
                                 check.letter().name(),
@@ -119,10 +123,12 @@ final class AnalysisView {
                     .filter(RigCaution::isNatural)
                     .forEach(caution -> parts.add(phrases.say(caution.key())));
         }
+        parts.addAll(new RedirectWords(phrases, units).sentences(answer));
         return String.join(" ", parts);
     }
 
-    private static LossFigures loss(PointLoss loss) {
+    private static LossFigures loss(PointLoss loss, PeakRange ranges) {
+        Optional<PeakRange.Loss> range = ranges.after(loss.point());
         return new LossFigures(
                 loss.point(),
                 loss.aftermath()
@@ -133,9 +139,18 @@ final class AnalysisView {
                                 after.swing(),
                                 after.peaks().stream()
                                         .flatMap(peaks -> peaks.points().stream())
-                                        .map(peak -> new LossFigures.Peak(peak.point(), peak.force()))
+                                        .map(peak -> peak(peak, range.flatMap(known -> known.on(peak.point()))))
                                         .toList(),
-                                after.peaks().map(PeakForces::rising).orElse(false))));
+                                after.peaks().map(PeakForces::rising).orElse(false),
+                                range.map(PeakRange.Loss::mayLieOutside).orElse(false))));
+    }
+
+    private static LossFigures.Peak peak(PeakForces.OnPoint peak, Optional<PeakRange.OnPoint> range) {
+        return new LossFigures.Peak(
+                peak.point(),
+                peak.force(),
+                range.map(PeakRange.OnPoint::low).orElse(peak.force()),
+                range.map(PeakRange.OnPoint::high).orElse(peak.force()));
     }
 
     private String times(PartSafety part, PartSafety.Times times) {
@@ -149,14 +164,14 @@ final class AnalysisView {
     }
 
     private String load(RigInput input) {
-        return new LoadWords(phrases, units).withAim(input.load());
+        return new LoadWords(phrases, units).withAim(input.statedLoad());
     }
 
     /** What the calculator took where nobody said; the points' spread is the same for all that lack one. */
     private String assumed(RigInput input, String key) {
         return switch (key) {
-            case "sway_deg" -> new Angle(input.load().sway().degrees()).print();
-            case "lean_out_deg" -> new Angle(input.load().leanOut().degrees()).print();
+            case "sway_deg" -> new Angle(input.statedLoad().sway().degrees()).print();
+            case "lean_out_deg" -> new Angle(input.statedLoad().leanOut().degrees()).print();
             case "rope_out_m" -> input.load().ropeOut().printFine(units);
             case "load_spread" -> Double.toString(input.load().spread());
             case "spread" -> Double.toString(RigDefaults.SPREAD);

@@ -124,12 +124,19 @@ final class FigureTables {
         LossFigures.After after = loss.after().get();
         List<Words> peaks = new ArrayList<>();
         after.peaks()
-                .forEach(peak ->
-                        peaks.add(wording.words("sheet.analysis.loss.on", peak.point(), wording.force(peak.force()))));
+                .forEach(peak -> peaks.add(wording.words(
+                        "sheet.analysis.loss.on",
+                        peak.point(),
+                        wording.force(peak.force()),
+                        wording.force(peak.low()),
+                        wording.force(peak.high()))));
         if (peaks.isEmpty()) {
             peaks.add(wording.unknown());
         } else if (after.rising()) {
             peaks.add(wording.toned(Tone.CAUTION, "sheet.analysis.loss.rising"));
+        }
+        if (after.mayLieOutside()) {
+            peaks.add(wording.toned(Tone.CAUTION, "sheet.analysis.loss.outside"));
         }
         String drop = after.drop().metres() < 0 ? "sheet.analysis.loss.rises" : "sheet.analysis.loss.drops";
         return List.of(

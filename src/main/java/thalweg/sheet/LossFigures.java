@@ -28,15 +28,29 @@ public record LossFigures(String point, Optional<After> after) {
      * @param swing how far across the load, 0 or more
      * @param peaks the largest force on each point that is left; empty where the motion could not be followed
      * @param rising whether a force may still rise when the model stops looking
+     * @param mayLieOutside whether a peak may lie outside its range
      */
     public record After(
-            Optional<Boolean> within, String why, Length drop, Length swing, List<Peak> peaks, boolean rising) {
+            Optional<Boolean> within,
+            String why,
+            Length drop,
+            Length swing,
+            List<Peak> peaks,
+            boolean rising,
+            boolean mayLieOutside) {
 
         public After {
             peaks = List.copyOf(peaks);
         }
     }
 
-    /** The largest force on a point: of a load at rest, dry, undamped. */
-    public record Peak(String point, Force force) {}
+    /**
+     * The largest force on a point: of a load at rest, dry, undamped.
+     *
+     * @param point on which
+     * @param force with everything as it was stated
+     * @param low the smallest over what is not known exactly: stiffness, evenness of tying, direction
+     * @param high the largest
+     */
+    public record Peak(String point, Force force, Force low, Force high) {}
 }

@@ -72,7 +72,7 @@ record OutsideValue(
                         standing.name().toLowerCase(Locale.ROOT),
                         (given + " " + unit).strip(),
                         (digits(computed) + " " + unit).strip(),
-                        bound ? "" : percent(100 * (computed - value()) / value()),
+                        bound || value() == 0 ? "" : percent(100 * (computed - value()) / value()),
                         limit)
                 + " |";
     }

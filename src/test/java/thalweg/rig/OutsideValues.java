@@ -31,6 +31,7 @@ final class OutsideValues {
         all.put("Legs side by side, fans and tripods", severalLegs());
         all.put("Flat pairs that are just taut", flatPairs());
         all.put("Friction at a sliding master", friction());
+        all.put("A rope that is turned at a redirect", redirect());
         all.put("Falls and loads that come suddenly", falls());
         all.put("When a point lets go", losses());
         all.put("Bolts, connectors and old textile", StrengthValues.all());
@@ -246,6 +247,21 @@ final class OutsideValues {
                         0.005,
                         () -> Trials.mostOverLeast(
                                 PointDraft.of("low", 0, 1, 0), PointDraft.of("high", 0, 2, 0), 0.175)));
+    }
+
+    private static List<OutsideValue> redirect() {
+        List<OutsideValue> values = new ArrayList<>();
+        for (int degrees : List.of(0, 60, 90, 120, 180)) {
+            double exact = 2 * Math.sin(Math.toRadians(degrees / 2.0));
+            values.add(OutsideValue.derived(
+                    "deflection " + degrees + "°, force on the redirect",
+                    "plain statics: two tensions T at an angle, 2 T sin(d/2)",
+                    exact,
+                    "T",
+                    1e-4,
+                    () -> Trials.onRedirect(degrees)));
+        }
+        return values;
     }
 
     private static List<OutsideValue> falls() {

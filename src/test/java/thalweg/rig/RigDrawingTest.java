@@ -26,6 +26,39 @@ class RigDrawingTest {
     private static final RigDraft STACK =
             PAIR.withPoints(List.of(PointDraft.of("low bolt", 0, 0, 0), PointDraft.of("high bolt", 0.02, 0.4, 0)));
 
+    private static final RigDraft SLUNG = PAIR.withPoints(List.of(
+            PointDraft.of("beech", -0.3, 0, 0)
+                    .slungWith(
+                            PointKind.TREE, SlingDraft.of(SlingTie.BASKET, 0.2).withReach(0.3)),
+            PointDraft.of("bolt", 0.3, 0.1, 0.05)));
+
+    /** What is slung round is a line as long as it is wide, and its sides go from its ends to one place. */
+    @Test
+    void aTreeIsAsWideAsStatedAndItsSlingHasTwoSides() {
+        Drawing drawing = RigDrawing.of(Rigs.answer(SLUNG), UnitSystem.METRIC);
+        List<Shape.Line> lines = shapes(drawing, Shape.Line.class);
+        Shape.Line width = lines.stream()
+                .filter(line -> !line.arrow() && line.ink() == Ink.MAIN && Math.abs(length(line) - 0.2) < 1e-9)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(lines).anyMatch(line -> line.from().equals(width.from()) && !line.equals(width));
+        assertThat(lines).anyMatch(line -> line.from().equals(width.to()) && !line.equals(width));
+        assertThat(drawing.description()).contains("Slung round, drawn as wide as stated: beech.");
+    }
+
+    @Test
+    void aRedirectThatIsNearIsDrawnWithTheLoadBeyondItAndOneThatIsFarIsNot() {
+        Drawing near = RigDrawing.of(Rigs.answer(PAIR.withRedirect(RedirectDraft.at(0.4, -1, 0))), UnitSystem.METRIC);
+        Drawing far = RigDrawing.of(Rigs.answer(PAIR.withRedirect(RedirectDraft.at(4, -10, 0))), UnitSystem.METRIC);
+
+        assertThat(arrows(near, Ink.STRONG)).hasSize(2);
+        assertThat(arrows(far, Ink.STRONG)).hasSize(1);
+        assertThat(shapes(near, Shape.Label.class))
+                .anyMatch(label -> label.text().startsWith("redirect "));
+        assertThat(far.description()).contains("The rope runs over redirect, which bears ");
+    }
+
     static Stream<RigDraft> ordinary() {
         return Stream.of(
                 PAIR,
@@ -44,6 +77,7 @@ class RigDrawingTest {
                 PAIR.withRig(SetupDraft.of(RigKind.LOOP, 0, -0.6, 0, 70)),
                 limited(0),
                 limited(35),
+                SLUNG,
                 Rigs.pair(150),
                 Rigs.pair(60).withLoad(LoadDraft.ofForce(1, 160, 0)));
     }

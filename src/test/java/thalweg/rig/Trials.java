@@ -57,6 +57,15 @@ final class Trials {
                 / LIGHT_KN;
     }
 
+    /** Force on a redirect straight below a rig, by the angle at which the load pulls from there, in parts of the load. */
+    static double onRedirect(double degrees) {
+        RigDraft draft = Rigs.pair(60)
+                .withLoad(LoadDraft.ofForce(LIGHT_KN, degrees, 0))
+                .withRig(SetupDraft.of(RigKind.FOCUSED, 0, 0, 0, STIFF_KN))
+                .withRedirect(RedirectDraft.at(0, -1, 0));
+        return Rigs.answer(draft).redirect().orElseThrow().force().inKilonewtons() / LIGHT_KN;
+    }
+
     /** Force on a point of a pair in one line that is just taut [kN]. */
     static double flat(RigKind kind, double kilonewtons) {
         RigDraft flat = Rigs.pair(180)

@@ -34,7 +34,12 @@ final class RandomFigures {
                                 marks.shownIf(shown),
                                 new Length(0.1),
                                 new Length(0.1),
-                                List.of(new LossFigures.Peak(marks.shownIf(shown), Force.kilonewtons(1))),
+                                List.of(new LossFigures.Peak(
+                                        marks.shownIf(shown),
+                                        Force.kilonewtons(1),
+                                        Force.kilonewtons(0.9),
+                                        Force.kilonewtons(1.2))),
+                                false,
                                 false)))),
                 List.of(new AnalysisFigures.CheckLine(
                         marks.shownIf(shown), marks.shownIf(shown), marks.shownIf(shown))),

@@ -51,7 +51,12 @@ final class SampleFigures {
                                         "The strength of the pine is unknown.",
                                         new Length(0.17),
                                         new Length(0.21),
-                                        List.of(new LossFigures.Peak("pine", Force.kilonewtons(1.9))),
+                                        List.of(new LossFigures.Peak(
+                                                "pine",
+                                                Force.kilonewtons(1.9),
+                                                Force.kilonewtons(1.5),
+                                                Force.kilonewtons(2.6))),
+                                        true,
                                         true)))),
                 List.of(
                         new AnalysisFigures.CheckLine("E", "good", "The larger share is 51 % at the aim."),

@@ -66,6 +66,7 @@ public final class RigAnswerText {
         RigLossText.write(answer, fields);
         answer.limits().ifPresent(limits -> fields.put("limits", limits(limits)));
         RigSlingText.write(answer, fields);
+        RedirectText.write(answer, fields);
         return fields.put("checks", checks(answer.checks()))
                 .put("safety", RigSafetyText.of(answer, chains))
                 .put("material", RigMaterialText.of(answer.material()));

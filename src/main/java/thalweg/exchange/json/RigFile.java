@@ -20,6 +20,7 @@ import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
 import thalweg.rig.PointKind;
+import thalweg.rig.RedirectDraft;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigFinding;
 import thalweg.rig.RigInput;
@@ -105,10 +106,12 @@ public final class RigFile {
         String name = in.textOrEmpty("name", LONGEST_NAME);
         List<PointDraft> points =
                 in.objects("points").stream().map(RigFile::point).toList();
-        LoadDraft load = load(part(in, LOAD));
+        FieldReader loadPart = part(in, LOAD);
+        Optional<RedirectDraft> redirect = loadPart.object("redirect").map(RedirectFile::read);
+        LoadDraft load = load(loadPart);
         SetupDraft rig = setup(part(in, RIG));
         in.refuseUnasked();
-        return new RigDraft(name, points, load, rig);
+        return new RigDraft(name, points, load, rig, redirect);
     }
 
     /** The object under that key; an empty one stands in where it is missing, and its own keys are then missed. */
@@ -179,7 +182,7 @@ public final class RigFile {
         file.put(
                 "points",
                 new Json.Items(draft.points().stream().map(RigFile::point).toList()));
-        file.put(LOAD, load(draft.load()));
+        file.put(LOAD, load(draft));
         file.put(RIG, setup(draft.rig()));
         return JsonText.indented(file.done());
     }
@@ -196,7 +199,8 @@ public final class RigFile {
         return RigTraitsText.write(point.traits(), fields).done();
     }
 
-    private static Json load(LoadDraft load) {
+    private static Json load(RigDraft draft) {
+        LoadDraft load = draft.load();
         return Json.fields()
                 .putKnown("mass_kg", number(load.massKilograms()))
                 .putKnown("force_kN", number(load.forceKilonewtons()))
@@ -207,6 +211,7 @@ public final class RigFile {
                 .putKnown("rope_out_m", number(load.ropeOutMetres()))
                 .putKnown("rope_EA_kN", number(load.ropeStiffnessKilonewtons()))
                 .putKnown("load_spread", number(load.spread()))
+                .putKnown("redirect", draft.redirect().map(RedirectFile::write))
                 .done();
     }
 

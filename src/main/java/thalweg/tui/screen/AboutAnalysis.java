@@ -55,7 +55,7 @@ final class AboutAnalysis {
         }
         rig.ifPresent(kept ->
                 text.addAll(remarks(PointRemarks.of(kept.input(), station, around.phrases(), around.units()), around)));
-        text.addAll(rig.map(kept -> RigText.of(kept.answer(), around))
+        text.addAll(rig.map(kept -> RigText.of(kept.answer(), PeakText.ofKept(), around))
                 .orElseGet(() -> List.of(Paragraph.of(around.say("rig.unreadable"), Style.MIND))));
         return text;
     }

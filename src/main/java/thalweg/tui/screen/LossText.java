@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import thalweg.rig.Aftermath;
 import thalweg.rig.FrictionRange;
-import thalweg.rig.PeakForces;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.StrandCut;
@@ -21,10 +19,10 @@ final class LossText {
     private LossText() {}
 
     /** All of it, under a heading that says what the peaks are not. */
-    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
+    static List<Paragraph> of(RigAnswer answer, PeakText peaks, Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
         text.add(Paragraph.of(around.say("rig.losses"), Style.STRONG));
-        answer.losses().forEach(loss -> text.addAll(lines(loss, around)));
+        answer.losses().forEach(loss -> text.addAll(lines(loss, peaks, around)));
         answer.cuts().forEach(cut -> text.add(Paragraph.of(cut(cut, around))));
         answer.friction().ifPresent(friction -> text.add(Paragraph.of(range(friction, around))));
         return text;
@@ -40,7 +38,7 @@ final class LossText {
     }
 
     /** One loss: held, and never without whether that is within strength; where it goes; the peaks; why. */
-    static List<Paragraph> lines(PointLoss loss, Surroundings around) {
+    static List<Paragraph> lines(PointLoss loss, PeakText peaks, Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
         text.add(Paragraph.of(headline(loss, around), style(loss)));
         loss.aftermath().ifPresent(after -> {
@@ -52,7 +50,7 @@ final class LossText {
                             after.freeTravel().printFine(around.units()),
                             after.swing().printFine(around.units())),
                     Style.NORMAL));
-            text.add(new Paragraph(2, peaks(after, around), Style.NORMAL));
+            text.addAll(peaks.lines(loss.point(), after, around));
             text.add(new Paragraph(2, after.within().why(), Style.NORMAL));
         });
         return text;
@@ -79,17 +77,6 @@ final class LossText {
         return within.verdict()
                 .map(yes -> around.say(yes ? "rig.within.yes" : "rig.within.no", within.times()))
                 .orElseGet(() -> around.say("rig.within.unknown"));
-    }
-
-    private static String peaks(Aftermath after, Surroundings around) {
-        if (after.peaks().isEmpty()) {
-            return around.say("rig.loss.no_peak");
-        }
-        PeakForces peaks = after.peaks().get();
-        String list = peaks.points().stream()
-                .map(peak -> peak.point() + " " + peak.force().print(around.units()))
-                .collect(Collectors.joining(", "));
-        return around.say("rig.loss.peak", peaks.rising() ? around.say("rig.loss.rising", list) : list);
     }
 
     private static String range(FrictionRange friction, Surroundings around) {

@@ -29,10 +29,11 @@ final class PointFields {
                     printed(point.at(), around),
                     PointFields::place);
             TraitFields.add(form, i, point, around);
+            SlingFields.add(form, i, point, around);
         }
     }
 
-    private static String printed(List<Double> at, Surroundings around) {
+    static String printed(List<Double> at, Surroundings around) {
         List<String> along = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
             if (i < LEAST_NUMBERS || at.get(i) != 0) {
@@ -43,7 +44,7 @@ final class PointFields {
     }
 
     /** "0.3 m, 0 m": to the right, up, and out of the wall if need be [m]. */
-    private static List<Double> place(String text) {
+    static List<Double> place(String text) {
         String[] parts = text.split(",", -1);
         if (parts.length < LEAST_NUMBERS || parts.length > MOST_NUMBERS) {
             throw new InputException(
@@ -64,9 +65,10 @@ final class PointFields {
         List<PointDraft> points = new ArrayList<>();
         for (int i = 0; i < before.points().size(); i++) {
             PointDraft point = before.points().get(i);
-            points.add(TraitFields.filled(point, i, filled)
+            PointDraft tried = TraitFields.filled(point, i, filled)
                     .withPlace(filled.value(PLACE + i, Optional.of(point.at()), PointFields::place)
-                            .orElse(List.of())));
+                            .orElse(List.of()));
+            points.add(SlingFields.filled(tried, i, filled));
         }
         return points;
     }

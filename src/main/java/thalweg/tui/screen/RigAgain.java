@@ -76,6 +76,7 @@ final class RigAgain {
     private static PointDraft today(PointDraft kept, Optional<PointDraft> entered) {
         return entered.map(now -> kept.withStrength(now.strengthKilonewtons())
                         .withBelief(now.holdsAlone().or(kept::holdsAlone))
+                        .withSling(now.is().or(kept::is), kept.sling())
                         .withTraits(kept.traits()
                                 .found(now.traits().condition())
                                 .withBolt(

@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import thalweg.fault.InputException;
 import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
@@ -69,6 +68,7 @@ final class RigForm {
                         kilonewtons(load.ropeStiffnessKilonewtons()),
                         Quantities::strength)
                 .text("name", "rig_form.name", draft.name());
+        RedirectFields.add(form, draft, around);
         TraitFields.add(form, rig.traits(), around);
         PointFields.add(form, draft, around);
         return fitted(Form.of(form.done()));
@@ -89,17 +89,23 @@ final class RigForm {
     /** The form after a key: what is chosen in one field fills others, or leaves them without a say. */
     static Form adapted(Form before, Form after, Surroundings around) {
         Form filled = LoadFields.adapted(before, after, around);
-        return after.value("layout").equals(before.value("layout")) ? filled : fitted(filled);
+        return hidden(after).equals(hidden(before)) ? filled : fitted(filled);
     }
 
-    /** The form that shows only the fields of the layout that is chosen. */
+    /** The form that shows only the fields of the layout that is chosen, and of slings and a redirect that are there. */
     private static Form fitted(Form form) {
-        return kind(form)
-                .map(kind -> form.hiding(form.fields().stream()
+        return form.hiding(hidden(form));
+    }
+
+    private static Set<String> hidden(Form form) {
+        Set<String> hidden = new HashSet<>(SlingFields.hidden(form));
+        hidden.addAll(RedirectFields.hidden(form));
+        kind(form)
+                .ifPresent(kind -> form.fields().stream()
                         .map(Field::key)
                         .filter(field -> !kind.takes(rigKey(field)))
-                        .collect(Collectors.toSet())))
-                .orElse(form);
+                        .forEach(hidden::add));
+        return hidden;
     }
 
     private static Optional<RigKind> kind(Form form) {
@@ -216,7 +222,7 @@ final class RigForm {
     }
 
     /** A share of 0 to 1, of which 0 is none: "64 %" or "0.64". */
-    private static double share(String text) {
+    static double share(String text) {
         String plain = text.strip();
         boolean percent = plain.endsWith("%");
         double number = number(percent ? plain.substring(0, plain.length() - 1) : plain);
@@ -253,7 +259,12 @@ final class RigForm {
                 changed(filled, "rope_stiffness", before.load().ropeStiffnessKilonewtons(), RigForm::strength),
                 before.load().spread(),
                 weight.factor());
-        return new RigDraft(filled.text("name"), PointFields.filled(before, filled), load, setup(before, options));
+        return new RigDraft(
+                filled.text("name"),
+                PointFields.filled(before, filled),
+                load,
+                setup(before, options),
+                RedirectFields.filled(before, filled));
     }
 
     private static SetupDraft setup(RigDraft before, RigOptions options) {

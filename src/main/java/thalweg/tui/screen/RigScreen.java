@@ -27,6 +27,7 @@ import thalweg.tui.widget.Paragraph;
  * @param starts what of load, aim, layout and material nobody has stated; those are only a start
  * @param options the form for load and material, where it is open
  * @param view what of it is shown
+ * @param ranging whether the range of the peaks is being worked out, of this rig or of one before
  */
 record RigScreen(
         Go.Rig go,
@@ -34,12 +35,14 @@ record RigScreen(
         RigFigures answer,
         Set<StartValue> starts,
         Optional<RigOptions> options,
-        RigView view)
+        RigView view,
+        boolean ranging)
         implements Screen {
 
     /** Not opened yet. */
     static RigScreen of(Go.Rig go) {
-        return new RigScreen(go, Optional.empty(), RigFigures.NONE, StartValue.all(), Optional.empty(), RigView.FIRST);
+        return new RigScreen(
+                go, Optional.empty(), RigFigures.NONE, StartValue.all(), Optional.empty(), RigView.FIRST, false);
     }
 
     /** Whether somebody stated all that the rig began with. */
@@ -122,30 +125,44 @@ record RigScreen(
 
     private Step takenBack() {
         InventoryRig.Before before = rig.flatMap(InventoryRig::before).orElseThrow();
-        return Step.stay(new RigScreen(
-                go,
-                Optional.of(before.rig()),
-                RigFigures.of(before.rig().draft()),
-                before.starts(),
-                Optional.empty(),
-                view));
+        return new RigScreen(
+                        go,
+                        Optional.of(before.rig()),
+                        RigFigures.of(before.rig().draft()),
+                        before.starts(),
+                        Optional.empty(),
+                        view,
+                        ranging)
+                .ranged();
     }
 
     private RigScreen with(Optional<RigOptions> form) {
-        return new RigScreen(go, rig, answer, starts, form, view);
+        return new RigScreen(go, rig, answer, starts, form, view, ranging);
     }
 
     private RigScreen with(RigView other) {
-        return new RigScreen(go, rig, answer, starts, options, other);
+        return new RigScreen(go, rig, answer, starts, options, other, ranging);
     }
 
     RigScreen with(RigFigures others) {
-        return new RigScreen(go, rig, others, starts, options, view);
+        return new RigScreen(go, rig, others, starts, options, view, ranging);
+    }
+
+    RigScreen ranging(boolean now) {
+        return new RigScreen(go, rig, answer, starts, options, view, now);
+    }
+
+    /** Asks for the range of the peaks, unless one is being worked out; when that is there, this asks again. */
+    Step ranged() {
+        return ranging || answer.figures().isEmpty()
+                ? Step.stay(this)
+                : Step.stay(ranging(true))
+                        .doing(new Ask.FindPeakRange(answer.figures().get()));
     }
 
     /** What was asked for is at the top of the text, and the text is in sight. */
     RigScreen studied(RigStudies studies) {
-        return new RigScreen(go, rig, answer.with(studies), starts, options, view.atText());
+        return new RigScreen(go, rig, answer.with(studies), starts, options, view.atText(), ranging);
     }
 
     private Step nextLoss() {
@@ -160,7 +177,7 @@ record RigScreen(
     private RigScreen with(RigDraft changed, Set<StartValue> left) {
         InventoryRig next = rig.orElseThrow().changed(changed, starts);
         RigFigures figures = RigFigures.of(Optional.of(changed));
-        return new RigScreen(go, Optional.of(next), figures, left, Optional.empty(), view);
+        return new RigScreen(go, Optional.of(next), figures, left, Optional.empty(), view, ranging);
     }
 
     private Step moved(double across, double up) {
@@ -172,7 +189,7 @@ record RigScreen(
     Step movedTo(Vector3 place) {
         RigDraft before = draft().orElseThrow();
         Vector3 to = new Vector3(Math.round(place.x() * 100) / 100.0, Math.round(place.y() * 100) / 100.0, place.z());
-        return Step.stay(with(before.withRig(before.rig().withFocus(to)), starts));
+        return with(before.withRig(before.rig().withFocus(to)), starts).ranged();
     }
 
     private Step openOptions(Surroundings around) {
@@ -185,8 +202,8 @@ record RigScreen(
         if (fault.isPresent()) {
             return Step.stay(form(open.last().atFault())).refusing(fault.get());
         }
-        RigDraft filled = RigForm.filled(draft().orElseThrow(), open, around);
-        return Step.stay(with(filled, open.starts()));
+        return with(RigForm.filled(draft().orElseThrow(), open, around), open.starts())
+                .ranged();
     }
 
     private Step attach() {
@@ -208,13 +225,15 @@ record RigScreen(
             InventoryRig opened = go.kept()
                     .map(known -> RigAgain.of(go.station(), known, around))
                     .orElseGet(() -> InventoryRig.of(go.anchor(), around));
-            return Step.stay(new RigScreen(
-                    go,
-                    Optional.of(opened),
-                    RigFigures.of(opened.draft()),
-                    go.kept().isPresent() ? Set.of() : StartValue.all(),
-                    Optional.empty(),
-                    RigView.FIRST));
+            return new RigScreen(
+                            go,
+                            Optional.of(opened),
+                            RigFigures.of(opened.draft()),
+                            go.kept().isPresent() ? Set.of() : StartValue.all(),
+                            Optional.empty(),
+                            RigView.FIRST,
+                            ranging)
+                    .ranged();
         }
         if (message instanceof Told.Saved) {
             return Step.stay(this).saying(around.say("rig.attached"));
@@ -246,11 +265,13 @@ record RigScreen(
         }
         answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
         view.loss(answer.figures()).ifPresent(loss -> {
-            text.addAll(LossText.lines(loss, around));
+            text.addAll(LossText.lines(loss, PeakText.of(answer.studies().peaks()), around));
             text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
         });
         text.addAll(StudyText.of(answer.studies(), answer.figures(), around));
-        answer.figures().ifPresent(figures -> text.addAll(RigText.of(figures, around)));
+        answer.figures()
+                .ifPresent(figures -> text.addAll(
+                        RigText.of(figures, PeakText.of(answer.studies().peaks()), around)));
         if (draft().isEmpty()) {
             text.add(Paragraph.of(around.say("rig.nothing")));
             text.add(Paragraph.of(around.say("rig.how_to")));

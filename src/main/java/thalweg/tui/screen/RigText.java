@@ -16,6 +16,7 @@ import thalweg.rig.RigVerdict;
 import thalweg.rig.WorstForce;
 import thalweg.sheet.LaidWords;
 import thalweg.sheet.LoadWords;
+import thalweg.sheet.RedirectWords;
 import thalweg.sheet.SlingWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -27,10 +28,10 @@ final class RigText {
     private RigText() {}
 
     /** Everything, the figures first and the cautions last. */
-    static List<Paragraph> of(RigAnswer answer, Surroundings around) {
+    static List<Paragraph> of(RigAnswer answer, PeakText peaks, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(figures(answer, around));
         text.add(Paragraph.gap());
-        text.addAll(LossText.of(answer, around));
+        text.addAll(LossText.of(answer, peaks, around));
         text.add(Paragraph.gap());
         answer.checks().forEach(check -> text.addAll(check(check, around)));
         text.add(Paragraph.gap());
@@ -62,10 +63,13 @@ final class RigText {
                                 around.phrases(),
                                 around.units(),
                                 around.settings().loads())
-                        .withAim(input.load()))));
+                        .withAim(input.statedLoad()))));
         LaidWords laid = new LaidWords(around.phrases(), around.units());
         text.add(Paragraph.of(laid.sentence(input)));
         new SlingWords(around.phrases(), around.units())
+                .sentences(answer)
+                .forEach(sentence -> text.add(Paragraph.of(sentence)));
+        new RedirectWords(around.phrases(), around.units())
                 .sentences(answer)
                 .forEach(sentence -> text.add(Paragraph.of(sentence)));
         laid.freedom(answer).ifPresent(sentence -> text.add(Paragraph.of(sentence)));

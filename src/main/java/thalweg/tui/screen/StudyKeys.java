@@ -50,9 +50,6 @@ final class StudyKeys {
                                 around.say(studies().running().isPresent() ? "key.cascade_stop" : "key.cascade"),
                                 this::cascade)
                         .unless(none, nothing),
-                Binding.of(Key.of('p'), around.say("key.peak_range"), this::peakRange)
-                        .unless(none, nothing)
-                        .quiet(),
                 Binding.of(
                                 Key.of('m'),
                                 around.say("key.move_to_best"),
@@ -87,10 +84,6 @@ final class StudyKeys {
         return Step.stay(screen).doing(new Ask.FindBestFocus(answer().input()));
     }
 
-    private Step peakRange() {
-        return Step.stay(screen).doing(new Ask.FindPeakRange(answer()));
-    }
-
     /** Begins one, or stops the one that runs. */
     private Step cascade() {
         if (studies().running().isPresent()) {
@@ -111,7 +104,7 @@ final class StudyKeys {
             return Optional.of(shown(found.input(), studies().with(found.best())));
         }
         if (message instanceof Told.PeakRangeFound found) {
-            return Optional.of(shown(found.answer().input(), studies().with(found.range())));
+            return Optional.of(ranged(found));
         }
         if (message instanceof Told.CascadeRan ran) {
             return Optional.of(ran(ran));
@@ -119,7 +112,18 @@ final class StudyKeys {
         if (message instanceof Message.Failed failed && failed.effect() instanceof Ask.NextTrials) {
             return Optional.of(stopped().refusing(failed.sentence()));
         }
+        if (message instanceof Message.Failed failed && failed.effect() instanceof Ask.FindPeakRange) {
+            return Optional.of(Step.stay(screen.ranging(false)).refusing(failed.sentence()));
+        }
         return Optional.empty();
+    }
+
+    /** Where the rig has changed meanwhile, the range is asked for anew. */
+    private Step ranged(Told.PeakRangeFound found) {
+        RigScreen idle = screen.ranging(false);
+        return screen.answer().isOf(found.answer().input())
+                ? Step.stay(idle.with(screen.answer().with(studies().with(found.range()))))
+                : idle.ranged();
     }
 
     /** A study of a rig that has changed meanwhile is not shown. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.rig.BestFocus;
 import thalweg.rig.CascadeOdds;
-import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.tui.core.Style;
@@ -27,39 +26,10 @@ final class StudyText {
             text.add(Paragraph.of(best(best, around), Style.STRONG));
             text.add(Paragraph.gap());
         });
-        studies.peaks().ifPresent(range -> {
-            text.addAll(peaks(range, around));
-            text.add(Paragraph.gap());
-        });
         if (studies.odds().isPresent() && answer.isPresent()) {
             boolean running = studies.running().isPresent();
             text.addAll(cascade(studies.odds().get(), running, answer.get().input(), around));
             text.add(Paragraph.gap());
-        }
-        return text;
-    }
-
-    private static List<Paragraph> peaks(PeakRange range, Surroundings around) {
-        if (range.losses().isEmpty()) {
-            return List.of(Paragraph.of(around.say("rig.peaks.none"), Style.MIND));
-        }
-        List<Paragraph> text = new ArrayList<>();
-        text.add(Paragraph.of(around.say("rig.peaks"), Style.CAUTION));
-        for (PeakRange.Loss loss : range.losses()) {
-            String points = loss.points().stream()
-                    .map(point -> around.say(
-                            "rig.peaks.point",
-                            point.point(),
-                            point.nominal()
-                                    .map(force -> force.print(around.units()))
-                                    .orElse(around.say("unknown")),
-                            point.low().print(around.units()),
-                            point.high().print(around.units())))
-                    .collect(Collectors.joining(", "));
-            text.add(new Paragraph(1, around.say("rig.peaks.loss", loss.lost(), points), Style.STRONG));
-            if (!loss.complete() || loss.rising()) {
-                text.add(new Paragraph(1, around.say("rig.peaks.outside"), Style.MIND));
-            }
         }
         return text;
     }

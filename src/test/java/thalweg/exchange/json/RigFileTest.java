@@ -213,6 +213,53 @@ final class RigFileTest {
                 .hasMessageContaining("points[1].sling.reach_m: is missing; in a rig of kind sliding");
     }
 
+    private static final String REDIRECTED = TWO_POINTS.replace(
+            "\"load_spread\": 0.2",
+            "\"redirect\": {\"name\": \"R\", \"at\": [0.8, -1.5, 0.2], \"strength_kN\": 9}, \"load_spread\": 0.2");
+
+    @Test
+    void aRedirectReadsBackAsTheSame() {
+        RigInput rig = RigFile.read("the rig", REDIRECTED);
+
+        assertThat(rig.redirect().orElseThrow().name()).isEqualTo("R");
+        assertThat(RigFile.read("the copy", RigFile.write(rig))).isEqualTo(rig);
+    }
+
+    @Test
+    void theAnswerSaysWhatARedirectBearsAndWhatItsLossDoes() {
+        Json redirect = at(answer(REDIRECTED), "redirect");
+
+        assertThat(number(redirect, "deflection_deg")).isBetween(30.0, 45.0);
+        assertThat(number(redirect, "kN"))
+                .isCloseTo(
+                        2 * 90 * 9.80665e-3 * Math.sin(Math.toRadians(number(redirect, "deflection_deg") / 2)),
+                        within(1e-5));
+        assertThat(number(redirect, "worst", "kN")).isGreaterThan(number(redirect, "kN"));
+        assertThat(number(redirect, "strength_over_worst"))
+                .isCloseTo(9 / number(redirect, "worst", "kN"), within(2e-3));
+        assertThat(at(redirect, "if_lost", "slack_m")).isEqualTo(Json.NOTHING);
+        assertThat(number(redirect, "if_lost", "point_kN", "A")).isPositive();
+        assertThat(at(answer(TWO_POINTS), "steady")).isNotNull();
+        assertThat(answer(TWO_POINTS).field("redirect")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "at": [0.8, -1.5, 0.2]  | "at": [0, -0.6]      | load.redirect.at: is the place of the focus
+            "at": [0.8, -1.5, 0.2]  | "at": [0, -0.61]     | load.redirect.at: is so near
+            "at": [0.8, -1.5, 0.2], | ''                   | load.redirect.at: is missing
+            "strength_kN": 9        | "strength_kN": 0     | load.redirect.strength_kN
+            "strength_kN": 9        | "friction": 0.2      | friction
+            """)
+    void aRedirectThatCannotBeIsRefusedWithItsKey(String right, String wrong, String named) {
+        String text = REDIRECTED.replace(right, wrong);
+
+        assertThat(text).isNotEqualTo(REDIRECTED);
+        assertThatThrownBy(() -> RigFile.read("the rig", text))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(named);
+    }
+
     private static final String LIMITED = TWO_POINTS
             .replace("\"kind\": \"focused\"", "\"kind\": \"limited\", \"limit_m\": [0.1, 0.12]")
             .replace("\"slack_m\": {\"B\": 0.02}", "\"slider_strands\": 2, \"friction\": 0.25");

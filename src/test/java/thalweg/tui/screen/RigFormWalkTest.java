@@ -160,4 +160,43 @@ final class RigFormWalkTest {
             assertThat(kept(walk)).contains("\"limit_m\": [0.1, 0.08]");
         }
     }
+
+    @Test
+    void aSlingIsAskedAboutOnceItIsChosen() {
+        try (Walk walk = opened(60, 120)) {
+            String point = "left bolt";
+            assertThat(walk.screen()).contains(point + ": sling").doesNotContain(point + ": width");
+
+            walk.field(point + ": is a").press(Key.Named.RIGHT);
+            walk.field(point + ": sling").press(Key.Named.RIGHT);
+            assertThat(walk.screen()).contains("laid round, both bights clipped", point + ": width");
+            walk.press(SAVE);
+            assertThat(words(walk)).contains("points[0].sling.width_m: is missing");
+            walk.type("o")
+                    .fill(point + ": width", "0.3 m")
+                    .fill(point + ": reach", "20 cm")
+                    .press(SAVE);
+            assertThat(words(walk))
+                    .contains(
+                            point + " (tree): a sling laid round, both bights clipped, 0.30 m across, its end 0.20 m");
+            walk.type("o").confirmStart().press(SAVE).type("a");
+            assertThat(kept(walk)).contains("\"is\": \"tree\"", "\"tie\": \"basket\"", "\"reach_m\": 0.2");
+        }
+    }
+
+    @Test
+    void aRedirectIsAPlaceOverWhichTheRopeRuns() {
+        try (Walk walk = opened(60, 120)) {
+            assertThat(walk.screen()).contains("Redirect at").doesNotContain("Redirect holds");
+
+            walk.fill("Redirect at", "0.5 m, -2 m");
+            assertThat(walk.screen()).contains("Redirect holds");
+            walk.fill("Redirect holds", "12 kN").press(SAVE);
+            assertThat(words(walk)).contains("The rope runs over redirect:", "redirect is stated to hold 12.0 kN");
+            walk.type("o").fill("Redirect at", "0 m").press(SAVE);
+            assertThat(walk.screen()).contains("is no place; write how far to the right and up");
+            walk.fill("Redirect at", "").press(SAVE);
+            assertThat(words(walk)).doesNotContain("The rope runs over");
+        }
+    }
 }
