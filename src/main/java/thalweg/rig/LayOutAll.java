@@ -44,7 +44,7 @@ final class LayOutAll {
     }
 
     private LaidOut laid(RigKind kind) {
-        CheckedRig checked = rig(kind, basis.load().sway().degrees());
+        CheckedRig checked = rig(kind, basis.statedLoad().sway().degrees());
         return checked.input()
                 .map(input -> new LaidOut(kind, false, Optional.of(Analyze.of(input)), ""))
                 .orElseGet(() -> new LaidOut(kind, false, Optional.empty(), reason(kind, checked)));
@@ -68,7 +68,8 @@ final class LayOutAll {
     private SetupDraft setup(RigKind kind, double sway) {
         SetupDraft stated = SetupDraft.of(basis);
         Angle toward = basis.load().toward();
-        double free = Math.max(sway, LEAST_FREE_DEGREES);
+        double atMaster = basis.redirect().isPresent() ? 0 : sway;
+        double free = Math.max(atMaster, LEAST_FREE_DEGREES);
         return new SetupDraft(
                 Optional.of(kind),
                 stated.focus(),

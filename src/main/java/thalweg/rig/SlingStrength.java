@@ -41,8 +41,9 @@ final class SlingStrength {
         } else {
             chain.unknown("how much strength the knot of the " + name + " leaves is not known; state 1 for a sewn one");
         }
-        chain.note(
-                "its age and condition are not stated, and what an edge or the bend round the point takes is not known");
+        chain.note("condition not stated");
+        chain.note("age not stated");
+        chain.note("what an edge or the bend round the point takes off is not known");
         return chain.done();
     }
 

@@ -35,7 +35,8 @@ public final class RedirectWords {
                 .orElse(List.of());
     }
 
-    private String bears(RigAnswer answer, RedirectFigures figures) {
+    /** What it bears, at the aim and at most. */
+    public String bears(RigAnswer answer, RedirectFigures figures) {
         return phrases.say(
                 "rig.redirect",
                 figures.redirect().name(),
@@ -47,7 +48,8 @@ public final class RedirectWords {
                 figures.worstToward().print());
     }
 
-    private String strength(RedirectFigures figures) {
+    /** Its strength over that, or that it is unknown. */
+    public String strength(RedirectFigures figures) {
         return figures.ratio().isPresent()
                 ? phrases.say(
                         "rig.redirect.ratio",
@@ -61,7 +63,8 @@ public final class RedirectWords {
                         figures.redirect().name());
     }
 
-    private String lost(RedirectFigures figures) {
+    /** How the rig hangs without it. */
+    public String lost(RedirectFigures figures) {
         RedirectFigures.Freed freed = figures.freed();
         String points = freed.steady().points().stream()
                 .map(point -> phrases.say(
@@ -82,7 +85,8 @@ public final class RedirectWords {
                 .orElseThrow();
     }
 
-    private String slack(RedirectFigures figures) {
+    /** What its loss frees of rope, and what of that is not modelled. */
+    public String slack(RedirectFigures figures) {
         return figures.freed()
                 .slack()
                 .map(slack -> phrases.say("rig.redirect.slack", slack.printFine(units)))

@@ -99,7 +99,7 @@ final class ExplainInput {
     }
 
     private Figure direction() {
-        RigLoad load = answer.input().load();
+        RigLoad load = answer.input().statedLoad();
         return new Figure(
                 Topic.LOAD,
                 words.say("why.direction"),
@@ -109,10 +109,12 @@ final class ExplainInput {
                         load.sway().print(),
                         load.leanOut().print()),
                 List.of(
-                        load.sway().degrees() == 0
-                                ? words.say("why.direction.still")
-                                : words.say("why.direction.sway", RigSector.DIRECTIONS)),
-                grounds.of(Kind.AIM, Kind.SWAY, Kind.LEAN),
+                        answer.input().redirect().isPresent()
+                                ? words.say("why.direction.redirect")
+                                : load.sway().degrees() == 0
+                                        ? words.say("why.direction.still")
+                                        : words.say("why.direction.sway", RigSector.DIRECTIONS)),
+                grounds.of(Kind.AIM, Kind.SWAY, Kind.LEAN, Kind.REDIRECT),
                 words.say("why.stated"),
                 words.say("why.direction.not"));
     }

@@ -21,6 +21,7 @@ public final class ExplainRig {
         figures.addAll(new ExplainInput(answer, grounds, words).figures());
         figures.addAll(new ExplainRest(answer, question.swung(), grounds, words).figures());
         figures.addAll(new ExplainSlings(answer, grounds, words).figures());
+        figures.addAll(new ExplainRedirect(answer, grounds, words).figures());
         figures.addAll(new ExplainLosses(answer, grounds, words).figures());
         figures.addAll(checks.letters());
         figures.addAll(new ExplainStrength(answer, grounds, words).figures());

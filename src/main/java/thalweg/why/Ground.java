@@ -41,6 +41,7 @@ public record Ground(Kind kind, String value, Standing standing) {
         AIM(""),
         SWAY("sway_deg"),
         LEAN("lean_out_deg"),
+        REDIRECT(""),
         PLACES(""),
         SLINGS("sling_EA_kN"),
         LAYOUT(""),

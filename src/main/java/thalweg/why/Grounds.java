@@ -25,6 +25,7 @@ final class Grounds {
             Kind.LOAD,
             Kind.AIM,
             Kind.LEAN,
+            Kind.REDIRECT,
             Kind.PLACES,
             Kind.SLINGS,
             Kind.LAYOUT,
@@ -47,7 +48,10 @@ final class Grounds {
         this.words = words;
         this.starts = starts;
         this.assumed = input.assumed();
-        load(input.load());
+        load(input.statedLoad());
+        input.redirect()
+                .ifPresent(over ->
+                        put(Kind.REDIRECT, words.say("why.ground.redirect.at", over.name(), words.place(over.at()))));
         rig(input);
         strengths(input);
     }

@@ -97,21 +97,24 @@ final class RigByHand {
         return half == 0 ? List.of(left) : List.of(left, right);
     }
 
-    /** Whether the master and ends of slings lie together, or a master in a point: the energy has a kink there. */
+    /** Whether the master, ends of slings or points lie together: the energy has a kink there. */
     static boolean hasMet(RigInput input, RigState state) {
-        double[] places = places(input, state);
-        for (int i = 0; i < places.length; i += 3) {
-            for (int j = 0; j < i; j += 3) {
-                double square = 0;
-                for (int axis = 0; axis < 3; axis++) {
-                    square += (places[i + axis] - places[j + axis]) * (places[i + axis] - places[j + axis]);
-                }
-                if (square < 1e-8) {
+        double[] free = places(input, state);
+        List<double[]> all = new ArrayList<>();
+        for (int i = 0; i < free.length; i += 3) {
+            double[] node = {free[i], free[i + 1], free[i + 2]};
+            all.add(node);
+        }
+        int movable = all.size();
+        input.points().forEach(point -> all.add(place(point.at())));
+        for (int i = 0; i < movable; i++) {
+            for (int j = i + 1; j < all.size(); j++) {
+                if (between(all.get(i), all.get(j)) < 1e-4) {
                     return true;
                 }
             }
         }
-        return input.points().stream().anyMatch(point -> point.at().distance(state.master()) < 1e-4);
+        return false;
     }
 
     private static List<EnergyByHand.Cord> sides(

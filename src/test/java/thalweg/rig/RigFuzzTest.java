@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
@@ -70,6 +71,9 @@ class RigFuzzTest {
             if (input.rig().kind() != RigKind.LIMITED) {
                 boolean met = RigByHand.hasMet(input, steady);
                 kinks += met ? 1 : 0;
+                if (met) {
+                    assertNothingNearIsLower(input, steady);
+                }
                 double slope = met ? 0 : RigByHand.energy(input).slope(RigByHand.places(input, steady));
                 if (!(slope < PARTS_OF_LOAD * input.load().weight().inKilonewtons())) {
                     throw new AssertionError("not at the minimum, by " + slope + " kN: " + input);
@@ -77,6 +81,24 @@ class RigFuzzTest {
             }
         }
         assertThat(kinks).as("masters that were drawn to an end").isLessThan(RIGS / 10);
+    }
+
+    /** On a kink there is no slope, but still no place near by at which less is stored. */
+    private static void assertNothingNearIsLower(RigInput input, RigState steady) {
+        EnergyByHand energy = RigByHand.energy(input);
+        double[] rest = RigByHand.places(input, steady);
+        double least = energy.value(rest);
+        SplittableRandom random = new SplittableRandom(3);
+        for (int i = 0; i < 200; i++) {
+            double step = Math.pow(10, random.nextDouble(-7, -2));
+            double[] near = rest.clone();
+            for (int axis = 0; axis < near.length; axis++) {
+                near[axis] += random.nextDouble(-step, step);
+            }
+            if (!(energy.value(near) >= least - 1e-9 * input.load().weight().inKilonewtons())) {
+                throw new AssertionError("less is stored " + step + " m away: " + input);
+            }
+        }
     }
 
     /** So that a state that is never met is one that was met 0 times. */

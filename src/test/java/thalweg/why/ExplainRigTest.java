@@ -19,6 +19,7 @@ import thalweg.rig.Analyze;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
 import thalweg.rig.PointDraft;
+import thalweg.rig.RedirectDraft;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigKind;
@@ -182,6 +183,20 @@ class ExplainRigTest {
                 .contains("30.0 kN (strands: 2, of 15.0 kN each) as stated x 0.8 (tie) x 1 (knot) = 24.0 kN.");
         assertThat(text(figure(figures, "Pull on oak at the aim"))).contains("bears the sum of the tensions");
         assertThat(figure(figures, "Sling round oak").value()).endsWith(" kN");
+    }
+
+    @Test
+    void aRedirectIsReckonedFromTheTensionAndTheBend() {
+        RigDraft draft = pair(RigKind.FOCUSED).withRedirect(RedirectDraft.at(0.4, -1.5, 0));
+        RigAnswer answer = Analyze.of(draft.check().input().orElseThrow());
+        List<Figure> figures = figures(draft);
+
+        assertThat(text(figure(figures, "Force on redirect")))
+                .contains("2 x ")
+                .contains("sin(half of "
+                        + answer.redirect().orElseThrow().deflection().print() + ")");
+        assertThat(text(figure(figures, "Loss of redirect"))).contains("neither the fall by the rope that comes free");
+        assertThat(text(figure(figures, "Direction of the load"))).contains("The rope runs over a redirect");
     }
 
     @Test

@@ -17,6 +17,8 @@ import thalweg.json.Finding;
 import thalweg.json.Findings;
 import thalweg.json.JsonDocument;
 import thalweg.rig.Analyze;
+import thalweg.rig.PointKind;
+import thalweg.rig.SlingTie;
 
 class SampleRigsTest {
 
@@ -38,9 +40,11 @@ class SampleRigsTest {
                 .extracting(file -> file.getFileName().toString())
                 .contains(
                         "limited-slider.json",
+                        "over-a-redirect.json",
                         "single-tree.json",
                         "slack-back-up.json",
                         "sliding-loop.json",
+                        "slung-beech-and-boulder.json",
                         "three-points-in-depth.json",
                         "triangle.json",
                         "two-bolts-level.json");
@@ -84,9 +88,26 @@ class SampleRigsTest {
             point.real("strength_kN").ifPresent(strength -> assertThat(strength).isPositive());
             point.real("spread").ifPresent(spread -> assertThat(spread).isPositive());
             point.flag("holds_alone");
+            point.word("is", PointKind.class);
+            point.object("sling").ifPresent(SampleRigsTest::sling);
             point.refuseUnasked();
         }
         return names;
+    }
+
+    private static void sling(FieldReader sling) {
+        assertThat(sling.word("tie", SlingTie.class)).isPresent();
+        for (String key : List.of("width_m", "around_m", "reach_m", "EA_kN", "strand_kN", "knot_efficiency")) {
+            sling.real(key).ifPresent(value -> assertThat(value).isPositive());
+        }
+        sling.refuseUnasked();
+    }
+
+    private static void redirect(FieldReader redirect) {
+        assertThat(redirect.text("name", 120)).isNotBlank();
+        assertThat(redirect.reals("at").orElseThrow()).hasSizeBetween(2, 3);
+        redirect.real("strength_kN");
+        redirect.refuseUnasked();
     }
 
     private static void load(FieldReader load) {
@@ -96,6 +117,7 @@ class SampleRigsTest {
                 List.of("toward_deg", "sway_deg", "lean_out_deg", "rope_out_m", "rope_EA_kN", "load_spread")) {
             load.real(key);
         }
+        load.object("redirect").ifPresent(SampleRigsTest::redirect);
         load.refuseUnasked();
     }
 

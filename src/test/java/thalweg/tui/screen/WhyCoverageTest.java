@@ -140,7 +140,8 @@ final class WhyCoverageTest {
         fixed.add(around.say("rig.material.note_slung"));
         fixed.add(around.say("rig.peaks"));
         fixed.add(around.say("rig.cascade.rising"));
-        List<Paragraph> paragraphs = new ArrayList<>(RigText.of(answer, around));
+        List<Paragraph> paragraphs =
+                new ArrayList<>(RigText.of(answer, PeakText.of(shown.study().peakRange()), around));
         RigStudies studies = new RigStudies(
                 shown.study().bestFocus(),
                 Optional.empty(),
