@@ -20,11 +20,14 @@ import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.placing.Placing;
+import thalweg.rig.Analyze;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.ReadWaypoints;
 import thalweg.testing.RandomRecords;
+import thalweg.why.Question;
 
 final class PlacesTest {
 
@@ -68,6 +71,7 @@ final class PlacesTest {
                     new Go.WriteNote(uid, "Porte"),
                     new Go.Rig(station, anchor, Optional.empty()),
                     new Go.Compare(rig, true),
+                    new Go.Why(Question.of(RigStudy.of(Analyze.of(rig)), List.of())),
                     new Go.WriteSheet(uid, "Éclusaune"),
                     new Go.ReadWaypoints(Optional.empty(), uid),
                     new Go.PlaceWaypoints(
