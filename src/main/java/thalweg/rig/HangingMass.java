@@ -88,13 +88,7 @@ final class HangingMass {
         List<Integer> path = strand.path().stream()
                 .map(node -> node < points ? node : node + 1 > lastFree ? points : node + 1)
                 .toList();
-        return new Strand(
-                strand.label(),
-                path,
-                strand.closed(),
-                strand.unloadedMetres(),
-                strand.stiffnessKilonewtons(),
-                strand.count());
+        return strand.along(path);
     }
 
     /** Where it hangs at rest [m]. */
@@ -140,27 +134,26 @@ final class HangingMass {
 
     /** How hard a point is pulled [kN]. */
     double pullOn(int point) {
-        int own = nodes[point][0];
-        double x = pulls[3 * own];
-        double y = pulls[3 * own + 1];
-        double z = pulls[3 * own + 2];
-        for (int i = 1; i < nodes[point].length; i++) {
-            int other = nodes[point][i];
-            x += pulls[3 * other];
-            y += pulls[3 * other + 1];
-            z += pulls[3 * other + 2];
-        }
-        return Math.sqrt(x * x + y * y + z * z);
+        return pull(point).length();
     }
 
-    /** The pull on a point, or on the mass by what holds it [kN]. */
-    Vector3 pull(int node) {
+    /** The pull on a point, over all of its nodes [kN]. */
+    Vector3 pull(int point) {
+        Vector3 sum = pullAt(nodes[point][0]);
+        for (int i = 1; i < nodes[point].length; i++) {
+            sum = sum.plus(pullAt(nodes[point][i]));
+        }
+        return sum;
+    }
+
+    /** The pull on a fixed node, or on the mass by what holds it [kN]. */
+    private Vector3 pullAt(int node) {
         return new Vector3(pulls[3 * node], pulls[3 * node + 1], pulls[3 * node + 2]);
     }
 
     /** How hard the mass is held: by the strands at the master, or by the rope below it, which is as much [kN]. */
     double held() {
-        return pull(mass).length();
+        return pullAt(mass).length();
     }
 
     /** The tension in one of the parallel strands [kN], 0 or more. */

@@ -267,4 +267,25 @@ class BoltsAndConnectorsTest {
                 .containsExactly("taken to be pulled along its length, gate closed");
         assertThat(RigDraft.of(Rigs.input(draft))).isEqualTo(draft);
     }
+
+    /** In the plane of the wall a bolt is pulled straight across, so the peak counts as it is, over both sides of the sling. */
+    @Test
+    void bothSidesOfASlingCountOnTheBoltThatItGoesRoundAfterALoss() {
+        SlingDraft sling = SlingDraft.of(SlingTie.BASKET, 0.3).withReach(0.4);
+        List<PointDraft> points = List.of(
+                PointDraft.of("A", -0.4, 0.6, 0),
+                PointDraft.of("B", 0, 0.8, 0)
+                        .withTraits(PointTraitsDraft.NONE.withBolt(BoltDraft.of(25, 15)))
+                        .slungWith(PointKind.BOLT, sling));
+        PeakForces peaks = Rigs.answer(Rigs.focused(points, Vector3.ZERO, 1, 0, 0))
+                .losses()
+                .get(0)
+                .aftermath()
+                .orElseThrow()
+                .peaks()
+                .orElseThrow();
+
+        assertThat(peaks.countedOn("B").orElseThrow().inKilonewtons())
+                .isCloseTo(peaks.on("B").orElseThrow().inKilonewtons(), within(1e-9));
+    }
 }
