@@ -1,6 +1,5 @@
 package thalweg.rig;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +43,8 @@ public final class Analyze {
 
     /** The pull that counts most on each point over the sector, in the order of the input, and nothing else of the answer. */
     static List<CountedForce> counted(RigInput input) {
-        return new Analyze(input).countedForces();
+        Analyze analyze = new Analyze(input);
+        return analyze.countedForces(analyze.worstForces());
     }
 
     /** The hardest pull on each point over the sector, in the order of the input, and nothing else of the answer. */
@@ -58,10 +58,11 @@ public final class Analyze {
                 .toList();
         RigState steady = reported.get(HALF);
         RigState widest = highest(Analyze::degrees);
+        List<WorstForce> worst = worstForces();
         RigSector sector = new RigSector(
                 reported,
-                worstForces(),
-                countedForces(),
+                worst,
+                countedForces(worst),
                 widest.angle().map(angle -> new WidestAngle(angle, widest.direction())));
         Optional<FrictionRange> friction = friction();
         FrictionAllowance allowance = new FrictionAllowance(steady, friction);
@@ -94,28 +95,32 @@ public final class Analyze {
     }
 
     private List<WorstForce> worstForces() {
-        List<WorstForce> worst = new ArrayList<>();
-        for (int i = 0; i < input.points().size(); i++) {
-            int point = i;
-            RigState at = highest(state -> state.points().get(point).force().inKilonewtons());
-            PointForce force = at.points().get(point);
-            worst.add(new WorstForce(force.point(), force.force(), at.direction()));
-        }
-        return worst;
+        return IntStream.range(0, input.points().size())
+                .mapToObj(this::worstForce)
+                .toList();
     }
 
-    private List<CountedForce> countedForces() {
-        List<CountedForce> forces = new ArrayList<>();
-        for (int i = 0; i < input.points().size(); i++) {
-            RigPoint point = input.points().get(i);
-            int number = i;
-            RigState at =
-                    highest(state -> point.counted(state.points().get(number).pull()));
-            PointForce force = at.points().get(i);
-            forces.add(new CountedForce(
-                    point.name(), force.force(), Force.kilonewtons(point.counted(force.pull())), at.direction()));
-        }
-        return forces;
+    private WorstForce worstForce(int point) {
+        RigState at = highest(state -> state.points().get(point).force().inKilonewtons());
+        PointForce force = at.points().get(point);
+        return new WorstForce(force.point(), force.force(), at.direction());
+    }
+
+    /** Only of a bolt of two strengths is the pull that counts most another one than the hardest. */
+    private List<CountedForce> countedForces(List<WorstForce> worst) {
+        return IntStream.range(0, worst.size())
+                .mapToObj(point -> input.points().get(point).traits().bolt().isPresent()
+                        ? countedForce(point)
+                        : CountedForce.of(worst.get(point)))
+                .toList();
+    }
+
+    private CountedForce countedForce(int number) {
+        RigPoint point = input.points().get(number);
+        RigState at = highest(state -> point.counted(state.points().get(number).pull()));
+        PointForce force = at.points().get(number);
+        return new CountedForce(
+                point.name(), force.force(), Force.kilonewtons(point.counted(force.pull())), at.direction());
     }
 
     /** The hardest pull in each strand, in the order in which they are laid; of a sling in the side that bears most. */

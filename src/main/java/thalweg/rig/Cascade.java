@@ -6,8 +6,8 @@ import java.util.SplittableRandom;
 /**
  * Lets points fail by chance, and what that puts on the others make them fail in turn.
  *
- * <p>Each trial draws a strength for each point (lognormal, its median what is left of what is stated), a factor for the load (lognormal,
- * median 1) and a direction (uniform over the sector). Points over their strength at rest fail together; then the peaks
+ * <p>Each trial draws a strength for each point (lognormal, its median what is left of what is stated), a factor for the
+ * load (lognormal, median 1) and a direction (uniform over the sector). Points over their strength at rest fail together; then the peaks
  * that this puts on the others, from rest, are held against theirs; then the rest that follows; and so on. Forces are
  * those of the nominal load times the factor: where strands are slack or stretch much, they are not quite in proportion.
  * Strands do not fail here.

@@ -60,7 +60,7 @@ final class CheckDraft {
             return Optional.empty();
         }
         Optional<RigInput> aimed =
-                AimAtRedirect.of(input, new RigRedirect(name, at.orElseThrow(), force(strength), input.load()));
+                AimAtRedirect.of(input, new RigRedirect(name, at.orElseThrow(), Stated.force(strength), input.load()));
         if (aimed.isEmpty()) {
             refuse(
                     key + "at",
@@ -93,7 +93,7 @@ final class CheckDraft {
                 points.add(new RigPoint(
                         point.name(),
                         at.orElseThrow(),
-                        known.bolt().map(BoltStrength::radial).or(() -> force(strength)),
+                        known.bolt().map(BoltStrength::radial).or(() -> Stated.force(strength)),
                         spread,
                         point.holdsAlone(),
                         known,
@@ -155,7 +155,7 @@ final class CheckDraft {
                 new Angle(sway),
                 new Angle(lean),
                 new Length(rope),
-                force(ropeStiffness),
+                Stated.force(ropeStiffness),
                 spread,
                 factor));
     }
@@ -213,7 +213,7 @@ final class CheckDraft {
                 slack,
                 sliding,
                 limiters,
-                force(strandStrength),
+                Stated.force(strandStrength),
                 traits.efficiency(rig, efficiency),
                 traits.of(rig.traits())));
     }
@@ -318,10 +318,6 @@ final class CheckDraft {
             assumed.add(key);
         }
         return known(path + key, value, range).orElse(otherwise);
-    }
-
-    private static Optional<Force> force(OptionalDouble kilonewtons) {
-        return kilonewtons.isPresent() ? Optional.of(Force.kilonewtons(kilonewtons.getAsDouble())) : Optional.empty();
     }
 
     private void refuse(String key, String sentence) {

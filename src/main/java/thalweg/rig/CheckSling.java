@@ -95,8 +95,7 @@ final class CheckSling {
     }
 
     private Optional<Force> force(String name, OptionalDouble kilonewtons, Range range) {
-        OptionalDouble sound = sound(name, kilonewtons, range);
-        return sound.isPresent() ? Optional.of(Force.kilonewtons(sound.getAsDouble())) : Optional.empty();
+        return Stated.force(sound(name, kilonewtons, range));
     }
 
     /** The value where it is in its range; else it is refused and left out. */

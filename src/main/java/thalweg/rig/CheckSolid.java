@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * Judges the letter S of the checklist, as far as strengths are known, by {@link PartStrength}: how many times each point would hold the whole
- * load alone, or the largest steady force on it over the sector, with what
- * friction may add, where that is more. It is no look at the rock.
+ * Judges the letter S of the checklist, as far as strengths are known, by {@link PartStrength}: how many times each point
+ * would hold the whole load alone, or the largest steady force on it over the sector, with what friction may add, where
+ * that is more. It is no look at the rock.
  */
 final class CheckSolid {
 

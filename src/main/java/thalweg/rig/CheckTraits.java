@@ -137,9 +137,9 @@ final class CheckTraits {
 
     private static Connector connector(ConnectorDraft draft) {
         return new Connector(
-                force(draft.strengthKilonewtons()),
-                force(draft.acrossKilonewtons()),
-                force(draft.openKilonewtons()),
+                Stated.force(draft.strengthKilonewtons()),
+                Stated.force(draft.acrossKilonewtons()),
+                Stated.force(draft.openKilonewtons()),
                 draft.loaded().orElse(ConnectorLoad.LONG),
                 draft.loaded().isEmpty());
     }
@@ -157,9 +157,5 @@ final class CheckTraits {
                 draft.kept(),
                 draft.connector().map(CheckTraits::connector),
                 new Derating(shares));
-    }
-
-    private static Optional<Force> force(OptionalDouble kilonewtons) {
-        return kilonewtons.isPresent() ? Optional.of(Force.kilonewtons(kilonewtons.getAsDouble())) : Optional.empty();
     }
 }

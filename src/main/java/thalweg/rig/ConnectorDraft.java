@@ -2,7 +2,6 @@ package thalweg.rig;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thalweg.units.Force;
 
 /**
  * A connector as it was typed or read, right or wrong; empty is not stated.
@@ -20,13 +19,9 @@ public record ConnectorDraft(
 
     static ConnectorDraft of(Connector connector) {
         return new ConnectorDraft(
-                number(connector.along()),
-                number(connector.across()),
-                number(connector.open()),
+                Stated.kilonewtons(connector.along()),
+                Stated.kilonewtons(connector.across()),
+                Stated.kilonewtons(connector.open()),
                 connector.assumedLoad() ? Optional.empty() : Optional.of(connector.loaded()));
-    }
-
-    private static OptionalDouble number(Optional<Force> force) {
-        return force.isPresent() ? OptionalDouble.of(force.get().inKilonewtons()) : OptionalDouble.empty();
     }
 }

@@ -12,4 +12,10 @@ import thalweg.units.Force;
  * @param counted as hard as the pull straight across a bolt that uses up as much of it; else the force itself
  * @param direction of the load at which it happens
  */
-public record CountedForce(String point, Force force, Force counted, Angle direction) {}
+public record CountedForce(String point, Force force, Force counted, Angle direction) {
+
+    /** Of a point of one strength: the hardest pull, as it is. */
+    static CountedForce of(WorstForce worst) {
+        return new CountedForce(worst.point(), worst.force(), worst.force(), worst.direction());
+    }
+}

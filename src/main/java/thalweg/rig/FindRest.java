@@ -88,13 +88,7 @@ final class FindRest {
                 path.add(now);
             }
         }
-        return new Strand(
-                strand.label(),
-                path,
-                strand.closed(),
-                strand.unloadedMetres(),
-                strand.stiffnessKilonewtons(),
-                strand.count());
+        return strand.along(path);
     }
 
     /** Whether the strand on which the master slides pulls the knot to it at least as hard as all else pulls it away. */

@@ -1,7 +1,6 @@
 package thalweg.rig;
 
 import java.util.OptionalDouble;
-import thalweg.units.Force;
 import thalweg.units.Mass;
 
 /**
@@ -95,10 +94,7 @@ public record LoadDraft(
                 stated(input, "sway_deg", load.sway().degrees()),
                 stated(input, "lean_out_deg", load.leanOut().degrees()),
                 stated(input, "rope_out_m", load.ropeOut().metres()),
-                load.ropeStiffness()
-                        .map(Force::inKilonewtons)
-                        .map(OptionalDouble::of)
-                        .orElse(NONE),
+                Stated.kilonewtons(load.ropeStiffness()),
                 stated(input, "load_spread", load.spread()),
                 load.factor() == 1 ? NONE : OptionalDouble.of(load.factor()));
     }

@@ -77,10 +77,8 @@ public record PointDraft(
         return new PointDraft(
                 point.name(),
                 List.of(point.at().x(), point.at().y(), point.at().z()),
-                point.strength()
-                        .filter(strength -> point.traits().bolt().isEmpty())
-                        .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
-                        .orElse(OptionalDouble.empty()),
+                Stated.kilonewtons(point.strength()
+                        .filter(strength -> point.traits().bolt().isEmpty())),
                 withSpread ? OptionalDouble.of(point.spread()) : OptionalDouble.empty(),
                 point.holdsAlone(),
                 PointTraitsDraft.of(point.traits()),

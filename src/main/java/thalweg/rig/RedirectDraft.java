@@ -3,7 +3,6 @@ package thalweg.rig;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thalweg.units.Force;
 
 /**
  * A redirect as it was typed or read, right or wrong; empty is not stated.
@@ -22,10 +21,7 @@ public record RedirectDraft(String name, List<Double> at, OptionalDouble strengt
         return new RedirectDraft(
                 redirect.name(),
                 List.of(redirect.at().x(), redirect.at().y(), redirect.at().z()),
-                redirect.strength()
-                        .map(Force::inKilonewtons)
-                        .map(OptionalDouble::of)
-                        .orElse(OptionalDouble.empty()));
+                Stated.kilonewtons(redirect.strength()));
     }
 
     /** A redirect of which only the place is stated. */

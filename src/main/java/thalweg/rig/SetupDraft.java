@@ -105,9 +105,7 @@ public record SetupDraft(
                         .map(Sliding::captured),
                 friction(input),
                 LimitDraft.of(input),
-                rig.strandStrength()
-                        .map(strength -> OptionalDouble.of(strength.inKilonewtons()))
-                        .orElse(OptionalDouble.empty()),
+                Stated.kilonewtons(rig.strandStrength()),
                 rig.traits().knot().isPresent() ? OptionalDouble.empty() : rig.knotEfficiency(),
                 StrandTraitsDraft.of(rig.traits()));
     }

@@ -2,7 +2,6 @@ package thalweg.rig;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import thalweg.units.Force;
 import thalweg.units.Length;
 
 /**
@@ -40,17 +39,13 @@ public record SlingDraft(
                         : NONE,
                 metres(sling.around()),
                 metres(sling.reach()),
-                kilonewtons(sling.stiffness()),
-                kilonewtons(sling.strandStrength()),
+                Stated.kilonewtons(sling.stiffness()),
+                Stated.kilonewtons(sling.strandStrength()),
                 sling.knotEfficiency());
     }
 
     private static OptionalDouble metres(Optional<Length> length) {
         return length.map(Length::metres).map(OptionalDouble::of).orElse(NONE);
-    }
-
-    private static OptionalDouble kilonewtons(Optional<Force> force) {
-        return force.map(Force::inKilonewtons).map(OptionalDouble::of).orElse(NONE);
     }
 
     /** The same sling whose end hangs that far from the point [m]. */
