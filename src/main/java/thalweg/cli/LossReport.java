@@ -2,15 +2,13 @@ package thalweg.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import thalweg.rig.Aftermath;
-import thalweg.rig.FrictionRange;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
-import thalweg.rig.StrandCut;
 import thalweg.rig.WithinStrength;
+import thalweg.sheet.LossWords;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
@@ -77,33 +75,9 @@ final class LossReport {
                             "rig.loss.why", loss.point(), after.within().why()))
                     .orElseGet(() -> phrases.say("rig.loss.lost", loss.point())));
         }
-        answer.cuts().forEach(cut -> lines.add(cut(cut)));
-        answer.friction().ifPresent(friction -> lines.add(range(friction)));
+        LossWords words = new LossWords(phrases, units);
+        answer.cuts().forEach(cut -> lines.add(words.cut(cut)));
+        answer.friction().ifPresent(friction -> lines.add(words.friction(friction)));
         return lines;
-    }
-
-    private String range(FrictionRange friction) {
-        if (!friction.known()) {
-            return friction.why();
-        }
-        return phrases.say(
-                "rig.range",
-                friction.shares().stream()
-                        .map(range -> phrases.say(
-                                "rig.range.point", range.point(), percent(range.least()), percent(range.most())))
-                        .collect(Collectors.joining(", ")));
-    }
-
-    private String cut(StrandCut cut) {
-        if (!cut.held()) {
-            return phrases.say("rig.cut.lost", cut.strand());
-        }
-        return cut.asLossOf()
-                .map(point -> phrases.say("rig.cut.held", cut.strand(), point))
-                .orElseGet(() -> phrases.say("rig.cut.beside", cut.strand()));
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f", share * 100);
     }
 }

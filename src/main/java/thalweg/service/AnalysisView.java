@@ -11,7 +11,6 @@ import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
 import thalweg.rig.FindPeakRange;
-import thalweg.rig.PartSafety;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PeakRange;
 import thalweg.rig.PointLoss;
@@ -27,6 +26,7 @@ import thalweg.sheet.LoadWords;
 import thalweg.sheet.LossFigures;
 import thalweg.sheet.PointRemarks;
 import thalweg.sheet.RedirectWords;
+import thalweg.sheet.SafetyWords;
 import thalweg.sheet.SlingWords;
 import thalweg.sheet.StrengthWords;
 import thalweg.text.Phrases;
@@ -72,6 +72,7 @@ final class AnalysisView {
             Entry<RigAnalysis> entry, RigAnswer answer, List<PointRemarks.Remark> remarks, List<String> changes) {
         RigInput input = answer.input();
         PeakRange ranges = FindPeakRange.of(answer);
+        SafetyWords safety = new SafetyWords(phrases);
         return new AnalysisFigures(
                 entry.uid(),
                 entry.content().on(),
@@ -100,7 +101,9 @@ final class AnalysisView {
                         .toList(),
                 answer.safety().stream()
                         .map(part -> new AnalysisFigures.SafetyLine(
-                                part.part(), times(part, part.steady()), times(part, part.afterLoss())))
+                                part.part(),
+                                safety.ratioAndWhere(part, part.steady()),
+                                safety.ratioAndWhere(part, part.afterLoss())))
                         .toList(),
                 new StrengthWords(phrases, units).lines(answer),
                 new SlingWords(phrases, units).material(answer.material()),
@@ -151,16 +154,6 @@ final class AnalysisView {
                 peak.force(),
                 range.map(PeakRange.OnPoint::low).orElse(peak.force()),
                 range.map(PeakRange.OnPoint::high).orElse(peak.force()));
-    }
-
-    private String times(PartSafety part, PartSafety.Times times) {
-        if (times.ratio().isPresent()) {
-            String range = part.printRange(times);
-            return range.isEmpty()
-                    ? phrases.say("rig.safety.times.where", times.print(), times.why())
-                    : phrases.say("rig.safety.times.range.where", times.print(), range, times.why());
-        }
-        return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
     }
 
     private String load(RigInput input) {

@@ -5,13 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.rig.Aftermath;
-import thalweg.rig.PeakForces;
 import thalweg.rig.PeakRange;
 import thalweg.rig.PointForce;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
-import thalweg.rig.StrandCut;
 import thalweg.rig.WithinStrength;
+import thalweg.sheet.LossWords;
 import thalweg.units.Force;
 import thalweg.units.Mass;
 import thalweg.why.Figure.Topic;
@@ -48,6 +47,10 @@ final class ExplainLosses {
             figures.add(cuts());
         }
         return figures;
+    }
+
+    private LossWords losses() {
+        return new LossWords(words.phrases(), words.units());
     }
 
     private List<Ground> inputs(Kind... more) {
@@ -115,7 +118,9 @@ final class ExplainLosses {
                 "why.peak.how",
                 mass.print(words.units()),
                 words.force(answer.input().load().weight())));
-        String value = after.peaks().map(peaks -> peaks(point, peaks)).orElse(words.say("unknown"));
+        String value = after.peaks()
+                .map(peaks -> losses().peaks(peaks, ranges.flatMap(known -> known.after(point)), "why.peak.open"))
+                .orElse(words.say("unknown"));
         for (PointForce rest : after.rest().points()) {
             after.peaks().flatMap(peaks -> peaks.on(rest.point())).ifPresent(peak -> how.add(against(rest, peak)));
         }
@@ -132,25 +137,6 @@ final class ExplainLosses {
                 words.say("why.peak.not"));
     }
 
-    private String peaks(String lost, PeakForces peaks) {
-        Optional<PeakRange.Loss> range = ranges.flatMap(known -> known.after(lost));
-        String list = peaks.points().stream()
-                .map(peak -> peak(peak, range.flatMap(known -> known.on(peak.point()))))
-                .collect(Collectors.joining(", "));
-        return peaks.rising() ? words.say("rig.loss.rising", list) : list;
-    }
-
-    /** Never without its range, or that there is none yet. */
-    private String peak(PeakForces.OnPoint peak, Optional<PeakRange.OnPoint> range) {
-        return range.map(known -> words.say(
-                        "rig.peaks.point",
-                        peak.point(),
-                        words.force(peak.force()),
-                        words.force(known.low()),
-                        words.force(known.high())))
-                .orElseGet(() -> words.say("why.peak.open", peak.point(), words.force(peak.force())));
-    }
-
     private String against(PointForce rest, Force peak) {
         Force before = answer.steady().at(rest.point()).force();
         return words.say(
@@ -161,19 +147,10 @@ final class ExplainLosses {
         return new Figure(
                 Topic.LOSS,
                 words.say("why.cuts"),
-                answer.cuts().stream().map(this::cut).collect(Collectors.joining(" ")),
+                answer.cuts().stream().map(losses()::cut).collect(Collectors.joining(" ")),
                 List.of(words.say("why.cuts.how")),
                 grounds.of(Kind.LAYOUT, Kind.STRANDS, Kind.CAPTURED, Kind.SLIDER),
                 words.say("why.layout.source"),
                 words.say("why.cuts.not"));
-    }
-
-    private String cut(StrandCut cut) {
-        if (!cut.held()) {
-            return words.say("rig.cut.lost", cut.strand());
-        }
-        return cut.asLossOf()
-                .map(point -> words.say("rig.cut.held", cut.strand(), point))
-                .orElseGet(() -> words.say("rig.cut.beside", cut.strand()));
     }
 }

@@ -12,6 +12,7 @@ import thalweg.rig.RigState;
 import thalweg.rig.StrandPull;
 import thalweg.rig.Vector3;
 import thalweg.rig.WorstForce;
+import thalweg.sheet.LossWords;
 import thalweg.units.Angle;
 import thalweg.units.Force;
 import thalweg.why.Figure.Topic;
@@ -210,13 +211,7 @@ final class ExplainRest {
 
     private Figure friction(FrictionRange friction) {
         String value = friction.known()
-                ? friction.shares().stream()
-                        .map(range -> words.say(
-                                "rig.range.point",
-                                range.point(),
-                                Words.fixed(100 * range.least(), 0),
-                                Words.fixed(100 * range.most(), 0)))
-                        .collect(Collectors.joining(", "))
+                ? new LossWords(words.phrases(), words.units()).shares(friction)
                 : words.say("unknown");
         double coefficient = answer.input().rig().friction().orElse(0);
         return new Figure(

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PartStrength;
 import thalweg.rig.RigAnswer;
+import thalweg.sheet.SafetyWords;
 import thalweg.sheet.StrengthWords;
 import thalweg.units.Force;
 import thalweg.why.Figure.Topic;
@@ -21,11 +22,13 @@ final class ExplainStrength {
     private final RigAnswer answer;
     private final Grounds grounds;
     private final Words words;
+    private final SafetyWords safety;
 
     ExplainStrength(RigAnswer answer, Grounds grounds, Words words) {
         this.answer = answer;
         this.grounds = grounds;
         this.words = words;
+        this.safety = new SafetyWords(words.phrases());
     }
 
     List<Figure> figures() {
@@ -58,8 +61,8 @@ final class ExplainStrength {
     }
 
     private String value(PartSafety part) {
-        String steady = printed(part, part.steady());
-        String afterLoss = printed(part, part.afterLoss());
+        String steady = safety.ratio(part, part.steady());
+        String afterLoss = safety.ratio(part, part.afterLoss());
         return steady.equals(afterLoss) && part.steady().ratio().isEmpty()
                 ? steady
                 : words.say("why.safety.value", steady, afterLoss);
@@ -109,7 +112,7 @@ final class ExplainStrength {
         if (times.ratio().isEmpty() || times.force().isEmpty() || left.isEmpty()) {
             return times.force()
                     .map(force -> words.say("why.safety.times.no_ratio", when, words.force(force)))
-                    .orElseGet(() -> words.say("why.safety.times.none", when, printed(part, times)));
+                    .orElseGet(() -> words.say("why.safety.times.none", when, safety.ratio(part, times)));
         }
         double counted = left.get().inKilonewtons() / times.ratio().getAsDouble();
         double borne = times.force().get().inKilonewtons();
@@ -123,16 +126,6 @@ final class ExplainStrength {
                         : force,
                 times.why(),
                 times.print());
-    }
-
-    private String printed(PartSafety part, PartSafety.Times times) {
-        if (times.ratio().isEmpty()) {
-            return words.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
-        }
-        String range = part.printRange(times);
-        return range.isEmpty()
-                ? words.say("rig.safety.times", times.print())
-                : words.say("rig.safety.times.range", times.print(), range);
     }
 
     /** What stands on record of all strengths together: bolts of two strengths, chains, what is not allowed for. */

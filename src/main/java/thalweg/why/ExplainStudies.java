@@ -10,6 +10,7 @@ import thalweg.rig.FindBestFocus;
 import thalweg.rig.PeakRange;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigStudy;
+import thalweg.sheet.LossWords;
 import thalweg.why.Figure.Topic;
 import thalweg.why.Ground.Kind;
 
@@ -66,17 +67,10 @@ final class ExplainStudies {
     }
 
     private Figure range(PeakRange.Loss loss) {
-        String value = loss.points().stream()
-                .map(point -> words.say(
-                        "rig.peaks.point",
-                        point.point(),
-                        point.nominal().map(words::force).orElse(words.say("unknown")),
-                        words.force(point.low()),
-                        words.force(point.high())))
-                .collect(Collectors.joining(", "));
+        String value = new LossWords(words.phrases(), words.units()).ranges(loss);
         List<String> how = new ArrayList<>();
         how.add(words.say("why.range.how"));
-        if (!loss.complete() || loss.rising()) {
+        if (loss.mayLieOutside()) {
             how.add(words.say("rig.peaks.outside"));
         }
         return new Figure(

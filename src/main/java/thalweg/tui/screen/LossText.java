@@ -2,13 +2,10 @@ package thalweg.tui.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
-import thalweg.rig.FrictionRange;
 import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
-import thalweg.rig.StrandCut;
 import thalweg.rig.WithinStrength;
+import thalweg.sheet.LossWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -23,18 +20,10 @@ final class LossText {
         List<Paragraph> text = new ArrayList<>();
         text.add(Paragraph.of(around.say("rig.losses"), Style.STRONG));
         answer.losses().forEach(loss -> text.addAll(lines(loss, peaks, around)));
-        answer.cuts().forEach(cut -> text.add(Paragraph.of(cut(cut, around))));
-        answer.friction().ifPresent(friction -> text.add(Paragraph.of(range(friction, around))));
+        LossWords words = new LossWords(around.phrases(), around.units());
+        answer.cuts().forEach(cut -> text.add(Paragraph.of(words.cut(cut))));
+        answer.friction().ifPresent(friction -> text.add(Paragraph.of(words.friction(friction))));
         return text;
-    }
-
-    private static String cut(StrandCut cut, Surroundings around) {
-        if (!cut.held()) {
-            return around.say("rig.cut.lost", cut.strand());
-        }
-        return cut.asLossOf()
-                .map(point -> around.say("rig.cut.held", cut.strand(), point))
-                .orElseGet(() -> around.say("rig.cut.beside", cut.strand()));
     }
 
     /** One loss: held, and never without whether that is within strength; where it goes; the peaks; why. */
@@ -77,21 +66,5 @@ final class LossText {
         return within.verdict()
                 .map(yes -> around.say(yes ? "rig.within.yes" : "rig.within.no", within.times()))
                 .orElseGet(() -> around.say("rig.within.unknown"));
-    }
-
-    private static String range(FrictionRange friction, Surroundings around) {
-        if (!friction.known()) {
-            return friction.why();
-        }
-        return around.say(
-                "rig.range",
-                friction.shares().stream()
-                        .map(range -> around.say(
-                                "rig.range.point", range.point(), percent(range.least()), percent(range.most())))
-                        .collect(Collectors.joining(", ")));
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f", share * 100);
     }
 }

@@ -3,10 +3,9 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import thalweg.rig.Aftermath;
-import thalweg.rig.PeakForces;
 import thalweg.rig.PeakRange;
+import thalweg.sheet.LossWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
@@ -35,27 +34,13 @@ record PeakText(Optional<PeakRange> ranges, String otherwise) {
             return List.of(new Paragraph(2, around.say("rig.loss.no_peak"), Style.NORMAL));
         }
         Optional<PeakRange.Loss> range = ranges.flatMap(known -> known.after(lost));
-        PeakForces peaks = after.peaks().get();
-        String list = peaks.points().stream()
-                .map(peak -> peak(peak, range.flatMap(known -> known.on(peak.point())), around))
-                .collect(Collectors.joining(", "));
-        String said = peaks.rising() ? around.say("rig.loss.rising", list) : list;
+        String said = new LossWords(around.phrases(), around.units())
+                .peaks(after.peaks().get(), range, otherwise);
         List<Paragraph> text = new ArrayList<>();
         text.add(new Paragraph(2, around.say("rig.loss.peak", said), Style.NORMAL));
         if (range.filter(PeakRange.Loss::mayLieOutside).isPresent()) {
             text.add(new Paragraph(2, around.say("rig.peaks.outside"), Style.MIND));
         }
         return text;
-    }
-
-    private String peak(PeakForces.OnPoint peak, Optional<PeakRange.OnPoint> range, Surroundings around) {
-        String force = peak.force().print(around.units());
-        return range.map(known -> around.say(
-                        "rig.peaks.point",
-                        peak.point(),
-                        force,
-                        known.low().print(around.units()),
-                        known.high().print(around.units())))
-                .orElseGet(() -> around.say(otherwise, peak.point(), force));
     }
 }

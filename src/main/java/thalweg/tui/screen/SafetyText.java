@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import thalweg.rig.PartSafety;
 import thalweg.rig.RigAnswer;
+import thalweg.sheet.SafetyWords;
 import thalweg.sheet.StrengthWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -34,20 +35,15 @@ final class SafetyText {
         boolean none =
                 part.steady().ratio().isEmpty() && part.afterLoss().ratio().isEmpty();
         boolean same = part.steady().why().equals(part.afterLoss().why());
+        SafetyWords safety = new SafetyWords(around.phrases());
         String words = none && same
-                ? around.say("rig.safety.part.unknown", part.part(), times(part, part.steady()))
-                : around.say("rig.safety.part", part.part(), times(part, part.steady()), times(part, part.afterLoss()));
+                ? around.say("rig.safety.part.unknown", part.part(), safety.ratio(part, part.steady()))
+                : around.say(
+                        "rig.safety.part",
+                        part.part(),
+                        safety.ratio(part, part.steady()),
+                        safety.ratio(part, part.afterLoss()));
         return new Paragraph(1, words, style(part));
-    }
-
-    private String times(PartSafety part, PartSafety.Times times) {
-        if (times.ratio().isEmpty()) {
-            return around.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
-        }
-        String range = part.printRange(times);
-        return range.isEmpty()
-                ? around.say("rig.safety.times", times.print())
-                : around.say("rig.safety.times.range", times.print(), range);
     }
 
     /** Nothing here is called good: a ratio of strengths is no promise. The least that a factor may leave counts. */

@@ -2,17 +2,14 @@ package thalweg.tui.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import thalweg.rig.BestFocus;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
+import thalweg.sheet.StudyWords;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Paragraph;
-import thalweg.units.Length;
 
 /** What was studied about a rig, as text to read. */
 final class StudyText {
@@ -23,7 +20,7 @@ final class StudyText {
     static List<Paragraph> of(RigStudies studies, Optional<RigAnswer> answer, Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
         studies.best().ifPresent(best -> {
-            text.add(Paragraph.of(best(best, around), Style.STRONG));
+            text.add(Paragraph.of(new StudyWords(around.phrases(), around.units()).best(best), Style.STRONG));
             text.add(Paragraph.gap());
         });
         if (studies.odds().isPresent() && answer.isPresent()) {
@@ -55,38 +52,11 @@ final class StudyText {
         odds.everythingLost()
                 .ifPresent(share ->
                         text.add(new Paragraph(1, around.say("rig.cascade.all", share.print()), Style.STRONG)));
-        String spreads = input.points().stream()
-                .map(point -> point.name() + " " + point.spread())
-                .collect(Collectors.joining(", "));
-        text.add(new Paragraph(
-                1, around.say("rig.cascade.beliefs", spreads, input.load().spread()), Style.NORMAL));
+        text.add(new Paragraph(1, new StudyWords(around.phrases(), around.units()).beliefs(input), Style.NORMAL));
         text.add(new Paragraph(1, around.say("rig.cascade.error", odds.printError()), Style.NORMAL));
         if (odds.rising()) {
             text.add(new Paragraph(1, around.say("rig.cascade.rising"), Style.CAUTION));
         }
         return text;
-    }
-
-    private static String best(BestFocus best, Surroundings around) {
-        return best.found()
-                .map(found -> around.say(
-                        "rig.best",
-                        metres(found.focus().x(), around),
-                        metres(found.focus().y(), around),
-                        metres(found.focus().z(), around),
-                        found.shares().stream()
-                                .map(force -> around.say(
-                                        "rig.best.share",
-                                        force.point(),
-                                        String.format(Locale.ROOT, "%.0f", force.share() * 100)))
-                                .collect(Collectors.joining(", ")),
-                        found.times(),
-                        found.timesAsGiven(),
-                        best.why()))
-                .orElseGet(() -> around.say("rig.best.none", best.why()));
-    }
-
-    private static String metres(double along, Surroundings around) {
-        return new Length(along).printFine(around.units());
     }
 }
