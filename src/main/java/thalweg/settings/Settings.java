@@ -4,6 +4,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import thalweg.fault.InputException;
+import thalweg.text.Fold;
 import thalweg.text.Phrases;
 
 /**
@@ -27,6 +30,34 @@ public record Settings(List<LoadPreset> loads, Map<String, Double> derating) {
     /** What holds where nothing was set. */
     public static Settings standard(Phrases phrases) {
         return new Settings(StandardLoads.of(phrases));
+    }
+
+    /**
+     * The load of that name, or the one whose name has that part in it; accents and case count for nothing.
+     *
+     * @throws InputException when none or several fit, with those there are
+     */
+    public LoadPreset load(String words) {
+        String wanted = Fold.fold(words);
+        List<LoadPreset> exact = loads.stream()
+                .filter(load -> Fold.fold(load.name()).equals(wanted))
+                .toList();
+        List<LoadPreset> fit = !exact.isEmpty() || wanted.isBlank()
+                ? exact
+                : loads.stream()
+                        .filter(load -> Fold.fold(load.name()).contains(wanted))
+                        .toList();
+        if (fit.size() == 1) {
+            return fit.get(0);
+        }
+        if (loads.isEmpty()) {
+            throw new InputException("There is no load \"" + words + "\", for your settings name none; see"
+                    + " src/docs/settings.md.");
+        }
+        List<LoadPreset> shown = fit.isEmpty() ? loads : fit;
+        throw new InputException((fit.isEmpty() ? "There is no load \"" : "Several loads fit \"") + words + "\"; "
+                + (fit.isEmpty() ? "there are " : "they are ")
+                + shown.stream().map(load -> "\"" + load.name() + "\"").collect(Collectors.joining(", ")) + ".");
     }
 
     /** The same with other loads to choose from. */
