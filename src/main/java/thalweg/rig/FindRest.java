@@ -57,7 +57,8 @@ final class FindRest {
         Network network = rest.network();
         for (int i = 0; i < network.strands().size(); i++) {
             Strand strand = network.strands().get(i);
-            if (!strand.closed() && strand.path().subList(1, strand.path().size() - 1).contains(network.master())) {
+            if (!strand.closed()
+                    && strand.path().subList(1, strand.path().size() - 1).contains(network.master())) {
                 double way = 0;
                 for (int j = 0; j + 1 < strand.path().size(); j++) {
                     way += rest.place(strand.path().get(j))

@@ -51,8 +51,8 @@ public record Settings(List<LoadPreset> loads, Map<String, Double> derating) {
             return fit.get(0);
         }
         if (loads.isEmpty()) {
-            throw new InputException("There is no load \"" + words + "\", for your settings name none; see"
-                    + " src/docs/settings.md.");
+            throw new InputException(
+                    "There is no load \"" + words + "\", for your settings name none; see" + " src/docs/settings.md.");
         }
         List<LoadPreset> shown = fit.isEmpty() ? loads : fit;
         throw new InputException((fit.isEmpty() ? "There is no load \"" : "Several loads fit \"") + words + "\"; "

@@ -126,9 +126,11 @@ final class SettingsCommandTest {
     @Test
     void aRigALineGoesBySettingsAndLoadLikeAFileDoes() throws IOException {
         settings("{\"derating\": {\"worn\": 0.4}, \"loads\": [{\"name\": \"us\", \"mass_kg\": 300}]}");
-        Path one = Files.writeString(home.resolve("one.jsonl"), "{\"name\": \"x\", \"points\": [{\"name\": \"A\","
-                + " \"at\": [0, 0], \"strength_kN\": 20, \"condition\": \"worn\"}], \"load\": {\"mass_kg\": 90, \"toward_deg\": 0},"
-                + " \"rig\": {\"kind\": \"single\", \"focus\": [0, -0.5], \"EA_kN\": 50}}");
+        Path one = Files.writeString(
+                home.resolve("one.jsonl"),
+                "{\"name\": \"x\", \"points\": [{\"name\": \"A\","
+                        + " \"at\": [0, 0], \"strength_kN\": 20, \"condition\": \"worn\"}], \"load\": {\"mass_kg\": 90, \"toward_deg\": 0},"
+                        + " \"rig\": {\"kind\": \"single\", \"focus\": [0, -0.5], \"EA_kN\": 50}}");
 
         Shell.Ran ran = new Shell(home).run("analyze", "--jsonl", "--load", "us", one.toString());
 
