@@ -4,6 +4,7 @@ import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.place.Position;
 import thalweg.place.PositionText;
+import thalweg.route.Exposure;
 import thalweg.route.Prose;
 import thalweg.route.Side;
 import thalweg.route.Station;
@@ -43,6 +44,12 @@ record StationForm(Go.EditStation go) implements FormTask {
                         "form.station.position",
                         before.flatMap(Station::position).map(Position::print).orElse(""),
                         PositionText::parse)
+                .maybe(
+                        "exposure",
+                        "form.station.exposure",
+                        "exposure",
+                        Exposure.class,
+                        before.flatMap(Station::exposure))
                 .prose(
                         "station_text",
                         StationText.class,
@@ -60,6 +67,7 @@ record StationForm(Go.EditStation go) implements FormTask {
                 filled.word("side", Side.class),
                 filled.value("rope", go.station().flatMap(Station::ropeNeeded), Quantities::rope),
                 filled.value("position", go.station().flatMap(Station::position), PositionText::parse),
+                filled.word("exposure", Exposure.class),
                 filled.prose(StationText.class));
         return Save.of(go.station().map(ThingBody::of), ThingBody.of(after));
     }
