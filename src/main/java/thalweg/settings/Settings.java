@@ -14,17 +14,19 @@ import thalweg.text.Phrases;
  *
  * @param loads offered by name, in order; may be empty
  * @param derating shares of a strength in place of the program's, for rigs that state none, by the words that a rig file has
+ * @param due after how many months parts are due, where that is not the standard
  */
-public record Settings(List<LoadPreset> loads, Map<String, Double> derating) {
+public record Settings(List<LoadPreset> loads, Map<String, Double> derating, Map<DueFigure, Integer> due) {
 
     public Settings {
         loads = List.copyOf(loads);
         derating = Collections.unmodifiableMap(new LinkedHashMap<>(derating));
+        due = Map.copyOf(due);
     }
 
     /** Loads to choose from, and nothing else that is set. */
     public Settings(List<LoadPreset> loads) {
-        this(loads, Map.of());
+        this(loads, Map.of(), Map.of());
     }
 
     /** What holds where nothing was set. */
@@ -62,11 +64,21 @@ public record Settings(List<LoadPreset> loads, Map<String, Double> derating) {
 
     /** The same with other loads to choose from. */
     public Settings withLoads(List<LoadPreset> others) {
-        return new Settings(others, derating);
+        return new Settings(others, derating, due);
     }
 
     /** The same with other shares of a strength. */
     public Settings withDerating(Map<String, Double> shares) {
-        return new Settings(loads, shares);
+        return new Settings(loads, shares, due);
+    }
+
+    /** The same with other figures for what is due. */
+    public Settings withDue(Map<DueFigure, Integer> months) {
+        return new Settings(loads, derating, months);
+    }
+
+    /** After how long parts are due by that figure [months]. */
+    public int months(DueFigure figure) {
+        return due.getOrDefault(figure, figure.standard());
     }
 }
