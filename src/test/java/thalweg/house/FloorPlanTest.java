@@ -46,7 +46,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
-            tui.runtime   |      | fault units text ledger logbook amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault units text ledger logbook due amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

@@ -249,7 +249,9 @@ class SlingTest {
 
         assertThat(aged.steady().ratio().orElseThrow() / ratio(SlingTie.BASKET, 1))
                 .isCloseTo(0.45, within(1e-9));
-        assertThat(aged.strength().factors()).extracting(StrengthFactor::name).containsExactly("tie", "knot", "condition", "age");
+        assertThat(aged.strength().factors())
+                .extracting(StrengthFactor::name)
+                .containsExactly("tie", "knot", "condition", "age");
         assertThat(aged.strength().notes()).doesNotContain("age not stated", "condition not stated");
         assertThat(safetyOfSling(SlingTie.BASKET, OptionalDouble.of(1), older)
                         .steady()

@@ -17,6 +17,9 @@ public final class Screens {
         if (destination instanceof Go.Parts) {
             return PartsScreen.opened();
         }
+        if (destination instanceof Go.DueParts go) {
+            return DueScreen.opened(go);
+        }
         if (destination instanceof Go.OneCanyon go) {
             return CanyonScreen.opened(go.canyon());
         }
@@ -103,6 +106,9 @@ public final class Screens {
             return WriteListForm.of(go);
         }
         if (destination instanceof Go.WriteParts go) {
+            return WriteListForm.of(go);
+        }
+        if (destination instanceof Go.WriteDue go) {
             return WriteListForm.of(go);
         }
         if (destination instanceof Go.WriteSheet go) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thalweg.amend.ChangeView;
+import thalweg.due.FoundDue;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -35,6 +36,9 @@ public sealed interface Told extends Message {
      * @param spare an id for a new canyon
      */
     record CanyonsFound(Finding finding, FoundCanyons found, int all, Uid spare) implements Told {}
+
+    /** What was found to be due. */
+    record DueFound(Ask.FindDue asked, FoundDue found) implements Told {}
 
     /**
      * Parts that were found.

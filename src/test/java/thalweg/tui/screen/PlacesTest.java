@@ -25,7 +25,9 @@ import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
+import thalweg.service.LoadPhrases;
 import thalweg.service.ReadWaypoints;
+import thalweg.settings.Settings;
 import thalweg.testing.RandomRecords;
 import thalweg.why.Question;
 
@@ -50,6 +52,8 @@ final class PlacesTest {
                     new Go.Parts(),
                     new Go.WriteCanyons(Finding.ALL, 9),
                     new Go.WriteParts("bolt"),
+                    new Go.DueParts(Optional.of(canyon)),
+                    new Go.WriteDue(new Ask.FindDue("bolt", Optional.empty(), 0, Settings.standard(LoadPhrases.english()))),
                     new Go.OneCanyon(uid),
                     new Go.CanyonProfile(uid, Optional.empty()),
                     new Go.OneStation(uid, uid),
