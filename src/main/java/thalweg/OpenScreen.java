@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import thalweg.fault.AppException;
 import thalweg.service.DemoDatabase;
+import thalweg.service.DraftFolder;
 import thalweg.service.Folders;
 import thalweg.service.LoadPhrases;
 import thalweg.service.ReadSettings;
@@ -21,6 +23,7 @@ import thalweg.tui.lanterna.TerminalOptions;
 import thalweg.tui.runtime.Log;
 import thalweg.tui.runtime.Loop;
 import thalweg.tui.runtime.RunAsk;
+import thalweg.tui.runtime.RunKeep;
 import thalweg.tui.screen.Go;
 import thalweg.tui.screen.Screens;
 import thalweg.tui.shell.Result;
@@ -61,8 +64,16 @@ final class OpenScreen {
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
             TerminalOptions options = arguments.mouse() ? told : told.withoutMouse();
-            return new Loop(LanternaTerminal.open(options), runner, log).run(shell);
+            RunKeep keep = new RunKeep(drafts(session, log));
+            return new Loop(LanternaTerminal.open(options), runner, keep, log).run(shell);
         }
+    }
+
+    /** Where what is typed is kept; nowhere where nothing can be changed. */
+    private Optional<DraftFolder> drafts(Session session, Log log) {
+        return session.isReadOnly()
+                ? Optional.empty()
+                : Optional.of(DraftFolder.of(folders.drafts(), session.file(), clock, log::note));
     }
 
     private Session open(ScreenArguments arguments) {

@@ -19,7 +19,7 @@ public final class LoadPhrases {
      * say, what stays here.
      */
     static final List<String> FILES =
-            List.of("words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "local", "amend");
+            List.of("words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "draft", "local", "amend");
 
     private LoadPhrases() {}
 

@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.DraftKey;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -16,6 +17,11 @@ interface FormTask {
     /** What a person should know before filling it in, above the fields. */
     default List<Paragraph> intro(Surroundings around) {
         return List.of();
+    }
+
+    /** Under what its entries are kept until they are saved; empty for a form of which nothing is kept. */
+    default Optional<DraftKey> draft() {
+        return Optional.empty();
     }
 
     /** The form as it opens. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thalweg.amend.ChangeView;
+import thalweg.draft.KeptDraft;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -133,6 +134,19 @@ public sealed interface Told extends Message {
             trips = List.copyOf(trips);
         }
     }
+
+    /** The draft of a form, if there is one. */
+    record DraftFound(Optional<KeptDraft> draft) implements Told {}
+
+    /** All drafts that wait, newest first. */
+    record DraftsListed(List<KeptDraft> drafts) implements Told {
+        public DraftsListed {
+            drafts = List.copyOf(drafts);
+        }
+    }
+
+    /** Where what is edited there stands now: the form for it, as it would open. */
+    record FormStands(Go form) implements Told {}
 
     /** Sheets that were given out. */
     record GivenLoaded(List<GivenSheet> sheets) implements Told {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import thalweg.draft.Draft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Destination;
@@ -12,6 +13,7 @@ import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
+import thalweg.tui.screen.Keep;
 
 /**
  * The interface as a whole: immutable, without any terminal.
@@ -23,7 +25,7 @@ import thalweg.tui.core.Surroundings;
  * @param notice one line for the person
  * @param keys the list of keys, where it is open
  * @param asking what a person is asked before something is lost
- * @param ahead keys that were pressed before the screen on top had its content, and are acted on once it has
+ * @param ahead keys and pasted text that came before the screen on top had its content, and are acted on once it has
  */
 public record Shell(
         Function<Destination, Screen> screens,
@@ -33,13 +35,16 @@ public record Shell(
         Optional<Step.Notice> notice,
         Optional<KeyList> keys,
         Optional<Asking> asking,
-        List<Key> ahead) {
+        List<Message> ahead) {
 
     /** What would lose an entry if it went on. */
     enum Asking {
         BACK,
         QUIT
     }
+
+    /** The number of no screen: what comes of work for it is for the person. */
+    public static final long NOBODY = 0;
 
     /** Fewer rows or columns cannot hold what a screen must show. */
     static final int LEAST_ROWS = 12;
@@ -94,6 +99,9 @@ public record Shell(
         if (asking.isPresent() || tooSmall()) {
             return stay(quiet);
         }
+        if (message instanceof Message.Pasted && keys.isEmpty() && top().screen().waiting()) {
+            return stay(quiet.cameAhead(message));
+        }
         if (keys.isPresent()) {
             return stay(quiet.keys(keys.map(list -> list.told(message, around))));
         }
@@ -143,10 +151,13 @@ public record Shell(
             return inKeyList(keys.get(), key);
         }
         Screen screen = top().screen();
+        if (screen.writing() && key.writes() && screen.waiting()) {
+            return stay(cameAhead(new Message.KeyPressed(key)));
+        }
         if (!(screen.writing() && key.writes())) {
             for (Binding binding : bindings()) {
                 if (binding.keys().contains(key)) {
-                    return screen.waiting() && binding.refusal().isPresent() ? stay(pressedAhead(key)) : run(binding);
+                    return screen.waiting() && binding.refusal().isPresent() ? stay(cameAhead(new Message.KeyPressed(key))) : run(binding);
                 }
             }
             Optional<Reaction> global = global(key);
@@ -154,19 +165,19 @@ public record Shell(
                 return global.get();
             }
             if (screen.waiting()) {
-                return stay(pressedAhead(key));
+                return stay(cameAhead(new Message.KeyPressed(key)));
             }
         }
         return tell(top(), new Message.KeyPressed(key));
     }
 
-    private Shell pressedAhead(Key key) {
+    private Shell cameAhead(Message message) {
         Shell said = notice(Optional.of(new Step.Notice(around.say("loading"), false)));
         if (ahead.size() == MOST_AHEAD) {
             return said;
         }
-        List<Key> more = new ArrayList<>(ahead);
-        more.add(key);
+        List<Message> more = new ArrayList<>(ahead);
+        more.add(message);
         return said.ahead(more);
     }
 
@@ -176,8 +187,8 @@ public record Shell(
             return stay(this);
         }
         Reaction all = stay(ahead(List.of()).notice(Optional.empty()));
-        for (Key key : ahead) {
-            all = all.then(shell -> shell.key(key));
+        for (Message message : ahead) {
+            all = all.then(shell -> shell.update(message));
         }
         return all;
     }
@@ -221,10 +232,43 @@ public record Shell(
 
     private Reaction answered(Asking question, Key key) {
         Shell silent = asking(Optional.empty());
-        if (!key.equals(Key.of('d'))) {
+        boolean keeps = key.equals(Key.of('k')) && keeps(question);
+        if (!key.equals(Key.of('d')) && !keeps) {
             return stay(silent);
         }
-        return question == Asking.QUIT ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.closed();
+        if (question == Asking.BACK) {
+            return silent.closed(keeps);
+        }
+        return keeps ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.quitEmptyHanded();
+    }
+
+    /** Whether all that the question is about can be kept as drafts. */
+    private boolean keeps(Asking question) {
+        return frames.stream()
+                .filter(frame -> question == Asking.QUIT || frame.number() == top().number())
+                .map(Frame::screen)
+                .filter(Screen::unsaved)
+                .allMatch(screen -> screen.draft(around).isPresent());
+    }
+
+    /** Ends without the screens that have something unsaved, and drops what was kept of them. */
+    private Reaction quitEmptyHanded() {
+        List<Work> drops = new ArrayList<>();
+        frames.stream()
+                .filter(frame -> frame.screen().unsaved())
+                .forEach(frame -> frame.screen()
+                        .draft(around)
+                        .ifPresent(draft -> drops.add(new Work(frame.number(), new Keep.Drop(draft.key())))));
+        List<Frame> rest =
+                frames.stream().filter(frame -> !frame.screen().unsaved()).toList();
+        return new Reaction(rest.isEmpty() ? this : frames(rest, next), drops, Reaction.Order.QUIT);
+    }
+
+    /** What was entered on all screens and is not saved. */
+    public List<Draft> drafts() {
+        return frames.stream()
+                .flatMap(frame -> frame.screen().draft(around).stream())
+                .toList();
     }
 
     private Reaction inKeyList(KeyList list, Key key) {
@@ -282,7 +326,7 @@ public record Shell(
         if (top().screen().unsaved()) {
             return stay(asking(Optional.of(Asking.BACK)));
         }
-        return closed();
+        return closed(true);
     }
 
     /** A question is dropped once nothing would be lost: an answer to it would mean something else by then. */
@@ -301,12 +345,21 @@ public record Shell(
         return frames(stack, next + 1).tell(frame, new Message.Opened());
     }
 
-    private Reaction closed() {
+    /**
+     * The screen on top gives way to the one below.
+     *
+     * @param keeps whether what was entered there stays behind as a draft; else no draft of it does
+     */
+    private Reaction closed(boolean keeps) {
         if (frames.size() == 1) {
             return stay(this);
         }
+        List<Work> left = top().screen().draft(around).stream()
+                .map(draft -> new Work(top().number(), keeps ? new Keep.Hold(draft) : new Keep.Drop(draft.key())))
+                .toList();
         Shell below = frames(frames.subList(0, frames.size() - 1), next).ahead(List.of());
-        return below.tell(below.top(), new Message.Returned());
+        return new Reaction(below, left, Reaction.Order.NONE)
+                .then(shell -> shell.tell(shell.top(), new Message.Returned()));
     }
 
     /** Paints everything. */
@@ -325,7 +378,7 @@ public record Shell(
         } else {
             screen.draw(body, around);
             if (asking.isPresent()) {
-                Surface.question(canvas, around);
+                Surface.question(canvas, keeps(asking.get()), around);
             } else {
                 Surface.foot(canvas, screen, notice, around);
             }
@@ -357,7 +410,7 @@ public record Shell(
         return new Shell(screens, around, frames, next, notice, keys, changed, ahead);
     }
 
-    private Shell ahead(List<Key> changed) {
+    private Shell ahead(List<Message> changed) {
         return new Shell(screens, around, frames, next, notice, keys, asking, changed);
     }
 }

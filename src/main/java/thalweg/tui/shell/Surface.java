@@ -70,9 +70,9 @@ final class Surface {
         Foot.ofKeyList(around).draw(canvas);
     }
 
-    static void question(Canvas canvas, Surroundings around) {
+    static void question(Canvas canvas, boolean keeps, Surroundings around) {
         int row = canvas.rows() - 1;
-        List<String> lines = Width.wrap(around.say("unsaved.question"), canvas.columns() - 2);
+        List<String> lines = Width.wrap(around.say(keeps ? "unsaved.question_keeps" : "unsaved.question"), canvas.columns() - 2);
         for (int i = 0; i < lines.size(); i++) {
             int line = row - lines.size() + 1 + i;
             canvas.fill(line, Style.CAUTION);
