@@ -126,8 +126,20 @@ public sealed interface Go extends Destination {
     /** A rigging note to write. */
     record WriteNote(Uid station, String stationName) implements Go {}
 
-    /** The rig of an anchor; from an analysis that was kept, if there is one to begin with. */
-    record Rig(StationRecord station, AnchorRecord anchor, Optional<RigInput> kept) implements Go {}
+    /**
+     * The rig of an anchor.
+     *
+     * @param kept the analysis that was kept and is begun with, if there is one
+     * @param analysis its name
+     */
+    record Rig(StationRecord station, AnchorRecord anchor, Optional<RigInput> kept, Optional<Uid> analysis)
+            implements Go {
+
+        /** The rig of the points as they are entered. */
+        public Rig(StationRecord station, AnchorRecord anchor) {
+            this(station, anchor, Optional.empty(), Optional.empty());
+        }
+    }
 
     /** The points of a rig in every layout; stated says whether somebody stated load and material. */
     record Compare(RigInput input, boolean stated) implements Go {}

@@ -59,17 +59,25 @@ final class KeptForm {
      * @param then as it opens now in the units of the draft
      */
     static Refilled refilled(Form opened, Form then, Draft draft, Surroundings around) {
-        boolean isNew = draft.key().isNew();
+        return refilled(opened, then, draft, draft.key().isNew(), around);
+    }
+
+    /**
+     * The same.
+     *
+     * @param all whether everything is as it was left; else only what was entered
+     */
+    static Refilled refilled(Form opened, Form then, Draft draft, boolean all, Surroundings around) {
         Form form = opened;
         List<String> changed = new ArrayList<>();
         List<String> left = new ArrayList<>();
         for (Map.Entry<String, DraftEntry> one : draft.fields().entrySet()) {
             String key = one.getKey();
             DraftEntry entry = one.getValue();
-            if (!isNew && then.field(key).isPresent() && !then.value(key).equals(entry.was())) {
+            if (!all && then.field(key).isPresent() && !then.value(key).equals(entry.was())) {
                 changed.add(changed(entry, then.value(key), around));
             }
-            if (isNew || entry.changed()) {
+            if (all || entry.changed()) {
                 Optional<Field> field = form.field(key).flatMap(known -> with(known, entry.is()));
                 form = field.isPresent() ? form.with(field.get()) : form;
                 if (field.isEmpty() && entry.changed()) {

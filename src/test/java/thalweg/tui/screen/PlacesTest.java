@@ -69,7 +69,7 @@ final class PlacesTest {
                     new Go.MoveTo(ThingBody.of(part.part()), List.of()),
                     new Go.Inspect(station, List.of()),
                     new Go.WriteNote(uid, "Porte"),
-                    new Go.Rig(station, anchor, Optional.empty()),
+                    new Go.Rig(station, anchor),
                     new Go.Compare(rig, true),
                     new Go.Why(Question.of(RigStudy.of(Analyze.of(rig)), List.of())),
                     new Go.WriteSheet(uid, "Éclusaune"),
