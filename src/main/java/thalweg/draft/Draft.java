@@ -12,6 +12,7 @@ import thalweg.units.UnitSystem;
  *
  * @param key of the form
  * @param title that stood above it
+ * @param where the title of the screen from which it was opened; empty where that says nothing
  * @param units in which its quantities were shown
  * @param focus key of the field that had the focus
  * @param fields by key, in order
@@ -20,6 +21,7 @@ import thalweg.units.UnitSystem;
 public record Draft(
         DraftKey key,
         String title,
+        String where,
         UnitSystem units,
         String focus,
         Map<String, DraftEntry> fields,
@@ -27,6 +29,11 @@ public record Draft(
 
     public Draft {
         fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+    }
+
+    /** The same, opened from a screen of that title. */
+    public Draft from(String screen) {
+        return new Draft(key, title, screen, units, focus, fields, rig);
     }
 
     /** Whether nothing was entered that differs from what stood there. */

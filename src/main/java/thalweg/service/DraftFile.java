@@ -44,6 +44,7 @@ final class DraftFile {
                 .put("new", Json.of(key.isNew()))
                 .putKnown("about", key.about().map(Uid::text).map(Json::of))
                 .put("title", Json.of(draft.title()))
+                .put("where", Json.of(draft.where()))
                 .put("units", draft.units())
                 .put("focus", Json.of(draft.focus()));
         List<Json> fields = new ArrayList<>();
@@ -51,7 +52,9 @@ final class DraftFile {
         file.put("fields", new Json.Items(fields));
         draft.rig()
                 .ifPresent(rig -> file.put("rig", RigFile.write(rig.rig()))
-                        .put("unstated", Json.texts(rig.unstated().stream().sorted().toList())));
+                        .put(
+                                "unstated",
+                                Json.texts(rig.unstated().stream().sorted().toList())));
         return file.done();
     }
 
@@ -76,14 +79,16 @@ final class DraftFile {
             if (!Json.of(VERSION).equals(file.values().get("draft"))) {
                 throw new InputException("it is no draft of version " + VERSION + ".");
             }
-            Optional<Uid> about =
-                    file.field("about").map(DraftFile::text).map(text -> Uid.parse(text)
+            Optional<Uid> about = file.field("about")
+                    .map(DraftFile::text)
+                    .map(text -> Uid.parse(text)
                             .orElseThrow(() -> new InputException("it names nothing that could be edited.")));
             DraftKind kind = DraftKind.valueOf(word(file, "kind"));
             DraftKey key = new DraftKey(kind, Json.of(true).equals(file.values().get("new")), about);
             Draft draft = new Draft(
                     key,
                     text(file, "title"),
+                    text(file, "where"),
                     UnitSystem.valueOf(word(file, "units")),
                     text(file, "focus"),
                     entries(file),

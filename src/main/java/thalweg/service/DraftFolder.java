@@ -40,8 +40,7 @@ public final class DraftFolder {
     /** More digits than it takes to tell databases apart. */
     private static final int DIGITS = 16;
 
-    private static final Set<StandardOpenOption> ANEW =
-            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    private static final Set<StandardOpenOption> ANEW = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
 
     private final Path folder;
     private final String database;

@@ -18,8 +18,8 @@ public final class LoadPhrases {
      * The files of a language: words of the domain, what profiles, sheets, calculator, settings, screens and changes
      * say, what stays here.
      */
-    static final List<String> FILES =
-            List.of("words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "draft", "local", "amend");
+    static final List<String> FILES = List.of(
+            "words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "draft", "local", "amend");
 
     private LoadPhrases() {}
 

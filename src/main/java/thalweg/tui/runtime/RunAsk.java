@@ -57,13 +57,9 @@ public final class RunAsk implements EffectRunner {
             return found.get();
         }
         if (effect instanceof Ask.LoadCanyon load) {
-            return new FindRecord(session)
-                    .byId(load.canyon())
-                    .<Message>map(canyon -> new Told.CanyonLoaded(
-                            canyon,
-                            new FindRecord(session).local(load.canyon()),
-                            AnalyzeRig.kept(canyon),
-                            session.mint()))
+            return new RunFinding(session)
+                    .loaded(load.canyon())
+                    .<Message>map(loaded -> loaded)
                     .orElseGet(() -> new Told.CanyonGone(load.canyon()));
         }
         if (effect instanceof Ask.LoadTrips load) {

@@ -3,12 +3,16 @@ package thalweg.tui.runtime;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.DraftKey;
 import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.PartFinding;
+import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
 import thalweg.service.FindParts;
 import thalweg.service.FindRecord;
+import thalweg.service.FindThing;
 import thalweg.service.ListCanyons;
 import thalweg.service.Session;
 import thalweg.service.WriteFile;
@@ -40,6 +44,9 @@ final class RunFinding {
             PartFinding finding = PartFinding.of(find.words());
             return Optional.of(new Told.PartsFound(find.words(), new FindParts(session).some(finding, MOST_PARTS)));
         }
+        if (effect instanceof Ask.FindSurrounding find) {
+            return Optional.of(surrounded(find.key()));
+        }
         if (effect instanceof Ask.WriteCanyons write) {
             return Optional.of(written(write.target(), records(write), write.overwrite()));
         }
@@ -48,6 +55,20 @@ final class RunFinding {
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         return Optional.empty();
+    }
+
+    private Told surrounded(DraftKey key) {
+        Optional<Told.CanyonLoaded> canyon =
+                key.about().flatMap(new FindThing(session)::canyonAround).flatMap(this::loaded);
+        return new Told.Surrounded(key, canyon, session.mint());
+    }
+
+    /** The canyon of that id, if it is in use, with what goes with it. */
+    Optional<Told.CanyonLoaded> loaded(Uid canyon) {
+        FindRecord find = new FindRecord(session);
+        return find.byId(canyon)
+                .map(record ->
+                        new Told.CanyonLoaded(record, find.local(canyon), AnalyzeRig.kept(record), session.mint()));
     }
 
     private String records(Ask.WriteCanyons write) {

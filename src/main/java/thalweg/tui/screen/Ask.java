@@ -3,6 +3,7 @@ package thalweg.tui.screen;
 import java.util.List;
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
@@ -37,6 +38,9 @@ public sealed interface Ask extends Effect {
 
     /** A canyon with everything in it; answered by {@link Told.CanyonLoaded}. */
     record LoadCanyon(Uid canyon) implements Ask {}
+
+    /** What is around that which a draft is about; answered by {@link Told.Surrounded}. */
+    record FindSurrounding(DraftKey key) implements Ask {}
 
     /** A thing that was not there; answered by {@link Told.Saved}. */
     record SaveNew(ThingBody thing) implements Ask {}

@@ -50,7 +50,10 @@ record CanyonForm(Uid uid, Optional<Canyon> before) implements FormTask {
 
     @Override
     public Optional<DraftKey> draft() {
-        return Optional.of(before.isPresent() ? DraftKey.of(DraftKind.CANYON, uid) : new DraftKey(DraftKind.CANYON, true, Optional.empty()));
+        return Optional.of(
+                before.isPresent()
+                        ? DraftKey.of(DraftKind.CANYON, uid)
+                        : new DraftKey(DraftKind.CANYON, true, Optional.empty()));
     }
 
     @Override

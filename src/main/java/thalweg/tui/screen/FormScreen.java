@@ -64,8 +64,8 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     public Optional<Draft> draft(Surroundings around) {
         return task.draft()
                 .filter(key -> unsaved() && !around.readOnly())
-                .map(key -> KeptForm.draft(
-                        key, task.title(around), first.orElseThrow(), form.orElseThrow(), around));
+                .map(key ->
+                        KeptForm.draft(key, task.draftTitle(around), first.orElseThrow(), form.orElseThrow(), around));
     }
 
     @Override
@@ -123,8 +123,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
         Form opened = task.form(around);
         Optional<DraftKey> key = task.draft().filter(known -> !around.readOnly());
         Recovery looking = key.isPresent() ? Recovery.LOOKING : Recovery.NONE;
-        Step step = Step.stay(
-                new FormScreen(task, Optional.of(opened), Optional.of(opened), State.EDITING, looking));
+        Step step = Step.stay(new FormScreen(task, Optional.of(opened), Optional.of(opened), State.EDITING, looking));
         return key.<Effect>map(Keep.Find::new).map(step::doing).orElse(step);
     }
 
@@ -135,8 +134,8 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
         }
         Form then = task.form(around.with(draft.get().draft().units()));
         KeptForm.Refilled refilled = KeptForm.refilled(opened, then, draft.get().draft(), around);
-        return Step.stay(new FormScreen(
-                task, first, Optional.of(refilled.form()), state, Recovery.of(draft.get(), refilled)));
+        return Step.stay(
+                new FormScreen(task, first, Optional.of(refilled.form()), state, Recovery.of(draft.get(), refilled)));
     }
 
     private Step send(Surroundings around) {

@@ -24,6 +24,11 @@ interface FormTask {
         return Optional.empty();
     }
 
+    /** What tells its draft from others: its title, where that says enough. */
+    default String draftTitle(Surroundings around) {
+        return title(around);
+    }
+
     /** The form as it opens. */
     Form form(Surroundings around);
 

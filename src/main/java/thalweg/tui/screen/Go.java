@@ -35,6 +35,9 @@ public sealed interface Go extends Destination {
     /** All canyons. */
     record Canyons() implements Go {}
 
+    /** The drafts that wait. */
+    record Drafts() implements Go {}
+
     /** Parts of all canyons, to search among. */
     record Parts() implements Go {}
 

@@ -35,7 +35,7 @@ final class KeptForm {
 
     /** What was entered so far. */
     static Draft draft(DraftKey key, String title, Form first, Form last, Surroundings around) {
-        return new Draft(key, title, around.units(), last.focused().key(), entries(first, last), Optional.empty());
+        return new Draft(key, title, "", around.units(), last.focused().key(), entries(first, last), Optional.empty());
     }
 
     /** The fields of a form beside what they held at first. */

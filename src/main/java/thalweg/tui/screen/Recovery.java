@@ -51,8 +51,8 @@ record Recovery(
             lines.add(Paragraph.of(around.say("draft.dropped", key), Style.NOTICE));
             return lines;
         }
-        found.ifPresent(draft -> lines.add(Paragraph.of(
-                around.say("draft.filled", KeptForm.age(draft.ageSeconds(), around), key), Style.NOTICE)));
+        found.ifPresent(draft -> lines.add(
+                Paragraph.of(around.say("draft.filled", KeptForm.age(draft.ageSeconds(), around), key), Style.NOTICE)));
         if (!changed.isEmpty()) {
             lines.add(Paragraph.of(around.say("draft.older", String.join("; ", changed)), Style.CAUTION));
         }

@@ -33,8 +33,8 @@ final class RigKeeping {
     static DraftKey key(Go.Rig go) {
         return go.analysis()
                 .map(analysis -> DraftKey.of(DraftKind.RIG, analysis))
-                .orElseGet(() ->
-                        DraftKey.anew(DraftKind.RIG, go.anchor().anchor().uid()));
+                .orElseGet(
+                        () -> DraftKey.anew(DraftKind.RIG, go.anchor().anchor().uid()));
     }
 
     /** What is to be kept of the screen. */
@@ -44,21 +44,23 @@ final class RigKeeping {
                 .filter(form -> KeptForm.entries(form.first(), form.last()).values().stream()
                         .anyMatch(DraftEntry::changed))
                 .isPresent();
-        boolean stated = rig.filter(known -> !known.kept() && states(known, screen)).isPresent();
+        boolean stated =
+                rig.filter(known -> !known.kept() && states(known, screen)).isPresent();
         if (around.readOnly() || rig.isEmpty() || !(typing || stated)) {
             return Optional.empty();
         }
-        Set<String> unstated = screen.starts().stream().map(StartValue::name).collect(Collectors.toCollection(HashSet::new));
+        Set<String> unstated =
+                screen.starts().stream().map(StartValue::name).collect(Collectors.toCollection(HashSet::new));
         Map<String, DraftEntry> fields = screen.options()
                 .filter(form -> typing)
                 .map(form -> KeptForm.entries(form.first(), form.last()))
                 .orElse(Map.of());
         screen.options().ifPresent(form -> form.open().forEach(field -> unstated.add(FIELD + field)));
-        String focus =
-                screen.options().map(form -> form.last().focused().key()).orElse("");
+        String focus = screen.options().map(form -> form.last().focused().key()).orElse("");
         return Optional.of(new Draft(
                 key(screen.go()),
                 screen.title(around),
+                "",
                 around.units(),
                 focus,
                 fields,
@@ -67,7 +69,10 @@ final class RigKeeping {
 
     private static boolean states(InventoryRig rig, RigScreen screen) {
         RigDraft now = rig.draft().orElseThrow();
-        boolean same = rig.entered().draft().filter(known -> known.equals(focusedLike(now, known))).isPresent();
+        boolean same = rig.entered()
+                .draft()
+                .filter(known -> known.equals(focusedLike(now, known)))
+                .isPresent();
         return !same || !screen.starts().equals(begun(screen.go()));
     }
 
@@ -84,7 +89,9 @@ final class RigKeeping {
     /** The screen with the rig as it was left; one step back is the rig as it is entered today. */
     static RigScreen restored(RigScreen screen, KeptDraft kept, Surroundings around) {
         Optional<DraftRig> left = kept.draft().rig();
-        Optional<InventoryRig> entered = screen.rig().map(InventoryRig::entered).filter(rig -> rig.draft().isPresent());
+        Optional<InventoryRig> entered = screen.rig()
+                .map(InventoryRig::entered)
+                .filter(rig -> rig.draft().isPresent());
         if (left.isEmpty() || entered.isEmpty()) {
             return screen;
         }
@@ -102,13 +109,17 @@ final class RigKeeping {
                 Optional.empty(),
                 screen.view(),
                 screen.ranging());
-        return kept.draft().fields().isEmpty() ? restored : restored.with(Optional.of(form(kept.draft(), left.get(), starts, around)));
+        return kept.draft().fields().isEmpty()
+                ? restored
+                : restored.with(Optional.of(form(kept.draft(), left.get(), starts, around)));
     }
 
     private static RigOptions form(Draft draft, DraftRig left, Set<StartValue> starts, Surroundings around) {
         RigOptions opened = RigOptions.of(left.rig(), starts, around);
-        Form then = RigOptions.of(left.rig(), starts, around.with(draft.units())).last();
-        Form filled = KeptForm.refilled(opened.last(), then, draft, false, around).form();
+        Form then =
+                RigOptions.of(left.rig(), starts, around.with(draft.units())).last();
+        Form filled =
+                KeptForm.refilled(opened.last(), then, draft, false, around).form();
         Set<String> open = left.unstated().stream()
                 .filter(name -> name.startsWith(FIELD))
                 .map(name -> name.substring(FIELD.length()))

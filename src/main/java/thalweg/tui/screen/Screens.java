@@ -14,6 +14,9 @@ public final class Screens {
         if (destination instanceof Go.Canyons) {
             return CanyonsScreen.opened();
         }
+        if (destination instanceof Go.Drafts) {
+            return DraftsScreen.opened();
+        }
         if (destination instanceof Go.Parts) {
             return PartsScreen.opened();
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thalweg.amend.ChangeView;
+import thalweg.draft.DraftKey;
 import thalweg.draft.KeptDraft;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
@@ -145,8 +146,13 @@ public sealed interface Told extends Message {
         }
     }
 
-    /** Where what is edited there stands now: the form for it, as it would open. */
-    record FormStands(Go form) implements Told {}
+    /**
+     * The canyon around that which a draft is about, as it is now.
+     *
+     * @param canyon empty where it is out of use, or where the draft is about no canyon that is there
+     * @param spare an id for a new thing
+     */
+    record Surrounded(DraftKey key, Optional<CanyonLoaded> canyon, Uid spare) implements Told {}
 
     /** Sheets that were given out. */
     record GivenLoaded(List<GivenSheet> sheets) implements Told {

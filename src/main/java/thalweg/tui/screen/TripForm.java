@@ -32,7 +32,8 @@ record TripForm(Go.EditTrip go) implements FormTask {
 
     @Override
     public Optional<DraftKey> draft() {
-        return Optional.of(DraftKey.of(DraftKind.TRIP, go.trip().map(Trip::uid), go.canyon().uid()));
+        return Optional.of(DraftKey.of(
+                DraftKind.TRIP, go.trip().map(Trip::uid), go.canyon().uid()));
     }
 
     @Override

@@ -88,7 +88,10 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
                         FoundChoices.workLabels(around),
                         FoundChoices.SKIPPED)
                 .labelled(key("note", record), around.say("form.visit.note", part), around.say("form.visit.note_help"))
-                .labelled(key("photo", record), around.say("form.visit.photo", part), around.say("form.visit.photo_help"));
+                .labelled(
+                        key("photo", record),
+                        around.say("form.visit.photo", part),
+                        around.say("form.visit.photo_help"));
     }
 
     @Override

@@ -34,7 +34,9 @@ record WaypointsForm(Go.ReadWaypoints go) implements FormTask {
     @Override
     public Optional<DraftKey> draft() {
         return Optional.of(new DraftKey(
-                DraftKind.WAYPOINTS, true, go.canyon().map(record -> record.canyon().uid())));
+                DraftKind.WAYPOINTS,
+                true,
+                go.canyon().map(record -> record.canyon().uid())));
     }
 
     @Override

@@ -33,6 +33,11 @@ record WithdrawForm(Go.Withdraw go) implements FormTask {
     }
 
     @Override
+    public String draftTitle(Surroundings around) {
+        return go.line();
+    }
+
+    @Override
     public Form form(Surroundings around) {
         return Form.of(new Build(around)
                 .reason("form.reason", "help.form.withdraw.reason")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import thalweg.draft.Draft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -99,7 +100,9 @@ public record Shell(
         if (asking.isPresent() || tooSmall()) {
             return stay(quiet);
         }
-        if (message instanceof Message.Pasted && keys.isEmpty() && top().screen().waiting()) {
+        if (message instanceof Message.Pasted
+                && keys.isEmpty()
+                && top().screen().waiting()) {
             return stay(quiet.cameAhead(message));
         }
         if (keys.isPresent()) {
@@ -157,7 +160,9 @@ public record Shell(
         if (!(screen.writing() && key.writes())) {
             for (Binding binding : bindings()) {
                 if (binding.keys().contains(key)) {
-                    return screen.waiting() && binding.refusal().isPresent() ? stay(cameAhead(new Message.KeyPressed(key))) : run(binding);
+                    return screen.waiting() && binding.refusal().isPresent()
+                            ? stay(cameAhead(new Message.KeyPressed(key)))
+                            : run(binding);
                 }
             }
             Optional<Reaction> global = global(key);
@@ -266,9 +271,18 @@ public record Shell(
 
     /** What was entered on all screens and is not saved. */
     public List<Draft> drafts() {
-        return frames.stream()
-                .flatMap(frame -> frame.screen().draft(around).stream())
+        return IntStream.range(0, frames.size())
+                .boxed()
+                .flatMap(at -> draft(at).stream())
                 .toList();
+    }
+
+    /** The draft of the screen at that place, with where it was opened; everything is opened from the first screen. */
+    private Optional<Draft> draft(int at) {
+        Optional<Draft> draft = frames.get(at).screen().draft(around);
+        return at < 2
+                ? draft
+                : draft.map(known -> known.from(frames.get(at - 1).screen().title(around)));
     }
 
     private Reaction inKeyList(KeyList list, Key key) {
@@ -354,7 +368,7 @@ public record Shell(
         if (frames.size() == 1) {
             return stay(this);
         }
-        List<Work> left = top().screen().draft(around).stream()
+        List<Work> left = draft(frames.size() - 1).stream()
                 .map(draft -> new Work(top().number(), keeps ? new Keep.Hold(draft) : new Keep.Drop(draft.key())))
                 .toList();
         Shell below = frames(frames.subList(0, frames.size() - 1), next).ahead(List.of());

@@ -72,7 +72,8 @@ final class Surface {
 
     static void question(Canvas canvas, boolean keeps, Surroundings around) {
         int row = canvas.rows() - 1;
-        List<String> lines = Width.wrap(around.say(keeps ? "unsaved.question_keeps" : "unsaved.question"), canvas.columns() - 2);
+        List<String> lines =
+                Width.wrap(around.say(keeps ? "unsaved.question_keeps" : "unsaved.question"), canvas.columns() - 2);
         for (int i = 0; i < lines.size(); i++) {
             int line = row - lines.size() + 1 + i;
             canvas.fill(line, Style.CAUTION);

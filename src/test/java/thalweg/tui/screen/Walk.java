@@ -44,6 +44,7 @@ final class Walk implements AutoCloseable {
     private final RunAsk runner;
     private final RunKeep keep;
     private final Runnable afterwards;
+    private final Deque<Work> unanswered = new ArrayDeque<>();
     private Shell shell;
     private Reaction.Order lastOrder = Reaction.Order.NONE;
     private String copied = "";
@@ -77,7 +78,8 @@ final class Walk implements AutoCloseable {
 
     /** Opens the program on an empty database. */
     static Walk empty(int rows, int columns) {
-        Walk walk = new Walk(Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
+        Walk walk = new Walk(
+                Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
         walk.take(walk.shell.start());
         return walk;
     }
@@ -104,7 +106,8 @@ final class Walk implements AutoCloseable {
     private static Walk sample(byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly) {
         Path folder = FilledDatabases.copy(file, CLOCK, KEEPER);
         Session session = Session.writing(FilledDatabases.in(folder), CLOCK, KEEPER);
-        Walk walk = new Walk(session, rows, columns, glyphs, readOnly, Optional.empty(), () -> FilledDatabases.delete(folder));
+        Walk walk = new Walk(
+                session, rows, columns, glyphs, readOnly, Optional.empty(), () -> FilledDatabases.delete(folder));
         walk.take(walk.shell.start());
         return walk;
     }
@@ -148,9 +151,23 @@ final class Walk implements AutoCloseable {
     }
 
     private void take(Reaction reaction) {
-        Deque<Work> todo = new ArrayDeque<>(reaction.work());
+        unanswered.addAll(reaction.work());
         shell = reaction.shell();
         lastOrder = reaction.order();
+        answerAll();
+    }
+
+    /** Something happens while work is still being done; {@link #answerAll} ends that. */
+    Walk tellUnanswered(Message message) {
+        Reaction reaction = shell.update(message);
+        unanswered.addAll(reaction.work());
+        shell = reaction.shell();
+        return this;
+    }
+
+    /** Does all work that was asked for. */
+    void answerAll() {
+        Deque<Work> todo = unanswered;
         while (!todo.isEmpty()) {
             Work work = todo.removeFirst();
             if (work.effect() instanceof Effect.Copy copy) {
