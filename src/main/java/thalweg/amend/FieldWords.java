@@ -22,6 +22,7 @@ final class FieldWords {
     private static final Map<String, String> LISTS = Map.of(
             "role", "role.",
             "side", "side.",
+            "exposure", "exposure.",
             "holds_alone", "holds.",
             "water", "water.",
             "work", "work.",

@@ -4,6 +4,7 @@ import java.util.Optional;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
+import thalweg.route.Exposure;
 import thalweg.route.Side;
 import thalweg.route.Station;
 import thalweg.route.StationText;
@@ -25,6 +26,7 @@ public final class StationBody {
                 .putWord("side", station.side())
                 .putKnown("rope_needed_cm", Fields.centimetres(station.ropeNeeded()))
                 .putKnown(PositionBody.KEY, PositionBody.written(station.position()))
+                .putWord("exposure", station.exposure())
                 .done();
         return Fields.withProse(fields, station.prose());
     }
@@ -40,9 +42,10 @@ public final class StationBody {
         var side = in.word("side", Side.class);
         var rope = Fields.centimetres(in, "rope_needed_cm", 0, Limits.ROPE_CM);
         var position = PositionBody.read(in);
+        var exposure = in.word("exposure", Exposure.class);
         var prose = Fields.prose(in, StationText.class);
         return in.sound()
-                ? Optional.of(new Station(uid, obstacle, place, name, side, rope, position, prose))
+                ? Optional.of(new Station(uid, obstacle, place, name, side, rope, position, exposure, prose))
                 : Optional.empty();
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,6 +21,7 @@ import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.Session;
+import thalweg.settings.LoadPreset;
 import thalweg.settings.Settings;
 import thalweg.sheet.PointRemarks;
 import thalweg.text.Shown;
@@ -67,6 +69,13 @@ final class AnalyzeAction extends Action {
                     + " from and what it is not")
     private boolean why;
 
+    @Option(
+            names = "--load",
+            paramLabel = "NAME",
+            description = "another load than the files state: one of those that the settings name, or part of its name;"
+                    + " its direction and its rope stay as they are stated")
+    private @Nullable String load;
+
     @Mixin
     private CascadeOptions cascade = new CascadeOptions();
 
@@ -74,6 +83,7 @@ final class AnalyzeAction extends Action {
     private SettingsOption settings = new SettingsOption();
 
     private Settings set = new Settings(List.of());
+    private Optional<LoadPreset> otherLoad = Optional.empty();
     private boolean headed;
 
     AnalyzeAction(Surrounds surrounds) {
@@ -88,6 +98,7 @@ final class AnalyzeAction extends Action {
         cascade.check();
         priority();
         set = settings.read(surrounds());
+        otherLoad = Optional.ofNullable(load).map(set::load);
         if (why && (json || jsonl)) {
             throw new InputException(
                     "--why is for reading and does not go with --json or --jsonl; leave one of them out.");
@@ -161,7 +172,7 @@ final class AnalyzeAction extends Action {
             throw new InputException(
                     "--jsonl does not go with --json, --attach, --cascade or --compare;" + " leave one of them out.");
         }
-        AnalyzeLines work = new AnalyzeLines(this::send);
+        AnalyzeLines work = new AnalyzeLines(this::send, this::adjusted);
         int code = ExitCodes.DONE;
         for (Path file : files) {
             try {
@@ -214,7 +225,12 @@ final class AnalyzeAction extends Action {
     }
 
     private RigInput read(Path file) {
-        return AnalyzeRig.derated(asStated(file), set.derating());
+        return adjusted(asStated(file));
+    }
+
+    private RigInput adjusted(RigInput stated) {
+        RigInput derated = AnalyzeRig.derated(stated, set.derating());
+        return otherLoad.map(other -> AnalyzeRig.loaded(derated, other)).orElse(derated);
     }
 
     private RigInput asStated(Path file) {

@@ -90,7 +90,8 @@ final class PartTable {
                 .toList());
     }
 
-    private static Json.Fields json(PartRow row) {
+    /** A part as JSON. */
+    static Json.Fields json(PartRow row) {
         Part.Hardware hardware = row.part().hardware();
         return Json.fields()
                 .put("uid", row.part().uid().text())

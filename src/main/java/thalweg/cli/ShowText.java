@@ -182,6 +182,9 @@ final class ShowText {
         line("Rope needed: "
                 + record.station().ropeNeeded().map(rope -> rope.print(units)).orElse(phrases.say("unknown")));
         record.station().position().ifPresent(this::position);
+        record.station()
+                .exposure()
+                .ifPresent(exposure -> line("Exposure: " + Words.word(phrases, "exposure", exposure)));
         prose("station_text", record.station().prose());
         record.anchors().forEach(this::anchor);
         if (record.anchors().isEmpty()) {

@@ -2,6 +2,7 @@ package thalweg.logbook;
 
 import java.util.Optional;
 import thalweg.ledger.Uid;
+import thalweg.route.Exposure;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
 
@@ -12,6 +13,7 @@ import thalweg.route.PartialDate;
  * @param canyonName as entered
  * @param station at which it is
  * @param stationName as entered
+ * @param exposure of the station; empty where nobody said
  * @param invented whether the canyon is made up for practice
  * @param part as it is entered
  * @param state what follows from its inspections
@@ -22,6 +24,7 @@ public record PartRow(
         String canyonName,
         Uid station,
         String stationName,
+        Optional<Exposure> exposure,
         boolean invented,
         Part part,
         PartState state,

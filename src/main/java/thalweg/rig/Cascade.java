@@ -35,6 +35,12 @@ public final class Cascade {
     private int allLost;
     private boolean unknownPeak;
 
+    /** From which the generators of the blocks are split, for which seed, and how many have been. */
+    private SplittableRandom root = new SplittableRandom(0);
+
+    private long rootSeed;
+    private int split;
+
     /** A cascade of a rig, of which nothing has been solved. */
     public Cascade(RigInput input) {
         this.input = input;
@@ -92,13 +98,19 @@ public final class Cascade {
                 Optional.empty());
     }
 
-    private static SplittableRandom block(long seed, int number) {
-        SplittableRandom root = new SplittableRandom(seed);
-        SplittableRandom block = root.split();
-        for (int i = 0; i < number; i++) {
-            block = root.split();
+    /** The generator of a block. Each is split off the one of the seed, in turn; whoever goes on with the next only splits. */
+    private SplittableRandom block(long seed, int number) {
+        if (seed != rootSeed || number < split) {
+            root = new SplittableRandom(seed);
+            rootSeed = seed;
+            split = 0;
         }
-        return block;
+        while (split < number) {
+            root.split();
+            split++;
+        }
+        split++;
+        return root.split();
     }
 
     private void trial(SplittableRandom random, double[] medians) {

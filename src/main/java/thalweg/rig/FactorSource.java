@@ -13,7 +13,7 @@ public enum FactorSource {
     /** No source has a figure; this one is ours. */
     OUR_CHOICE("our choice"),
     /** Somebody stated it for this rig or in the settings. */
-    STATED("stated by you");
+    STATED("as stated with the rig");
 
     private final String words;
 

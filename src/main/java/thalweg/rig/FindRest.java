@@ -8,10 +8,11 @@ import java.util.TreeSet;
 /**
  * Finds where a network comes to rest whose master may slide against a knot.
  *
- * <p>Where it rests against one, the energy has a kink, at which {@link FindEquilibrium} would grope about. So the knot is
- * merged with the master, which leaves a smooth energy, and that state is the one at rest if the strand along which the
- * master slides holds the knot there: it pulls with its tension, and nothing else at the knot may pull harder. Otherwise
- * the knot comes off. Since the energy is convex, only one of these states holds, or several that are the same.
+ * <p>Where it rests against none, it does as if they were not there. Where it rests against one, the energy has a kink, at
+ * which {@link FindEquilibrium} would grope about. So the knot is merged with the master, which leaves a smooth energy, and
+ * that state is the one at rest if the strand along which the master slides holds the knot there: it pulls with its
+ * tension, and nothing else at the knot may pull harder. Since the energy is convex, only one of these states holds, or
+ * several that are the same.
  */
 final class FindRest {
 
@@ -32,14 +33,43 @@ final class FindRest {
         if (network.free().size() == 1) {
             return FindEquilibrium.of(network, load);
         }
-        for (int knot : besideTheMaster(network)) {
+        Splice off = Splice.of(network);
+        Equilibrium free = off.restored(FindEquilibrium.of(off.network(), load));
+        Set<Integer> knots = besideTheMaster(network);
+        if (knots.isEmpty() || isBetweenTheKnots(free)) {
+            return free;
+        }
+        for (int knot : knots) {
             Equilibrium against = against(network, knot, load);
             if (stays(against, knot)) {
                 return against;
             }
         }
-        Splice off = Splice.of(network);
-        return off.restored(FindEquilibrium.of(off.network(), load));
+        return free;
+    }
+
+    /**
+     * Whether the master lies on every strand along which it slides, and not beyond the knots at its ends: then the knots
+     * hold nothing back, and what is at rest without them is at rest with them. A master beyond a knot would make the way
+     * to it and back longer than the strand is.
+     */
+    private static boolean isBetweenTheKnots(Equilibrium rest) {
+        Network network = rest.network();
+        for (int i = 0; i < network.strands().size(); i++) {
+            Strand strand = network.strands().get(i);
+            if (!strand.closed()
+                    && strand.path().subList(1, strand.path().size() - 1).contains(network.master())) {
+                double way = 0;
+                for (int j = 0; j + 1 < strand.path().size(); j++) {
+                    way += rest.place(strand.path().get(j))
+                            .distance(rest.place(strand.path().get(j + 1)));
+                }
+                if (way > rest.lengths().get(i) + rest.rounding()) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /**

@@ -155,10 +155,17 @@ public record LoadDraft(
         return with(NONE);
     }
 
-    private LoadDraft with(OptionalDouble times) {
+    /**
+     * Another load in the same direction, on the same rope.
+     *
+     * @param kilograms that hang [kg]; this or the force
+     * @param kilonewtons that pull [kN]; this or the mass
+     * @param times as hard as at rest [-]; empty is none
+     */
+    public LoadDraft pulling(OptionalDouble kilograms, OptionalDouble kilonewtons, OptionalDouble times) {
         return new LoadDraft(
-                massKilograms,
-                forceKilonewtons,
+                kilograms,
+                kilonewtons,
                 towardDegrees,
                 swayDegrees,
                 leanOutDegrees,
@@ -166,5 +173,9 @@ public record LoadDraft(
                 ropeStiffnessKilonewtons,
                 spread,
                 times);
+    }
+
+    private LoadDraft with(OptionalDouble times) {
+        return pulling(massKilograms, forceKilonewtons, times);
     }
 }

@@ -15,6 +15,7 @@ import thalweg.units.Length;
  * @param side on which it is, looking downstream; empty where unknown
  * @param ropeNeeded from the anchor to the landing, 0 or more; empty where unknown
  * @param position where it is on the globe; empty where nobody said
+ * @param exposure what its hardware stands in; empty where nobody said
  * @param prose how to find it, rub points, landing
  */
 public record Station(
@@ -25,6 +26,7 @@ public record Station(
         Optional<Side> side,
         Optional<Length> ropeNeeded,
         Optional<Position> position,
+        Optional<Exposure> exposure,
         Prose<StationText> prose) {
 
     public Station {

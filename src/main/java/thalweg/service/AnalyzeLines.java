@@ -5,21 +5,26 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import thalweg.exchange.json.RigLine;
+import thalweg.rig.RigInput;
 
 /** Computes rigs that stand one a line, each as soon as its line is there. */
 public final class AnalyzeLines {
 
     private final Predicate<String> out;
+    private final UnaryOperator<RigInput> adjust;
     private long lines;
     private long refused;
     private boolean heard = true;
 
     /**
      * @param out takes an answer, which is one line with its end, and says whether anybody still listens
+     * @param adjust what is made of each rig before it is computed
      */
-    public AnalyzeLines(Predicate<String> out) {
+    public AnalyzeLines(Predicate<String> out, UnaryOperator<RigInput> adjust) {
         this.out = out;
+        this.adjust = adjust;
     }
 
     /**
@@ -47,7 +52,7 @@ public final class AnalyzeLines {
             BoundedLines.Line line = next.get();
             if (line.bytes().isEmpty() || !isBlank(line.bytes().get())) {
                 put(line.bytes()
-                        .map(bytes -> RigLine.of(name, line.number(), bytes))
+                        .map(bytes -> RigLine.of(name, line.number(), bytes, adjust))
                         .orElseGet(() -> RigLine.tooLong(name, line.number(), AnalyzeRig.LARGEST)));
             }
             next = heard ? stream.next() : Optional.empty();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import thalweg.exchange.json.RigAnswerText;
 import thalweg.exchange.json.RigFile;
 import thalweg.fault.InputException;
@@ -17,6 +18,7 @@ import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Analyze;
 import thalweg.rig.BestFocus;
+import thalweg.rig.CheckedRig;
 import thalweg.rig.CompareLayouts;
 import thalweg.rig.FindBestFocus;
 import thalweg.rig.FindPeakRange;
@@ -29,6 +31,9 @@ import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
 import thalweg.rig.RigStudy;
 import thalweg.route.PartialDate;
+import thalweg.settings.LoadPreset;
+import thalweg.units.Force;
+import thalweg.units.Mass;
 
 /** Computes rigs, and keeps them with stations. */
 public final class AnalyzeRig {
@@ -93,6 +98,24 @@ public final class AnalyzeRig {
         return shares.isEmpty()
                 ? input
                 : RigDraft.of(input).deratedBy(shares).check().input().orElse(input);
+    }
+
+    /** A rig under another load, in the same direction and on the same rope. */
+    public static RigInput loaded(RigInput input, LoadPreset load) {
+        RigDraft draft = RigDraft.of(input);
+        CheckedRig checked = draft.withLoad(draft.load()
+                        .pulling(
+                                known(load.mass().map(Mass::kilograms)),
+                                known(load.force().map(Force::inKilonewtons)),
+                                load.factor() == 1 ? OptionalDouble.empty() : OptionalDouble.of(load.factor())))
+                .check();
+        return checked.input()
+                .orElseThrow(() -> new InputException("The rig \"" + input.name() + "\" cannot bear the load \""
+                        + load.name() + "\": " + checked.findings().get(0).print()));
+    }
+
+    private static OptionalDouble known(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
     /** The rigs of the analyses that are kept in a canyon, by entry; what this version cannot read is missing. */

@@ -19,7 +19,7 @@ public final class LoadPhrases {
      * say, what stays here.
      */
     static final List<String> FILES = List.of(
-            "words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "draft", "local", "amend");
+            "words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "draft", "local", "amend", "due");
 
     private LoadPhrases() {}
 

@@ -209,6 +209,7 @@ public final class PlaceWaypoints {
                     before.side(),
                     before.ropeNeeded(),
                     position,
+                    before.exposure(),
                     before.prose());
             save.next(ThingBody.of(before), ThingBody.of(after)).ifPresent(revisions::add);
         }
@@ -229,6 +230,7 @@ public final class PlaceWaypoints {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.of(waypoint.position()),
+                    Optional.empty(),
                     Prose.<StationText>none().with(StationText.NOTES, waypoint.note())))));
         }
 

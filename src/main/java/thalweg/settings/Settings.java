@@ -4,6 +4,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import thalweg.fault.InputException;
+import thalweg.text.Fold;
 import thalweg.text.Phrases;
 
 /**
@@ -11,17 +14,19 @@ import thalweg.text.Phrases;
  *
  * @param loads offered by name, in order; may be empty
  * @param derating shares of a strength in place of the program's, for rigs that state none, by the words that a rig file has
+ * @param due after how many months parts are due, where that is not the standard
  */
-public record Settings(List<LoadPreset> loads, Map<String, Double> derating) {
+public record Settings(List<LoadPreset> loads, Map<String, Double> derating, Map<DueFigure, Integer> due) {
 
     public Settings {
         loads = List.copyOf(loads);
         derating = Collections.unmodifiableMap(new LinkedHashMap<>(derating));
+        due = Map.copyOf(due);
     }
 
     /** Loads to choose from, and nothing else that is set. */
     public Settings(List<LoadPreset> loads) {
-        this(loads, Map.of());
+        this(loads, Map.of(), Map.of());
     }
 
     /** What holds where nothing was set. */
@@ -29,13 +34,51 @@ public record Settings(List<LoadPreset> loads, Map<String, Double> derating) {
         return new Settings(StandardLoads.of(phrases));
     }
 
+    /**
+     * The load of that name, or the one whose name has that part in it; accents and case count for nothing.
+     *
+     * @throws InputException when none or several fit, with those there are
+     */
+    public LoadPreset load(String words) {
+        String wanted = Fold.fold(words);
+        List<LoadPreset> exact = loads.stream()
+                .filter(load -> Fold.fold(load.name()).equals(wanted))
+                .toList();
+        List<LoadPreset> fit = !exact.isEmpty() || wanted.isBlank()
+                ? exact
+                : loads.stream()
+                        .filter(load -> Fold.fold(load.name()).contains(wanted))
+                        .toList();
+        if (fit.size() == 1) {
+            return fit.get(0);
+        }
+        if (loads.isEmpty()) {
+            throw new InputException(
+                    "There is no load \"" + words + "\", for your settings name none; see" + " src/docs/settings.md.");
+        }
+        List<LoadPreset> shown = fit.isEmpty() ? loads : fit;
+        throw new InputException((fit.isEmpty() ? "There is no load \"" : "Several loads fit \"") + words + "\"; "
+                + (fit.isEmpty() ? "there are " : "they are ")
+                + shown.stream().map(load -> "\"" + load.name() + "\"").collect(Collectors.joining(", ")) + ".");
+    }
+
     /** The same with other loads to choose from. */
     public Settings withLoads(List<LoadPreset> others) {
-        return new Settings(others, derating);
+        return new Settings(others, derating, due);
     }
 
     /** The same with other shares of a strength. */
     public Settings withDerating(Map<String, Double> shares) {
-        return new Settings(loads, shares);
+        return new Settings(loads, shares, due);
+    }
+
+    /** The same with other figures for what is due. */
+    public Settings withDue(Map<DueFigure, Integer> months) {
+        return new Settings(loads, derating, months);
+    }
+
+    /** After how long parts are due by that figure [months]. */
+    public int months(DueFigure figure) {
+        return due.getOrDefault(figure, figure.standard());
     }
 }

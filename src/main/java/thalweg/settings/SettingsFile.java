@@ -24,7 +24,7 @@ public final class SettingsFile {
         FieldReader in = JsonDocument.read(name, bytes).reader(findings);
         Settings standard = Settings.standard(phrases);
         Settings loads = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
-        Settings settings = loads.withDerating(DeratingSetting.read(in));
+        Settings settings = loads.withDerating(DeratingSetting.read(in)).withDue(DueSetting.read(in));
         in.refuseUnasked();
         if (!findings.none()) {
             throw refusal(name, findings.all());

@@ -68,6 +68,9 @@ final class PlacePart {
                 "sheet.station.side", wording.orUnknown(station.side().map(side -> wording.of("side", side)))));
         facts.add(wording.fact("sheet.line.rope", wording.length(station.ropeNeeded())));
         station.position().ifPresent(at -> facts.add(position(at)));
+        station.exposure()
+                .ifPresent(exposure ->
+                        facts.add(wording.fact("sheet.station.exposure", Words.of(wording.of("exposure", exposure)))));
         for (StationText heading : List.of(StationText.FINDING, StationText.RUB_POINTS, StationText.LANDING)) {
             facts.add(fact(station, heading));
         }

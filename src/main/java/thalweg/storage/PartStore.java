@@ -3,6 +3,7 @@ package thalweg.storage;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import thalweg.logbook.Condition;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.PartRow;
 import thalweg.logbook.PartState;
+import thalweg.route.Exposure;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
 
@@ -23,7 +25,8 @@ public final class PartStore {
     private static final String FIND = """
             with found as materialized (
                 select p.uid, p.body, a.uid as anchor, s.uid as station, c.uid as canyon, c.name as canyon_name,
-                       json_extract(s.body, '$.name') as station_name, c.invented, t.condition, t.seen_on,
+                       json_extract(s.body, '$.name') as station_name,
+                       json_extract(s.body, '$.exposure') as exposure, c.invented, t.condition, t.seen_on,
                        t.contradictory, t.not_seen_since, t.entries, t.replaced_on,
                        c.sort, o.place as o_place, o.uid as o_uid, s.place as s_place, a.place as a_place, p.place
                   from %s
@@ -85,10 +88,18 @@ public final class PartStore {
                 row.getString("canyon_name"),
                 Uid.ofBytes(row.getBytes("station")),
                 row.getString("station_name"),
+                exposure(row.getString("exposure")),
                 row.getInt("invented") == 1,
                 Bodies.sound(uid, part),
                 state(row),
                 date(row, "replaced_on"));
+    }
+
+    /** Only a newer version knows others. */
+    private static Optional<Exposure> exposure(@Nullable String word) {
+        return Arrays.stream(Exposure.values())
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(word))
+                .findFirst();
     }
 
     private static PartState state(ResultSet row) throws SQLException {

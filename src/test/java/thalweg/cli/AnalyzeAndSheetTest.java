@@ -192,11 +192,11 @@ final class AnalyzeAndSheetTest {
                 "--settings",
                 settings.toString());
 
-        assertThat(ran.out().replaceAll("\\s+", " ")).contains("condition 0.7, stated by you: found worn");
+        assertThat(ran.out().replaceAll("\\s+", " ")).contains("condition 0.7, as stated with the rig: found worn");
         assertThat(shell.run("sheet", "--demo", "éclusaune", "--as", "text")
                         .out()
                         .replaceAll("\\s+", " "))
-                .contains("condition 0.7, stated by you: found worn");
+                .contains("condition 0.7, as stated with the rig: found worn");
     }
 
     @Test

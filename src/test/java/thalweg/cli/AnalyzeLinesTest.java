@@ -43,7 +43,8 @@ final class AnalyzeLinesTest {
 
     /** What the answer to a rig is when that is asked for alone. */
     private static String answered(String line) {
-        return RigAnswerText.line(Analyze.of(RigFile.read("rig", line))).strip();
+        return RigAnswerText.lineWithChains(Analyze.of(RigFile.read("rig", line)))
+                .strip();
     }
 
     private static String because(String answer) {

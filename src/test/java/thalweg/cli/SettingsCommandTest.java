@@ -103,6 +103,42 @@ final class SettingsCommandTest {
     }
 
     @Test
+    void anotherLoadComesByItsNameAndKeepsTheDirection() throws IOException {
+        Shell.Ran ran = analyze("--load", "RESCUE");
+
+        assertThat(ran.code()).isZero();
+        assertThat(words(ran)).contains("Load 200 kg, toward 0°");
+    }
+
+    @Test
+    void aLoadThatNobodyNamedIsRefusedWithThoseThereAre() throws IOException {
+        assertThat(analyze("--load", "elephant").err())
+                .isEqualTo("There is no load \"elephant\"; there are \"one person\", \"one person, wet kit\","
+                        + " \"two people, rescue\", \"lowered, one person\", \"bouncing, one person\".\n");
+        assertThat(analyze("--load", "one").err())
+                .isEqualTo("Several loads fit \"one\"; they are \"one person\", \"one person, wet kit\","
+                        + " \"lowered, one person\", \"bouncing, one person\".\n");
+        settings("{\"loads\": []}");
+        assertThat(analyze("--load", "one person").err())
+                .isEqualTo("There is no load \"one person\", for your settings name none; see src/docs/settings.md.\n");
+    }
+
+    @Test
+    void aRigALineGoesBySettingsAndLoadLikeAFileDoes() throws IOException {
+        settings("{\"derating\": {\"worn\": 0.4}, \"loads\": [{\"name\": \"us\", \"mass_kg\": 300}]}");
+        Path one = Files.writeString(
+                home.resolve("one.jsonl"),
+                "{\"name\": \"x\", \"points\": [{\"name\": \"A\","
+                        + " \"at\": [0, 0], \"strength_kN\": 20, \"condition\": \"worn\"}], \"load\": {\"mass_kg\": 90, \"toward_deg\": 0},"
+                        + " \"rig\": {\"kind\": \"single\", \"focus\": [0, -0.5], \"EA_kN\": 50}}");
+
+        Shell.Ran ran = new Shell(home).run("analyze", "--jsonl", "--load", "us", one.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("\"share\": 0.4").contains("\"point_kN\": {\"A\": 2.94");
+    }
+
+    @Test
     void settingsThatAreNamedMustBeThere() throws IOException {
         Shell.Ran ran = analyze("--settings", home.resolve("nowhere.json").toString());
 

@@ -30,6 +30,7 @@ class FloorPlanTest {
             logbook       | pure | fault units text place rig ledger route                                      |
             body          | pure | fault units text json place rig ledger route logbook                         |
             amend         | pure | fault units text json place ledger route logbook body                        |
+            due           | pure | text settings ledger route logbook                                           |
             profile       | pure | units text drawing route logbook                                             |
             sheet         | pure | fault units text place drawing rig settings ledger route logbook profile     |
             why           | pure | units text rig settings sheet                                                |
@@ -37,7 +38,7 @@ class FloorPlanTest {
             exchange.json |      | fault units text json place rig ledger route logbook body exchange           |
             exchange.gpx  | pure | units text json place body                                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
-            exchange.csv  |      | fault units text json place rig ledger route logbook body exchange           | de.siegmar.fastcsv
+            exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite

@@ -72,7 +72,16 @@ class CanyonRecordTest {
         Uid uid = uid();
         Anchor anchor = new Anchor(uid(), uid, "V", AnchorRole.MAIN, "", "");
         return new StationRecord(
-                new Station(uid, uid, "V", "S", Optional.empty(), Optional.empty(), Optional.empty(), Prose.none()),
+                new Station(
+                        uid,
+                        uid,
+                        "V",
+                        "S",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Prose.none()),
                 List.of(new AnchorRecord(anchor, List.of(parts))),
                 List.of(),
                 List.of());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
@@ -22,7 +23,7 @@ class ConditionRulesTest {
 
     private static final Uid PART = Uid.minted(1, new UUID(1, 1));
 
-    /** "2019-06 unsafe>sound" is found unsafe and left sound; "2019-06 -" is not seen. */
+    /** "2019-06 unsafe>sound replaced" is found unsafe, replaced and left sound; "2019-06 -" is not seen. */
     private static Inspection entry(String text) {
         String[] words = text.strip().split(" ", -1);
         String[] conditions = words[1].split(">", -1);
@@ -33,7 +34,7 @@ class ConditionRulesTest {
                 condition(conditions[0]),
                 conditions.length > 1 ? condition(conditions[1]) : Optional.empty(),
                 Optional.empty(),
-                List.of(),
+                words.length > 2 ? List.of(Work.valueOf(words[2].toUpperCase(Locale.ROOT))) : List.of(),
                 "");
     }
 
@@ -82,13 +83,54 @@ class ConditionRulesTest {
             2021 sound; 2021-05 worn; 2021-05-10 gone | GONE 2021-05-10 contradictory
             2021-05 sound; 2021-05-31 worn        | WORN 2021-05-31 contradictory
             2021-05 sound; 2021-05-10 sound       | SOUND 2021-05
-            2021 unsafe; 2021-05 sound; 2022-01 sound | SOUND 2022-01
+            2021 unsafe; 2021-05 sound; 2022-02 sound | SOUND 2022-02
             2021 unsafe; 2020-12-31 sound         | UNSAFE 2021
             2021 worn; 2021-06-01 -               | WORN 2021
             2021-06 worn; 2021 -                  | WORN 2021-06 missed 2021
             """)
     void vagueDatesThatOverlapHaveNoOrder(String entries, String state) {
         theStateIsWhatWasSeenLast(entries, state);
+    }
+
+    /** A part gets worse by itself and never better; what looks better so soon was judged otherwise. Common sense, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            2021-05-01 doubtful; 2021-05-31 sound                     | DOUBTFUL 2021-05-01 contradictory
+            2021-05-01 doubtful; 2021-06-01 sound                     | SOUND 2021-06-01
+            2021-05-01 sound; 2021-05-20 doubtful                     | DOUBTFUL 2021-05-20
+            2021-05-01 sound; 2021-05-10 worn; 2021-05-20 sound       | WORN 2021-05-10 contradictory
+            2021-05-01 unsafe; 2021-05-20 unsafe>sound                | SOUND 2021-05-20
+            2021-05-01 unsafe; 2021-05-20 sound>worn                  | UNSAFE 2021-05-01 contradictory
+            2021-05-01 unsafe; 2021-05-20 sound tightened             | SOUND 2021-05-20
+            2021-05-01 unsafe; 2021-05-20 unsafe>sound replaced; 2021-05-21 sound | SOUND 2021-05-21
+            2021-05-01 unsafe; 2021-05-20 sound; 2021-06-20 sound     | SOUND 2021-06-20
+            2021-05-01 gone; 2021-05-02 -                             | GONE 2021-05-01 missed 2021-05-02
+            2021-05 unsafe; 2021-06-15 sound                          | UNSAFE 2021-05 contradictory
+            2021 unsafe; 2022 sound                                   | UNSAFE 2021 contradictory
+            2021 unsafe; 2022-02 sound                                | SOUND 2022-02
+            """)
+    void aPartThatNobodyWorkedOnGetsNoBetterWithinAMonth(String entries, String state) {
+        theStateIsWhatWasSeenLast(entries, state);
+    }
+
+    @Test
+    void whatNobodySawChangesNothingOfTheCondition() {
+        for (int seed = 0; seed < 500; seed++) {
+            RandomRecords records = new RandomRecords(seed, Fill.SOMETHING);
+            List<Inspection> inspections = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                inspections.add(records.things().inspection(PART));
+            }
+            List<Inspection> seen =
+                    inspections.stream().filter(Inspection::wasSeen).toList();
+
+            PartState all = ConditionRules.stateOf(inspections);
+            PartState alone = ConditionRules.stateOf(seen);
+
+            assertThat(all.condition()).isEqualTo(alone.condition());
+            assertThat(all.seenOn()).isEqualTo(alone.seenOn());
+            assertThat(all.contradictory()).isEqualTo(alone.contradictory());
+        }
     }
 
     @Test

@@ -50,7 +50,15 @@ class PartRowTest {
                 Optional.empty(),
                 "");
         PartRow row = new PartRow(
-                random.uid(), "Gorge", random.uid(), "Upper", true, part, PartState.NEVER_INSPECTED, date(replaced));
+                random.uid(),
+                "Gorge",
+                random.uid(),
+                "Upper",
+                Optional.empty(),
+                true,
+                part,
+                PartState.NEVER_INSPECTED,
+                date(replaced));
 
         assertThat(row.replacedSince()).isEqualTo(told ? date(replaced) : Optional.empty());
     }

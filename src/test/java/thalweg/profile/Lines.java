@@ -154,6 +154,7 @@ public final class Lines {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Prose.none()),
                 List.of(new AnchorRecord(anchor, List.of(PartRecord.of(part, seen.toList())))),
                 List.of(),

@@ -86,7 +86,7 @@ class DeratingTest {
         assertThat(ratio(answer, "B")).isCloseTo(ratio(answer, "A") * 0.7, within(1e-9));
         assertThat(part(answer, "B").strength().factors())
                 .extracting(StrengthFactor::print)
-                .containsExactly("condition 0.7, stated by you: found worn");
+                .containsExactly("condition 0.7, as stated with the rig: found worn");
     }
 
     @ParameterizedTest

@@ -208,6 +208,7 @@ class LossesTest {
                         .orElseThrow();
 
                 assertThat(Math.abs(usual.drift())).isLessThan(1e-3 * weight);
+                assertThat(Math.abs(fine.drift())).isLessThan(1e-6 * weight);
                 for (int point = 0; point < points.size(); point++) {
                     assertThat(usual.points()[point])
                             .as("%s, %s", input, point)

@@ -87,10 +87,26 @@ class RecordsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new Anchor(UID, UID, " ", AnchorRole.MAIN, "", ""));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Station(
-                        UID, UID, "V", " ", Optional.empty(), Optional.empty(), Optional.empty(), Prose.none()));
+                        UID,
+                        UID,
+                        "V",
+                        " ",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Prose.none()));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Station(
-                        UID, UID, "V", "S1", Optional.empty(), Optional.of(minus), Optional.empty(), Prose.none()));
+                        UID,
+                        UID,
+                        "V",
+                        "S1",
+                        Optional.empty(),
+                        Optional.of(minus),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Prose.none()));
     }
 
     @Test

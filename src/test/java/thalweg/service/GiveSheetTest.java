@@ -115,6 +115,7 @@ final class GiveSheetTest {
                     before.side(),
                     before.ropeNeeded(),
                     before.position(),
+                    Optional.empty(),
                     before.prose());
             new SaveThing(session).changed(ThingBody.of(before), ThingBody.of(after));
             assertThat(given(session)).extracting(GivenSheet::changedSince).containsExactly(true);

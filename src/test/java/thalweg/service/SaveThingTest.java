@@ -38,6 +38,7 @@ final class SaveThingTest {
                 station.side(),
                 station.ropeNeeded(),
                 station.position(),
+                Optional.empty(),
                 station.prose());
     }
 
@@ -50,6 +51,7 @@ final class SaveThingTest {
                 station.side(),
                 station.ropeNeeded(),
                 Optional.of(position),
+                Optional.empty(),
                 station.prose());
     }
 

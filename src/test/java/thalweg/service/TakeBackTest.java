@@ -51,6 +51,7 @@ final class TakeBackTest {
                         before.side(),
                         before.ropeNeeded(),
                         before.position(),
+                        Optional.empty(),
                         before.prose())));
     }
 

@@ -67,7 +67,8 @@ final class Things {
     }
 
     Station station(String name, Optional<Side> side, String rope, Map<StationText, String> prose) {
-        return new Station(uid(), uid(), "V", name, side, length(rope), Optional.empty(), new Prose<>(prose));
+        return new Station(
+                uid(), uid(), "V", name, side, length(rope), Optional.empty(), Optional.empty(), new Prose<>(prose));
     }
 
     /** The same place, of which the coordinates are known. */
@@ -96,6 +97,7 @@ final class Things {
                 known.side(),
                 known.ropeNeeded(),
                 Optional.of(PositionText.parse(coordinates)),
+                Optional.empty(),
                 known.prose());
     }
 

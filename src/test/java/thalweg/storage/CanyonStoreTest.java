@@ -83,6 +83,7 @@ class CanyonStoreTest {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Prose.none())));
         return station;
     }

@@ -29,6 +29,7 @@ import thalweg.route.Anchor;
 import thalweg.route.AnchorRole;
 import thalweg.route.Canyon;
 import thalweg.route.CanyonText;
+import thalweg.route.Exposure;
 import thalweg.route.FrenchGrade;
 import thalweg.route.HoldsAlone;
 import thalweg.route.Obstacle;
@@ -190,7 +191,8 @@ public final class RandomThings {
         Optional<Side> side = perhaps(() -> oneOf(Side.values()));
         Optional<Length> rope = perhaps(() -> centimetres(0, 100_000));
         Prose<StationText> prose = prose(StationText.class);
-        return new Station(uid, obstacle, order, name, side, rope, positionOf(uid, name), prose);
+        Optional<Exposure> exposure = perhaps(() -> oneOf(Exposure.values()));
+        return new Station(uid, obstacle, order, name, side, rope, positionOf(uid, name), exposure, prose);
     }
 
     /** An anchor. */

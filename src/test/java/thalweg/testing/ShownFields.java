@@ -138,6 +138,7 @@ public final class ShownFields {
                         position(station.position()),
                         Map.of(
                                 "side", word("side", station.side().orElseThrow()),
+                                "exposure", word("exposure", station.exposure().orElseThrow()),
                                 "rope_needed_cm",
                                         station.ropeNeeded().orElseThrow().print(METRIC))));
         Planted words = plant("note", NoteBody.write(things().note(uid)), in -> NoteBody.read(uid, in));

@@ -5,6 +5,8 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +14,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thalweg.due.Due;
+import thalweg.due.DuePart;
 import thalweg.ledger.Uid;
 import thalweg.logbook.PartRow;
 import thalweg.logbook.PartState;
@@ -63,11 +67,26 @@ public final class PartsCsv {
                 row -> with(cells(row), unsure.contains(row.part().uid()) ? "yes" : ""));
     }
 
+    /** Parts that are due, with what is most urgent in the last columns. */
+    public static String due(List<DuePart> parts, LocalDate today) {
+        List<String> columns = new ArrayList<>(COLUMNS);
+        columns.addAll(List.of("task", "reason", "due_on", "days_over"));
+        return write(columns, parts, part -> {
+            Due first = part.first();
+            List<String> cells = new ArrayList<>(cells(part.row()));
+            cells.add(word(first.task()));
+            cells.add(word(first.reason()));
+            cells.add(first.day().map(LocalDate::toString).orElse(""));
+            cells.add(first.daysOver(today).map(String::valueOf).orElse(""));
+            return cells;
+        });
+    }
+
     private static List<String> with(List<String> cells, String last) {
         return Stream.concat(cells.stream(), Stream.of(last)).toList();
     }
 
-    private static String write(List<String> columns, List<PartRow> rows, Function<PartRow, List<String>> cells) {
+    private static <T> String write(List<String> columns, List<T> rows, Function<T, List<String>> cells) {
         StringWriter out = new StringWriter();
         try (CsvWriter csv =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {

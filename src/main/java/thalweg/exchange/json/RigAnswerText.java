@@ -36,6 +36,11 @@ public final class RigAnswerText {
         return JsonText.line(json(answer)) + "\n";
     }
 
+    /** The answer on one line, with what was taken off each strength. */
+    public static String lineWithChains(RigAnswer answer) {
+        return JsonText.line(finished(answer, fields(answer, true))) + "\n";
+    }
+
     /**
      * Whether a text that was kept says nothing else than the answer. Keys that it has not are no difference: a version
      * that computed less has not computed otherwise. Nor are digits that nobody is shown.

@@ -1,11 +1,13 @@
 package thalweg.exchange.json;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.rig.Analyze;
 import thalweg.rig.CheckedRig;
 import thalweg.rig.RigFinding;
+import thalweg.rig.RigInput;
 
 /**
  * The answer to one line of a file that holds a rig a line.
@@ -21,11 +23,12 @@ public record RigLine(String text, boolean refused) {
      * @param file what the file is called
      * @param number of the line in it, from 1
      * @param bytes of the line, without its end
+     * @param adjust what is made of a rig before it is computed
      */
-    public static RigLine of(String file, long number, byte[] bytes) {
+    public static RigLine of(String file, long number, byte[] bytes, UnaryOperator<RigInput> adjust) {
         CheckedRig checked = RigFile.line(file, number, bytes);
         return checked.input()
-                .map(input -> new RigLine(RigAnswerText.line(Analyze.of(input)), false))
+                .map(input -> new RigLine(RigAnswerText.lineWithChains(Analyze.of(adjust.apply(input))), false))
                 .orElseGet(() -> refusal(file, number, checked.findings()));
     }
 

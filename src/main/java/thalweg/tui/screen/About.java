@@ -126,6 +126,10 @@ final class About {
         text.add(fact(around, "about.side", record.station().side().map(side -> Looks.word(around, "side", side))));
         text.add(fact(around, "about.rope", record.station().ropeNeeded().map(rope -> rope.print(around.units()))));
         record.station().position().ifPresent(at -> text.add(position(at)));
+        record.station()
+                .exposure()
+                .ifPresent(exposure -> text.add(
+                        fact(around, "about.exposure", Optional.of(Looks.word(around, "exposure", exposure)))));
         text.addAll(prose(around, "station_text", record.station().prose()));
         for (AnchorRecord anchor : record.anchors()) {
             text.add(Paragraph.of(anchorName(anchor, around), Style.STRONG));

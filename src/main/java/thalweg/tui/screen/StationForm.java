@@ -6,6 +6,7 @@ import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
 import thalweg.place.Position;
 import thalweg.place.PositionText;
+import thalweg.route.Exposure;
 import thalweg.route.Prose;
 import thalweg.route.Side;
 import thalweg.route.Station;
@@ -50,6 +51,12 @@ record StationForm(Go.EditStation go) implements FormTask {
                         "form.station.position",
                         before.flatMap(Station::position).map(Position::print).orElse(""),
                         PositionText::parse)
+                .maybe(
+                        "exposure",
+                        "form.station.exposure",
+                        "exposure",
+                        Exposure.class,
+                        before.flatMap(Station::exposure))
                 .prose(
                         "station_text",
                         StationText.class,
@@ -67,6 +74,7 @@ record StationForm(Go.EditStation go) implements FormTask {
                 filled.word("side", Side.class),
                 filled.value("rope", go.station().flatMap(Station::ropeNeeded), Quantities::rope),
                 filled.value("position", go.station().flatMap(Station::position), PositionText::parse),
+                filled.word("exposure", Exposure.class),
                 filled.prose(StationText.class));
         return Save.of(go.station().map(ThingBody::of), ThingBody.of(after));
     }

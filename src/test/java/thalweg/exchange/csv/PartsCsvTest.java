@@ -43,6 +43,7 @@ class PartsCsvTest {
                 canyon,
                 random.uid(),
                 "Upper",
+                Optional.empty(),
                 true,
                 part,
                 state,

@@ -262,7 +262,7 @@ final class RigWalkTest {
 
             walk.type("o").fill("Knots leave", "60 %").press(SAVE);
             assertThat(words(walk))
-                    .contains("21.4 kN left: knot 0.6, stated by you: its knots leave 60 %.")
+                    .contains("21.4 kN left: knot 0.6, as stated with the rig: its knots leave 60 %.")
                     .doesNotContain("(19.6 kN to");
         }
     }
