@@ -54,6 +54,19 @@ final class OpenScreen {
      * @throws AppException when the database or the terminal cannot be used
      */
     int run(ScreenArguments arguments) {
+        Left left = until(arguments);
+        return left.to().isPresent() ? until(arguments.toDemo()).code() : left.code();
+    }
+
+    /**
+     * How a screen was left.
+     *
+     * @param code exit code of the program
+     * @param to what begins in its place, if something does
+     */
+    private record Left(int code, Optional<String> to) {}
+
+    private Left until(ScreenArguments arguments) {
         Phrases phrases = LoadPhrases.english();
         Settings settings = ReadSettings.of(arguments.settings(), folders, phrases);
         CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
@@ -65,7 +78,9 @@ final class OpenScreen {
             TerminalOptions told = TerminalOptions.of(environment);
             TerminalOptions options = arguments.mouse() ? told : told.withoutMouse();
             RunKeep keep = new RunKeep(drafts(session, log));
-            return new Loop(LanternaTerminal.open(options), runner, keep, log).run(shell);
+            Loop loop = new Loop(LanternaTerminal.open(options), runner, keep, log);
+            int code = loop.run(shell);
+            return new Left(code, loop.leaving());
         }
     }
 

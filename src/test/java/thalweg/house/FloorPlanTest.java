@@ -17,6 +17,7 @@ class FloorPlanTest {
      */
     private static final String TABLE = """
             fault         | pure |                                                                              |
+            progress      | pure | fault                                                                        |
             units         | pure | fault                                                                        |
             text          | pure | fault                                                                        |
             json          | pure | fault text                                                                   | com.fasterxml.jackson
@@ -41,13 +42,13 @@ class FloorPlanTest {
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
-            storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
+            storage       |      | fault progress units text json place rig ledger route logbook body           | java.sql org.sqlite
             service       |      | above                                                                        |
             tui.core      | pure | units text settings draft                                                    |
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
-            tui.runtime   |      | fault units text ledger draft logbook amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault progress units text ledger draft logbook amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

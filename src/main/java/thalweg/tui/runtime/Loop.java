@@ -63,6 +63,7 @@ public final class Loop {
 
     private Optional<Shell> last = Optional.empty();
     private volatile boolean looping = true;
+    private Optional<String> leaving = Optional.empty();
     private boolean going = true;
     private boolean whole = true;
 
@@ -153,6 +154,11 @@ public final class Loop {
         } catch (RuntimeException | Error e) {
             log.failure("After the end", e);
         }
+    }
+
+    /** What is to begin in the place of this interface, once it has run; empty where it just ended. */
+    public Optional<String> leaving() {
+        return leaving;
     }
 
     private void begin(Shell first) {
@@ -262,6 +268,11 @@ public final class Loop {
     private void start(Work work) {
         if (work.effect() instanceof Effect.Copy copy) {
             copy(work.frame(), copy);
+        } else if (work.effect() instanceof Effect.Stop) {
+            workers.stop(work.frame());
+        } else if (work.effect() instanceof Effect.Leave leave) {
+            leaving = Optional.of(leave.to());
+            going = false;
         } else if (work.effect() instanceof Keep asked) {
             drafts.start(work.frame(), asked);
         } else {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.progress.Progress;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
@@ -45,6 +46,11 @@ public final class RunAsk implements EffectRunner {
         this.session = session;
         this.phrases = phrases;
         this.program = program;
+    }
+
+    @Override
+    public Message run(Effect effect, Progress progress) {
+        return new RunLong(session, progress).answer(effect).orElseGet(() -> run(effect));
     }
 
     @Override

@@ -1,13 +1,16 @@
 package thalweg.tui.runtime;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
+import thalweg.progress.Progress;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
 import thalweg.service.FindParts;
@@ -28,9 +31,18 @@ final class RunFinding {
     private static final int MOST_PARTS = 500;
 
     private final Session session;
+    private final Progress progress;
 
     RunFinding(Session session) {
+        this(session, Progress.UNWATCHED);
+    }
+
+    /**
+     * @param progress of what is written to a file
+     */
+    RunFinding(Session session, Progress progress) {
         this.session = session;
+        this.progress = progress;
     }
 
     /** The answer, if this is such work. */
@@ -73,10 +85,12 @@ final class RunFinding {
 
     private String records(Ask.WriteCanyons write) {
         FindRecord find = new FindRecord(session);
-        List<CanyonRecord> canyons = new ListCanyons(session)
-                .found(write.finding()).rows().stream()
-                        .flatMap(row -> find.byId(row.uid()).stream())
-                        .toList();
+        List<CanyonRow> rows = new ListCanyons(session).found(write.finding()).rows();
+        List<CanyonRecord> canyons = new ArrayList<>();
+        for (CanyonRow row : rows) {
+            progress.at(canyons.size(), rows.size());
+            find.byId(row.uid()).ifPresent(canyons::add);
+        }
         if (canyons.isEmpty()) {
             throw new InputException("No canyon is found any more; nothing was written.");
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.draft.DraftKey;
+import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
@@ -38,6 +39,15 @@ public sealed interface Ask extends Effect {
 
     /** A canyon with everything in it; answered by {@link Told.CanyonLoaded}. */
     record LoadCanyon(Uid canyon) implements Ask {}
+
+    /** A file of records to look into; answered by {@link Told.RecordsRead}. */
+    record ReadRecords(String path) implements Ask {}
+
+    /** What a file of records would change, to be taken in; answered by {@link Told.TakenIn}. */
+    record TakeIn(ImportPlan plan) implements Ask {}
+
+    /** A copy of the whole database, beside it; answered by {@link Told.BackedUp}. */
+    record BackUp() implements Ask {}
 
     /** What is around that which a draft is about; answered by {@link Told.Surrounded}. */
     record FindSurrounding(DraftKey key) implements Ask {}

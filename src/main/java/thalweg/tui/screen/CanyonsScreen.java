@@ -143,7 +143,8 @@ record CanyonsScreen(
                         around.say("key.reload"),
                         () -> Step.stay(this).doing(find()))
                 .quiet());
-        bindings.addAll(DeskKeys.of(this, around));
+        bindings.addAll(
+                DeskKeys.of(this, found.filter(answer -> answer.all() == 0).isPresent(), around));
         bindings.addAll(moves(around));
         return bindings;
     }

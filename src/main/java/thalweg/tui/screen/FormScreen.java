@@ -80,7 +80,13 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
         bindings.add(Binding.of(Key.ctrl('s'), task.send(around), () -> send(around))
                 .or(Key.of(Key.Named.F2))
                 .unless(busy, around.say("form.sending")));
-        bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        bindings.add(
+                state == State.SENDING && task.stoppable()
+                        ? Binding.of(
+                                Key.Named.ESCAPE,
+                                around.say("key.stop"),
+                                () -> Step.stay(this).doing(new Effect.Stop()))
+                        : Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         if (recovery.offers()) {
             String label = around.say(recovery.dropped().isPresent() ? "key.draft_back" : "key.drop_draft");
             bindings.add(Binding.of(DROP_DRAFT, label, () -> turned(around)).unless(busy, around.say("form.sending")));
@@ -173,6 +179,9 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
                     .map(number -> around.say("sheet_form.given", written.target(), number))
                     .orElse(around.say("sheet_form.written", written.target()));
             return dropping(Step.back(in(State.DONE)).saying(sentence));
+        }
+        if (message instanceof Message.Progressed progressed) {
+            return Step.stay(this).saying(LongWork.line(progressed, around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(in(State.EDITING)).refusing(failed.sentence());

@@ -32,6 +32,11 @@ interface FormTask {
     /** The form as it opens. */
     Form form(Surroundings around);
 
+    /** Whether the work may take long, so that Esc stops it. */
+    default boolean stoppable() {
+        return false;
+    }
+
     /** The work to be done with it, when no field has a fault. */
     Effect ask(Filled filled, Surroundings around);
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.amend.Contents;
 import thalweg.body.ThingBody;
+import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
@@ -34,6 +35,15 @@ public sealed interface Go extends Destination {
 
     /** All canyons. */
     record Canyons() implements Go {}
+
+    /** A file of records to name. */
+    record ReadRecords() implements Go {}
+
+    /** What a file of records would change, to take in or to leave. */
+    record TakeIn(String file, ImportPlan plan) implements Go {}
+
+    /** A copy of the whole database to write. */
+    record BackUp() implements Go {}
 
     /** The drafts that wait. */
     record Drafts() implements Go {}

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.amend.ChangeView;
 import thalweg.draft.DraftKey;
 import thalweg.draft.KeptDraft;
+import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -135,6 +136,25 @@ public sealed interface Told extends Message {
             trips = List.copyOf(trips);
         }
     }
+
+    /**
+     * A file of records was looked into.
+     *
+     * @param name of the file
+     * @param findings what is wrong with it, one line each; then the plan is empty
+     * @param plan what it would change
+     */
+    record RecordsRead(String name, List<String> findings, ImportPlan plan) implements Told {
+        public RecordsRead {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** A file of records was taken in; the database as it was before is kept there. */
+    record TakenIn(String backup) implements Told {}
+
+    /** A copy of the whole database is written there. */
+    record BackedUp(String target) implements Told {}
 
     /** The draft of a form, if there is one. */
     record DraftFound(Optional<KeptDraft> draft) implements Told {}

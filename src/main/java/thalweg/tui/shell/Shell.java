@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import thalweg.draft.Draft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -14,7 +13,7 @@ import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
-import thalweg.tui.screen.Keep;
+import thalweg.tui.screen.LongWork;
 
 /**
  * The interface as a whole: immutable, without any terminal.
@@ -75,7 +74,7 @@ public record Shell(
         return tell(top(), new Message.Opened());
     }
 
-    private Frame top() {
+    Frame top() {
         return frames.get(frames.size() - 1);
     }
 
@@ -88,9 +87,7 @@ public record Shell(
             return frames.stream()
                     .filter(frame -> frame.number() == result.frame())
                     .findFirst()
-                    .map(frame -> result.message() instanceof Message.Failed
-                            ? ahead(List.of()).tell(frame, result.message())
-                            : tell(frame, result.message()).then(Shell::caughtUp))
+                    .map(frame -> answered(frame, result.message()))
                     .orElseGet(() -> stay(late(result.message())));
         }
         Shell quiet = notice(Optional.empty());
@@ -111,11 +108,22 @@ public record Shell(
         return message instanceof Message.MousePressed mouse ? pressed(mouse) : quiet.tell(top(), message);
     }
 
-    /** What comes too late for its screen changes nothing any more, but that something failed is still said. */
+    private Reaction answered(Frame frame, Message message) {
+        if (message instanceof Message.Failed) {
+            return ahead(List.of()).tell(frame, message);
+        }
+        Reaction told = tell(frame, message);
+        return message instanceof Message.Progressed ? told : told.then(Shell::caughtUp);
+    }
+
+    /** What comes too late for its screen changes nothing there any more, but what came of long work is still said. */
     private Shell late(Message message) {
-        return message instanceof Message.Failed failed
-                ? notice(Optional.of(new Step.Notice(failed.sentence(), true)))
-                : this;
+        if (message instanceof Message.Failed failed) {
+            return notice(Optional.of(new Step.Notice(failed.sentence(), true)));
+        }
+        return LongWork.said(message, around)
+                .map(said -> notice(Optional.of(new Step.Notice(said, false))))
+                .orElse(this);
     }
 
     /** A press on the foot line does what the key does that is named there. */
@@ -130,7 +138,7 @@ public record Shell(
                 .orElseGet(() -> stay(quiet));
     }
 
-    private boolean tooSmall() {
+    boolean tooSmall() {
         return around.rows() < LEAST_ROWS || around.columns() < LEAST_COLUMNS;
     }
 
@@ -215,29 +223,21 @@ public record Shell(
 
     private Reaction global(Globals global) {
         return switch (global) {
-            case HELP -> stay(keys(Optional.of(KeyList.of(allBindings()))));
+            case HELP -> stay(keys(Optional.of(KeyList.of(Globals.all(top().screen(), around)))));
             case UNITS -> stay(around(around.with(around.units().other())));
             case QUIT -> quit();
         };
     }
 
-    /** The screen's own bindings and those that go everywhere, for the list of keys. */
-    private List<Binding> allBindings() {
-        List<Binding> all = new ArrayList<>(bindings());
-        for (Globals global : Globals.values()) {
-            all.add(global.binding(around, top().screen()));
-        }
-        return all;
-    }
-
     private Reaction quit() {
-        boolean loses = frames.stream().anyMatch(frame -> frame.screen().unsaved());
-        return loses ? stay(asking(Optional.of(Asking.QUIT))) : new Reaction(this, List.of(), Reaction.Order.QUIT);
+        return unsaved().isLost(Asking.QUIT)
+                ? stay(asking(Optional.of(Asking.QUIT)))
+                : new Reaction(this, List.of(), Reaction.Order.QUIT);
     }
 
     private Reaction answered(Asking question, Key key) {
         Shell silent = asking(Optional.empty());
-        boolean keeps = key.equals(Key.of('k')) && keeps(question);
+        boolean keeps = key.equals(Key.of('k')) && unsaved().keeps(question);
         if (!key.equals(Key.of('d')) && !keeps) {
             return stay(silent);
         }
@@ -247,42 +247,20 @@ public record Shell(
         return keeps ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.quitEmptyHanded();
     }
 
-    /** Whether all that the question is about can be kept as drafts. */
-    private boolean keeps(Asking question) {
-        return frames.stream()
-                .filter(frame -> question == Asking.QUIT || frame.number() == top().number())
-                .map(Frame::screen)
-                .filter(Screen::unsaved)
-                .allMatch(screen -> screen.draft(around).isPresent());
+    Unsaved unsaved() {
+        return new Unsaved(frames, around);
     }
 
     /** Ends without the screens that have something unsaved, and drops what was kept of them. */
     private Reaction quitEmptyHanded() {
-        List<Work> drops = new ArrayList<>();
-        frames.stream()
-                .filter(frame -> frame.screen().unsaved())
-                .forEach(frame -> frame.screen()
-                        .draft(around)
-                        .ifPresent(draft -> drops.add(new Work(frame.number(), new Keep.Drop(draft.key())))));
-        List<Frame> rest =
-                frames.stream().filter(frame -> !frame.screen().unsaved()).toList();
-        return new Reaction(rest.isEmpty() ? this : frames(rest, next), drops, Reaction.Order.QUIT);
+        List<Frame> rest = unsaved().rest();
+        Shell left = rest.isEmpty() ? this : frames(rest, next);
+        return new Reaction(left, unsaved().drops(), Reaction.Order.QUIT);
     }
 
     /** What was entered on all screens and is not saved. */
     public List<Draft> drafts() {
-        return IntStream.range(0, frames.size())
-                .boxed()
-                .flatMap(at -> draft(at).stream())
-                .toList();
-    }
-
-    /** The draft of the screen at that place, with where it was opened; everything is opened from the first screen. */
-    private Optional<Draft> draft(int at) {
-        Optional<Draft> draft = frames.get(at).screen().draft(around);
-        return at < 2
-                ? draft
-                : draft.map(known -> known.from(frames.get(at - 1).screen().title(around)));
+        return unsaved().drafts();
     }
 
     private Reaction inKeyList(KeyList list, Key key) {
@@ -345,11 +323,7 @@ public record Shell(
 
     /** A question is dropped once nothing would be lost: an answer to it would mean something else by then. */
     private Shell stillAsking() {
-        boolean loses = switch (asking.orElse(Asking.QUIT)) {
-            case BACK -> top().screen().unsaved();
-            case QUIT -> frames.stream().anyMatch(frame -> frame.screen().unsaved());
-        };
-        return loses ? this : asking(Optional.empty());
+        return unsaved().isLost(asking.orElse(Asking.QUIT)) ? this : asking(Optional.empty());
     }
 
     private Reaction opened(List<Frame> below, Destination destination) {
@@ -368,9 +342,7 @@ public record Shell(
         if (frames.size() == 1) {
             return stay(this);
         }
-        List<Work> left = draft(frames.size() - 1).stream()
-                .map(draft -> new Work(top().number(), keeps ? new Keep.Hold(draft) : new Keep.Drop(draft.key())))
-                .toList();
+        List<Work> left = unsaved().closing(keeps);
         Shell below = frames(frames.subList(0, frames.size() - 1), next).ahead(List.of());
         return new Reaction(below, left, Reaction.Order.NONE)
                 .then(shell -> shell.tell(shell.top(), new Message.Returned()));
@@ -378,26 +350,7 @@ public record Shell(
 
     /** Paints everything. */
     public Canvas draw() {
-        Canvas canvas = Canvas.of(around.rows(), around.columns());
-        if (tooSmall()) {
-            Surface.tooSmall(canvas, around);
-            return canvas;
-        }
-        Screen screen = top().screen();
-        Surface.title(canvas, screen, around);
-        Canvas body = canvas.part(1, 0, canvas.rows() - 2, canvas.columns());
-        if (keys.isPresent()) {
-            keys.get().draw(body, around);
-            Surface.footOfKeyList(canvas, around);
-        } else {
-            screen.draw(body, around);
-            if (asking.isPresent()) {
-                Surface.question(canvas, keeps(asking.get()), around);
-            } else {
-                Surface.foot(canvas, screen, notice, around);
-            }
-        }
-        return canvas;
+        return Surface.draw(this);
     }
 
     private static Reaction stay(Shell shell) {

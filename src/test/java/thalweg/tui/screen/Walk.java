@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.AppException;
+import thalweg.progress.Progress;
 import thalweg.service.DraftFolder;
 import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
@@ -48,6 +49,8 @@ final class Walk implements AutoCloseable {
     private Shell shell;
     private Reaction.Order lastOrder = Reaction.Order.NONE;
     private String copied = "";
+    private String left = "";
+    private Progress progress = Progress.UNWATCHED;
 
     private Walk(
             Session session,
@@ -130,6 +133,14 @@ final class Walk implements AutoCloseable {
         return walk;
     }
 
+    /** Opens the program on a database without a canyon, as a file in that folder. */
+    static Walk emptyIn(Path folder, int rows, int columns) {
+        Session session = Session.creating(FilledDatabases.in(folder), CLOCK, KEEPER);
+        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
+        walk.take(walk.shell.start());
+        return walk;
+    }
+
     static Walk keeping(Path folder) {
         return keeping(folder, CLOCK, false, 24, 80);
     }
@@ -144,6 +155,17 @@ final class Walk implements AutoCloseable {
 
     Reaction.Order lastOrder() {
         return lastOrder;
+    }
+
+    /** Where the program was left to. */
+    String left() {
+        return left;
+    }
+
+    /** From now on long work is watched by that, which may stop it. */
+    Walk watchedBy(Progress watching) {
+        progress = watching;
+        return this;
     }
 
     String copied() {
@@ -165,6 +187,16 @@ final class Walk implements AutoCloseable {
         return this;
     }
 
+    /** Tells the screen that asked for work last how that goes. */
+    Walk told(Message message) {
+        return tellUnanswered(new Result(unanswered.getLast().frame(), message));
+    }
+
+    /** The work that is still to be done. */
+    List<Effect> asked() {
+        return unanswered.stream().map(Work::effect).toList();
+    }
+
     /** Does all work that was asked for. */
     void answerAll() {
         Deque<Work> todo = unanswered;
@@ -172,6 +204,13 @@ final class Walk implements AutoCloseable {
             Work work = todo.removeFirst();
             if (work.effect() instanceof Effect.Copy copy) {
                 copied = copy.text();
+                continue;
+            }
+            if (work.effect() instanceof Effect.Leave leave) {
+                left = leave.to();
+                continue;
+            }
+            if (work.effect() instanceof Effect.Stop) {
                 continue;
             }
             for (Message message : answers(work.effect()).stream().toList()) {
@@ -185,7 +224,7 @@ final class Walk implements AutoCloseable {
 
     private Optional<Message> answers(Effect effect) {
         try {
-            return effect instanceof Keep asked ? keep.run(asked) : Optional.of(runner.run(effect));
+            return effect instanceof Keep asked ? keep.run(asked) : Optional.of(runner.run(effect, progress));
         } catch (AppException e) {
             return Optional.of(new Message.Failed(effect, e.sentence()));
         }
