@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import thalweg.fault.AppException;
 import thalweg.service.DemoDatabase;
+import thalweg.service.DraftFolder;
 import thalweg.service.Folders;
 import thalweg.service.LoadPhrases;
 import thalweg.service.ReadSettings;
@@ -21,6 +23,7 @@ import thalweg.tui.lanterna.TerminalOptions;
 import thalweg.tui.runtime.Log;
 import thalweg.tui.runtime.Loop;
 import thalweg.tui.runtime.RunAsk;
+import thalweg.tui.runtime.RunKeep;
 import thalweg.tui.screen.Go;
 import thalweg.tui.screen.Screens;
 import thalweg.tui.shell.Result;
@@ -51,6 +54,19 @@ final class OpenScreen {
      * @throws AppException when the database or the terminal cannot be used
      */
     int run(ScreenArguments arguments) {
+        Left left = until(arguments);
+        return left.to().isPresent() ? until(arguments.toDemo()).code() : left.code();
+    }
+
+    /**
+     * How a screen was left.
+     *
+     * @param code exit code of the program
+     * @param to what begins in its place, if something does
+     */
+    private record Left(int code, Optional<String> to) {}
+
+    private Left until(ScreenArguments arguments) {
         Phrases phrases = LoadPhrases.english();
         Settings settings = ReadSettings.of(arguments.settings(), folders, phrases);
         CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
@@ -61,8 +77,18 @@ final class OpenScreen {
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
             TerminalOptions options = arguments.mouse() ? told : told.withoutMouse();
-            return new Loop(LanternaTerminal.open(options), runner, log).run(shell);
+            RunKeep keep = new RunKeep(drafts(session, log));
+            Loop loop = new Loop(LanternaTerminal.open(options), runner, keep, log);
+            int code = loop.run(shell);
+            return new Left(code, loop.leaving());
         }
+    }
+
+    /** Where what is typed is kept; nowhere where nothing can be changed. */
+    private Optional<DraftFolder> drafts(Session session, Log log) {
+        return session.isReadOnly()
+                ? Optional.empty()
+                : Optional.of(DraftFolder.of(folders.drafts(), session.file(), clock, log::note));
     }
 
     private Session open(ScreenArguments arguments) {

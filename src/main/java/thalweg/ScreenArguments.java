@@ -78,6 +78,11 @@ record ScreenArguments(
         };
     }
 
+    /** The same on the copy of the sample data. */
+    ScreenArguments toDemo() {
+        return new ScreenArguments(Optional.empty(), true, false, false, ascii, mouse, units, settings);
+    }
+
     private static String value(String option, Deque<String> left) {
         if (left.isEmpty()) {
             throw new InputException(option + " needs a value after it; see thalweg --help.");

@@ -159,6 +159,11 @@ public final class ChangeWords {
                 .orElse(type);
     }
 
+    /** What a field of a thing is called. */
+    public String fieldName(String key) {
+        return fields.name(key);
+    }
+
     /** A deed field by field, before and after; empty where there is nothing more to say than its line says. */
     public List<String> details(Deed deed) {
         List<String> lines = new ArrayList<>();

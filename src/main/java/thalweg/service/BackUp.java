@@ -1,11 +1,13 @@
 package thalweg.service;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import thalweg.fault.StoreException;
+import thalweg.progress.Progress;
 
 /** Writes a copy of the whole database, and reads it again before it is called one. */
 public final class BackUp {
@@ -28,7 +30,13 @@ public final class BackUp {
         Path file = session.file().toAbsolutePath();
         String name = String.valueOf(file.getFileName());
         String stem = name.endsWith(".db") ? name.substring(0, name.length() - 3) : name;
-        return file.resolveSibling("backups").resolve(stem + why + "-" + STAMP.format(session.instant()) + ".db");
+        Path backups = file.resolveSibling("backups");
+        String stamped = stem + why + "-" + STAMP.format(session.instant());
+        Path free = backups.resolve(stamped + ".db");
+        for (int number = 2; Files.exists(free); number++) {
+            free = backups.resolve(stamped + "-" + number + ".db");
+        }
+        return free;
     }
 
     /**
@@ -38,7 +46,17 @@ public final class BackUp {
      * @throws StoreException when it cannot be written, or does not read well
      */
     public void to(Path target) {
-        session.backUp(target);
+        to(target, Progress.UNWATCHED);
+    }
+
+    /**
+     * The same.
+     *
+     * @param progress in bytes, about
+     * @throws thalweg.progress.StoppedException when it was stopped; there is no copy then
+     */
+    public void to(Path target, Progress progress) {
+        session.backUp(target, progress);
         try (Session copy = session.beside(target)) {
             List<String> findings = copy.check().fileFindings();
             if (!findings.isEmpty()) {
@@ -58,12 +76,26 @@ public final class BackUp {
         return into(usual());
     }
 
+    /** The same. */
+    public Path toUsual(Progress progress) {
+        return into(usual(), progress);
+    }
+
+    /** A copy before much is changed at once. */
+    public Path before(String what, Progress progress) {
+        return into(named("-before-" + what), progress);
+    }
+
     Path into(Path target) {
+        return into(target, Progress.UNWATCHED);
+    }
+
+    private Path into(Path target, Progress progress) {
         Path folder = target.toAbsolutePath().getParent();
         if (folder != null) {
             Folders.make(folder);
         }
-        to(target);
+        to(target, progress);
         return target;
     }
 }

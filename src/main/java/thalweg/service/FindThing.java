@@ -63,6 +63,15 @@ public final class FindThing {
                 .flatMap(canyon -> Located.in(canyon, uid).map(at -> new InCanyon(canyon, at)));
     }
 
+    /** The canyon around a thing or around what an entry is about, in use or not; empty where nothing is known by that id. */
+    public Optional<Uid> canyonAround(Uid thingOrEntry) {
+        return session.things()
+                .canyonOf(thingOrEntry)
+                .or(() -> session.ledger()
+                        .fact(thingOrEntry)
+                        .flatMap(fact -> session.things().canyonOf(fact.about())));
+    }
+
     private static InCanyon in(CanyonRecord canyon, Uid uid) {
         return new InCanyon(canyon, Located.in(canyon, uid).orElseThrow());
     }

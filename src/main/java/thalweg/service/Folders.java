@@ -12,7 +12,7 @@ import thalweg.fault.StoreException;
  * Where the program keeps things.
  *
  * @param data databases
- * @param state the log
+ * @param state the log, and what was typed and not saved
  * @param cache what can be made again at any time
  * @param config what a person has set
  * @see "XDG Base Directory Specification"
@@ -64,6 +64,11 @@ public record Folders(Path data, Path state, Path cache, Path config) {
     /** The user's own settings, which need not be there. */
     public Path settings() {
         return config.resolve("settings.json");
+    }
+
+    /** What was typed and not saved, of all databases. */
+    public Path drafts() {
+        return state.resolve("drafts");
     }
 
     /** The log. */

@@ -3,6 +3,7 @@ package thalweg.service;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.Known;
 import thalweg.exchange.Parcel;
@@ -12,6 +13,7 @@ import thalweg.json.Findings;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
+import thalweg.progress.Progress;
 import thalweg.storage.Batch;
 
 /** Takes in a file of records: first as a plan that a person sees, then, when accepted, in one transaction. */
@@ -46,27 +48,44 @@ public final class ImportRecords {
 
     /** The same for bytes that are at hand. */
     public Preview preview(String name, byte[] bytes) {
+        return preview(name, bytes, Progress.UNWATCHED);
+    }
+
+    /**
+     * The same.
+     *
+     * @param progress in things that were looked up, of which nobody knows how many there are
+     */
+    public Preview preview(String name, byte[] bytes, Progress progress) {
         Findings findings = new Findings();
         RecordsReader reader = new RecordsReader(session::mint, session.keeper(), session.now(), session.today());
         List<Parcel> canyons = reader.read(name, bytes, findings);
-        ImportPlan plan = ImportPlan.of(canyons, new InDatabase(session), session.keeper(), session.now());
+        ImportPlan plan = ImportPlan.of(
+                canyons, new InDatabase(session, progress, new AtomicLong()), session.keeper(), session.now());
         return new Preview(
                 findings.all().stream().map(finding -> finding.print()).toList(), plan);
     }
 
     /** Writes what the plan says, all of it or nothing. */
     public void accept(ImportPlan plan) {
-        session.ledger().append(new Batch(plan.revisions(), plan.facts(), session.keeper(), session.now()));
+        accept(plan, Progress.UNWATCHED);
     }
 
-    private record InDatabase(Session session) implements Known {
+    /** The same. */
+    public void accept(ImportPlan plan, Progress progress) {
+        session.ledger().append(new Batch(plan.revisions(), plan.facts(), session.keeper(), session.now()), progress);
+    }
+
+    private record InDatabase(Session session, Progress progress, AtomicLong asked) implements Known {
         @Override
         public Optional<Revision> head(Uid thing) {
+            progress.at(asked.incrementAndGet(), 0);
             return session.ledger().head(thing);
         }
 
         @Override
         public boolean says(Fact fact) {
+            progress.at(asked.incrementAndGet(), 0);
             return session.ledger().says(fact);
         }
 

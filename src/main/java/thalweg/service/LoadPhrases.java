@@ -19,7 +19,19 @@ public final class LoadPhrases {
      * say, what stays here.
      */
     static final List<String> FILES = List.of(
-            "words", "profile", "sheet", "rig", "compare", "why", "settings", "screen", "local", "amend", "due");
+            "words",
+            "profile",
+            "sheet",
+            "rig",
+            "compare",
+            "why",
+            "settings",
+            "screen",
+            "draft",
+            "desk",
+            "local",
+            "amend",
+            "due");
 
     private LoadPhrases() {}
 

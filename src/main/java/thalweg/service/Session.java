@@ -1,13 +1,16 @@
 package thalweg.service;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.UUID;
+import java.util.function.Function;
 import thalweg.fault.StoreException;
 import thalweg.ledger.Uid;
+import thalweg.progress.Progress;
 import thalweg.storage.Access;
 import thalweg.storage.BackupFile;
 import thalweg.storage.CanyonStore;
@@ -91,8 +94,21 @@ public final class Session implements AutoCloseable {
         return reading(file, clock, user);
     }
 
-    void backUp(Path target) {
-        database.backUp(target);
+    /**
+     * Does long work beside everything else: on a connection of its own, so that whoever reads or writes here does not
+     * wait for it.
+     */
+    public <T> T aside(Function<Session, T> work) {
+        if (!Files.exists(file())) {
+            return work.apply(this);
+        }
+        try (Session other = isReadOnly() ? reading(file(), clock, user) : writing(file(), clock, user)) {
+            return work.apply(other);
+        }
+    }
+
+    void backUp(Path target, Progress progress) {
+        database.backUp(target, progress);
     }
 
     void replaceBy(BackupFile copy) {

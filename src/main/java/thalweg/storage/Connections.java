@@ -11,7 +11,7 @@ import org.sqlite.SQLiteOpenMode;
 final class Connections {
 
     /** Room for pages in memory [KiB]: lists and rebuilding go back and forth over more than the usual 2 MiB. */
-    private static final int CACHE_KIB = 65_536;
+    static final int CACHE_KIB = 65_536;
 
     private Connections() {}
 

@@ -7,6 +7,8 @@ import java.sql.SQLException;
 import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteErrorCode;
 import thalweg.fault.StoreException;
+import thalweg.progress.Progress;
+import thalweg.progress.StoppedException;
 
 /**
  * An open database. One connection, used by one thread at a time; every change is one transaction that happens whole or
@@ -16,6 +18,9 @@ public final class Database implements AutoCloseable {
 
     /** "Thlw" in ASCII: tells our files from other SQLite files. */
     static final int APPLICATION_ID = 0x54686C77;
+
+    /** Room for pages in memory while a copy is written [KiB]. */
+    private static final int COPYING_KIB = 1_024;
 
     /** As everybody has it. */
     private static final Setup USUAL = new Setup(Migrations.OURS, 5_000);
@@ -165,20 +170,47 @@ public final class Database implements AutoCloseable {
      * @throws StoreException when the copy cannot be written
      */
     public synchronized void backUp(Path target) {
+        backUp(target, Progress.UNWATCHED);
+    }
+
+    /**
+     * The same.
+     *
+     * @param progress in bytes, about
+     * @throws thalweg.progress.StoppedException when it was stopped; there is no copy then
+     */
+    public synchronized void backUp(Path target, Progress progress) {
         if (Files.exists(target)) {
             throw new StoreException(target + " is there already; move it away before the database is copied there.");
         }
         DatabaseFile.create(target);
-        try {
-            sql.run("vacuum into ?", target.toAbsolutePath().toString());
+        try (Watched watched = Watched.copying(connection, target, bytes(), progress)) {
+            try {
+                // With much room in memory nothing of the copy would be in its file before the end.
+                sql.run("pragma cache_size = " + -COPYING_KIB);
+                sql.run("vacuum into ?", target.toAbsolutePath().toString());
+            } catch (SQLException e) {
+                watched.stopped().ifPresent(stopped -> {
+                    throw stopped;
+                });
+                throw e;
+            } finally {
+                sql.run("pragma cache_size = " + -Connections.CACHE_KIB);
+            }
             DatabaseFile.settle(target);
         } catch (SQLException e) {
             DatabaseFile.discard(target, e);
             throw SqlFailures.explain(target, e);
-        } catch (StoreException e) {
+        } catch (StoreException | StoppedException e) {
             DatabaseFile.discard(target, e);
             throw e;
         }
+    }
+
+    /** How large the database is [bytes]. */
+    private long bytes() throws SQLException {
+        return sql.one("pragma page_count", row -> row.getLong(1)).orElse(0L)
+                * sql.one("pragma page_size", row -> row.getLong(1)).orElse(0L);
     }
 
     /**

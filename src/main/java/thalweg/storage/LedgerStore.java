@@ -16,6 +16,7 @@ import thalweg.ledger.Hash;
 import thalweg.ledger.LedgerText;
 import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
+import thalweg.progress.Progress;
 
 /** The ledger in the database: it is only ever added to, and what is shown follows in the same transaction. */
 public final class LedgerStore {
@@ -106,7 +107,19 @@ public final class LedgerStore {
      */
     public void append(Batch batch, Change.Kind kind, Optional<Long> undoes) {
         if (!batch.isEmpty()) {
-            database.write(sql -> append(sql, batch, kind, undoes));
+            database.write(sql -> append(sql, batch, kind, undoes, Progress.UNWATCHED));
+        }
+    }
+
+    /**
+     * The same for much at once.
+     *
+     * @param progress in revisions and facts
+     * @throws thalweg.progress.StoppedException when it was stopped; nothing was added then
+     */
+    public void append(Batch batch, Progress progress) {
+        if (!batch.isEmpty()) {
+            database.write(sql -> append(sql, batch, Change.Kind.DONE, Optional.empty(), progress));
         }
     }
 
@@ -120,26 +133,32 @@ public final class LedgerStore {
             if (LocalStore.lastSheetNumber(sql) >= number) {
                 throw new ChangedMeanwhileException("The number " + number + " was given to another sheet meanwhile.");
             }
-            return append(sql, batch, Change.Kind.DONE, Optional.empty());
+            return append(sql, batch, Change.Kind.DONE, Optional.empty(), Progress.UNWATCHED);
         });
     }
 
-    private static Batch append(Sql sql, Batch batch, Change.Kind kind, Optional<Long> undoes) throws SQLException {
+    private static Batch append(Sql sql, Batch batch, Change.Kind kind, Optional<Long> undoes, Progress progress)
+            throws SQLException {
         Derived derived = new Derived(sql);
+        long all = batch.revisions().size() + batch.facts().size();
+        long done = 0;
         List<Long> revisions = new ArrayList<>();
         List<Long> facts = new ArrayList<>();
         for (Revision revision : batch.revisions()) {
+            progress.at(done++, all);
             refuseStale(sql, revision);
             revisions.add(insert(sql, revision));
             derived.show(revision);
         }
         for (Fact fact : batch.facts()) {
+            progress.at(done++, all);
             OptionalLong key = insert(sql, fact);
             if (key.isPresent()) {
                 facts.add(key.getAsLong());
                 derived.show(fact);
             }
         }
+        progress.at(all, all);
         Set<Long> canyons = derived.finish();
         if (!revisions.isEmpty() || !facts.isEmpty()) {
             ChangeStore.keep(

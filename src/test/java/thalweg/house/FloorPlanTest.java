@@ -17,6 +17,7 @@ class FloorPlanTest {
      */
     private static final String TABLE = """
             fault         | pure |                                                                              |
+            progress      | pure | fault                                                                        |
             units         | pure | fault                                                                        |
             text          | pure | fault                                                                        |
             json          | pure | fault text                                                                   | com.fasterxml.jackson
@@ -25,6 +26,7 @@ class FloorPlanTest {
             rig           | pure | fault units drawing                                                          | org.hipparchus
             settings      | pure | fault units text json rig                                                    |
             ledger        | pure | fault text json                                                              |
+            draft         | pure | units rig ledger                                                             |
             route         | pure | fault units text place ledger                                                |
             logbook       | pure | fault units text place rig ledger route                                      |
             body          | pure | fault units text json place rig ledger route logbook                         |
@@ -40,13 +42,13 @@ class FloorPlanTest {
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
-            storage       |      | fault units text json place rig ledger route logbook body                    | java.sql org.sqlite
+            storage       |      | fault progress units text json place rig ledger route logbook body           | java.sql org.sqlite
             service       |      | above                                                                        |
-            tui.core      | pure | units text settings                                                          |
+            tui.core      | pure | units text settings draft                                                    |
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
-            tui.shell     | pure | units text tui.core tui.widget tui.screen                                    |
-            tui.runtime   |      | fault units text ledger logbook due amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
+            tui.runtime   |      | fault progress units text ledger draft logbook due amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

@@ -177,14 +177,25 @@ public final class RigFile {
 
     /** The rig as the text of a file: what was assumed is left out, so that it reads back as assumed. */
     public static String write(RigInput input) {
-        RigDraft draft = RigDraft.of(input);
+        return JsonText.indented(write(RigDraft.of(input)));
+    }
+
+    /** A rig that need not be one that can be computed. */
+    public static Json.Fields write(RigDraft draft) {
         FieldWriter file = Json.fields().put("name", draft.name());
         file.put(
                 "points",
                 new Json.Items(draft.points().stream().map(RigFile::point).toList()));
         file.put(LOAD, load(draft));
         file.put(RIG, setup(draft.rig()));
-        return JsonText.indented(file.done());
+        return file.done();
+    }
+
+    /** The same read back; empty where it is none. */
+    public static Optional<RigDraft> draft(Json.Fields written) {
+        Findings findings = new Findings();
+        RigDraft draft = draft(FieldReader.of(written, findings));
+        return findings.none() ? Optional.of(draft) : Optional.empty();
     }
 
     private static Json point(PointDraft point) {

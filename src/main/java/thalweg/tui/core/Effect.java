@@ -5,4 +5,14 @@ public interface Effect {
 
     /** Puts a text on the clipboard of the person's terminal. */
     record Copy(String text) implements Effect {}
+
+    /** Stops the work that this screen asked for, as far as it can be stopped; the work then fails and says so. */
+    record Stop() implements Effect {}
+
+    /**
+     * Leaves this interface, for another to begin in its place.
+     *
+     * @param to the word for that
+     */
+    record Leave(String to) implements Effect {}
 }

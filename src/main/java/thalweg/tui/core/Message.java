@@ -21,6 +21,14 @@ public interface Message {
     /** The screen is on top again; what it shows may have changed meanwhile. */
     record Returned() implements Message {}
 
+    /**
+     * Work that the screen asked for goes on.
+     *
+     * @param done steps, 0 or more
+     * @param all steps there are, or 0 where that is not known
+     */
+    record Progressed(Effect effect, long done, long all) implements Message {}
+
     /** Work that the screen asked for came to nothing, and why. */
     record Failed(Effect effect, String sentence) implements Message {}
 }

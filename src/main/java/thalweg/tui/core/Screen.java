@@ -1,6 +1,8 @@
 package thalweg.tui.core;
 
 import java.util.List;
+import java.util.Optional;
+import thalweg.draft.Draft;
 
 /** One screen of the interface: an immutable value. */
 public interface Screen {
@@ -25,6 +27,11 @@ public interface Screen {
     /** Whether it has not got its content yet, so that what its keys do cannot be told. */
     default boolean waiting() {
         return false;
+    }
+
+    /** What was entered and is not saved, so that it is kept whatever happens; the same for the same state. */
+    default Optional<Draft> draft(Surroundings around) {
+        return Optional.empty();
     }
 
     /** Whether something was entered that leaving would lose. */

@@ -1,5 +1,6 @@
 package thalweg.tui.runtime;
 
+import thalweg.progress.Progress;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 
@@ -15,4 +16,13 @@ public interface EffectRunner {
      * @throws thalweg.fault.AppException when it came to nothing; the screen is told the sentence
      */
     Message run(Effect effect);
+
+    /**
+     * The same, telling how far it is where it takes long.
+     *
+     * @throws thalweg.progress.StoppedException when it was stopped
+     */
+    default Message run(Effect effect, Progress progress) {
+        return run(effect);
+    }
 }

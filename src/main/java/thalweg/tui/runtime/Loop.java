@@ -2,12 +2,16 @@ package thalweg.tui.runtime;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import thalweg.fault.AppException;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
+import thalweg.tui.screen.Keep;
 import thalweg.tui.shell.Reaction;
 import thalweg.tui.shell.Resized;
 import thalweg.tui.shell.Result;
@@ -35,6 +39,12 @@ public final class Loop {
     /** Time for work in flight when the program ends [ms]. */
     private static final long PATIENCE = 2000;
 
+    /** Time for answers that have come when a signal ends the program [ms]. */
+    private static final long SETTLING = 300;
+
+    /** All that came before was handled. */
+    private record Settled(CountDownLatch latch) implements Message {}
+
     /** The terminal may have another size. */
     private record SizeInDoubt() implements Message {}
 
@@ -47,17 +57,27 @@ public final class Loop {
     private final TerminalPort terminal;
     private final Log log;
     private final Workers workers;
+    private final DraftKeeper drafts;
     private final BlockingQueue<Message> queue = new LinkedBlockingQueue<>();
     private final AtomicBoolean sizeInDoubt = new AtomicBoolean();
 
+    private Optional<Shell> last = Optional.empty();
+    private volatile boolean looping = true;
+    private Optional<String> leaving = Optional.empty();
     private boolean going = true;
     private boolean whole = true;
 
-    /** A loop that can run once. */
+    /** A loop that can run once and keeps no drafts. */
     public Loop(TerminalPort terminal, EffectRunner runner, Log log) {
+        this(terminal, runner, new RunKeep(Optional.empty()), log);
+    }
+
+    /** A loop that can run once. */
+    public Loop(TerminalPort terminal, EffectRunner runner, RunKeep keep, Log log) {
         this.terminal = terminal;
         this.log = log;
         this.workers = new Workers(runner, log, queue::add);
+        this.drafts = new DraftKeeper(keep, log, queue::add);
     }
 
     /**
@@ -68,7 +88,7 @@ public final class Loop {
      *     the reason was printed
      */
     public int run(Shell first) {
-        Ending ending = new Ending(terminal, () -> workers.finish(PATIENCE));
+        Ending ending = new Ending(terminal, this::finish);
         ending.guard();
         Log.Capture printing = log.capture();
         int code = DONE;
@@ -85,6 +105,7 @@ public final class Loop {
             code = MISTAKE;
             reason = "Thalweg ended because of a mistake in the program; " + log.failure("In the interface", e);
         } finally {
+            looping = false;
             terminal.close();
             printing.close();
             ending.end();
@@ -93,6 +114,51 @@ public final class Loop {
             System.err.println(reason);
         }
         return code;
+    }
+
+    /** Waits for work in flight, lets the screens know what came of it, and keeps what is not saved then. */
+    private boolean finish() {
+        boolean whole = workers.finish(PATIENCE);
+        if (looping) {
+            letSettle();
+        } else {
+            settle();
+        }
+        drafts.finish(PATIENCE);
+        return whole;
+    }
+
+    /** Has the loop handle what has come, for as long as it is given when a signal ends the program. */
+    private void letSettle() {
+        CountDownLatch latch = new CountDownLatch(1);
+        queue.add(new Settled(latch));
+        try {
+            latch.await(SETTLING, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** What was saved last must not come back as a draft, though nobody sees the answer any more. */
+    private void settle() {
+        try {
+            for (Message message : queue) {
+                if (message instanceof Result && last.isPresent()) {
+                    Reaction reaction = last.get().update(message);
+                    keep(reaction.shell());
+                    reaction.work().stream()
+                            .filter(work -> work.effect() instanceof Keep.Drop)
+                            .forEach(this::start);
+                }
+            }
+        } catch (RuntimeException | Error e) {
+            log.failure("After the end", e);
+        }
+    }
+
+    /** What is to begin in the place of this interface, once it has run; empty where it just ended. */
+    public Optional<String> leaving() {
+        return leaving;
     }
 
     private void begin(Shell first) {
@@ -148,6 +214,10 @@ public final class Loop {
         if (message instanceof ReadingBroke broke) {
             throw new IllegalStateException("reading the terminal failed", broke.cause());
         }
+        if (message instanceof Settled settled) {
+            settled.latch().countDown();
+            return shell;
+        }
         if (message instanceof SizeInDoubt) {
             return resized(shell);
         }
@@ -168,7 +238,14 @@ public final class Loop {
         return follow(shell.update(new Resized(size.rows(), size.columns())));
     }
 
+    private void keep(Shell shell) {
+        last = Optional.of(shell);
+        drafts.after(shell);
+    }
+
+    /** The new state is known to the keeper of drafts before its work begins: what is dropped is not in it any more. */
     private Shell follow(Reaction reaction) {
+        keep(reaction.shell());
         reaction.work().forEach(this::start);
         return switch (reaction.order()) {
             case NONE -> reaction.shell();
@@ -191,6 +268,13 @@ public final class Loop {
     private void start(Work work) {
         if (work.effect() instanceof Effect.Copy copy) {
             copy(work.frame(), copy);
+        } else if (work.effect() instanceof Effect.Stop) {
+            workers.stop(work.frame());
+        } else if (work.effect() instanceof Effect.Leave leave) {
+            leaving = Optional.of(leave.to());
+            going = false;
+        } else if (work.effect() instanceof Keep asked) {
+            drafts.start(work.frame(), asked);
         } else {
             workers.start(work);
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.progress.Progress;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
@@ -48,6 +49,11 @@ public final class RunAsk implements EffectRunner {
     }
 
     @Override
+    public Message run(Effect effect, Progress progress) {
+        return new RunLong(session, progress).answer(effect).orElseGet(() -> run(effect));
+    }
+
+    @Override
     public Message run(Effect effect) {
         if (effect instanceof Amend amend) {
             return new RunAmend(session).run(amend);
@@ -57,13 +63,9 @@ public final class RunAsk implements EffectRunner {
             return found.get();
         }
         if (effect instanceof Ask.LoadCanyon load) {
-            return new FindRecord(session)
-                    .byId(load.canyon())
-                    .<Message>map(canyon -> new Told.CanyonLoaded(
-                            canyon,
-                            new FindRecord(session).local(load.canyon()),
-                            AnalyzeRig.kept(canyon),
-                            session.mint()))
+            return new RunFinding(session)
+                    .loaded(load.canyon())
+                    .<Message>map(loaded -> loaded)
                     .orElseGet(() -> new Told.CanyonGone(load.canyon()));
         }
         if (effect instanceof Ask.LoadTrips load) {

@@ -1,16 +1,23 @@
 package thalweg.tui.runtime;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.DraftKey;
 import thalweg.due.FoundDue;
 import thalweg.fault.InputException;
+import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
+import thalweg.progress.Progress;
+import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
 import thalweg.service.FindParts;
 import thalweg.service.FindRecord;
+import thalweg.service.FindThing;
 import thalweg.service.ListCanyons;
 import thalweg.service.ListDue;
 import thalweg.service.Session;
@@ -27,9 +34,18 @@ final class RunFinding {
     private static final int MOST_PARTS = 500;
 
     private final Session session;
+    private final Progress progress;
 
     RunFinding(Session session) {
+        this(session, Progress.UNWATCHED);
+    }
+
+    /**
+     * @param progress of what is written to a file
+     */
+    RunFinding(Session session, Progress progress) {
         this.session = session;
+        this.progress = progress;
     }
 
     /** The answer, if this is such work. */
@@ -50,6 +66,9 @@ final class RunFinding {
             String csv = ListDue.csv(due(write.due()).parts(), session.today());
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
+        if (effect instanceof Ask.FindSurrounding find) {
+            return Optional.of(surrounded(find.key()));
+        }
         if (effect instanceof Ask.WriteCanyons write) {
             return Optional.of(written(write.target(), records(write), write.overwrite()));
         }
@@ -68,12 +87,28 @@ final class RunFinding {
                 .orElseGet(() -> list.within(finding, CanyonFilter.NONE, find.days()));
     }
 
+    private Told surrounded(DraftKey key) {
+        Optional<Told.CanyonLoaded> canyon =
+                key.about().flatMap(new FindThing(session)::canyonAround).flatMap(this::loaded);
+        return new Told.Surrounded(key, canyon, session.mint());
+    }
+
+    /** The canyon of that id, if it is in use, with what goes with it. */
+    Optional<Told.CanyonLoaded> loaded(Uid canyon) {
+        FindRecord find = new FindRecord(session);
+        return find.byId(canyon)
+                .map(record ->
+                        new Told.CanyonLoaded(record, find.local(canyon), AnalyzeRig.kept(record), session.mint()));
+    }
+
     private String records(Ask.WriteCanyons write) {
         FindRecord find = new FindRecord(session);
-        List<CanyonRecord> canyons = new ListCanyons(session)
-                .found(write.finding()).rows().stream()
-                        .flatMap(row -> find.byId(row.uid()).stream())
-                        .toList();
+        List<CanyonRow> rows = new ListCanyons(session).found(write.finding()).rows();
+        List<CanyonRecord> canyons = new ArrayList<>();
+        for (CanyonRow row : rows) {
+            progress.at(canyons.size(), rows.size());
+            find.byId(row.uid()).ifPresent(canyons::add);
+        }
         if (canyons.isEmpty()) {
             throw new InputException("No canyon is found any more; nothing was written.");
         }

@@ -1,5 +1,7 @@
 package thalweg.tui.runtime;
 
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
@@ -17,6 +19,7 @@ final class Workers {
     /** So that a long computation does not keep a search waiting. */
     private static final int THREADS = 2;
 
+    private final Set<Course> courses = ConcurrentHashMap.newKeySet();
     private final AtomicInteger started = new AtomicInteger();
     private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::thread);
     private final EffectRunner runner;
@@ -51,14 +54,26 @@ final class Workers {
 
     /** Whatever is thrown ends here: a worker's failure must neither end the program nor pass unseen. */
     private Message outcome(Work work) {
+        Course course = new Course(
+                work.frame(),
+                (done, all) ->
+                        this.done.accept(new Result(work.frame(), new Message.Progressed(work.effect(), done, all))));
+        courses.add(course);
         try {
-            return runner.run(work.effect());
+            return runner.run(work.effect(), course);
         } catch (AppException e) {
             return new Message.Failed(work.effect(), e.sentence());
         } catch (RuntimeException | Error e) {
             String where = log.failure("While doing " + work.effect().getClass().getSimpleName(), e);
             return new Message.Failed(work.effect(), "This did not work because of a mistake in the program; " + where);
+        } finally {
+            courses.remove(course);
         }
+    }
+
+    /** Stops what a screen asked for. */
+    void stop(long frame) {
+        courses.stream().filter(course -> course.isFor(frame)).forEach(Course::stop);
     }
 
     /**

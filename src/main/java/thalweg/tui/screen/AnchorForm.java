@@ -2,6 +2,8 @@ package thalweg.tui.screen;
 
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.route.Anchor;
 import thalweg.route.AnchorRole;
 import thalweg.tui.core.Surroundings;
@@ -17,6 +19,11 @@ record AnchorForm(Go.EditAnchor go) implements FormTask {
     @Override
     public String title(Surroundings around) {
         return around.say(go.anchor().isPresent() ? "form.anchor.edit" : "form.anchor.new");
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.ANCHOR, go.anchor().map(Anchor::uid), go.station()));
     }
 
     @Override

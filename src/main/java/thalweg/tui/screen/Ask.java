@@ -3,6 +3,8 @@ package thalweg.tui.screen;
 import java.util.List;
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
+import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
@@ -49,6 +51,18 @@ public sealed interface Ask extends Effect {
 
     /** A canyon with everything in it; answered by {@link Told.CanyonLoaded}. */
     record LoadCanyon(Uid canyon) implements Ask {}
+
+    /** A file of records to look into; answered by {@link Told.RecordsRead}. */
+    record ReadRecords(String path) implements Ask {}
+
+    /** What a file of records would change, to be taken in; answered by {@link Told.TakenIn}. */
+    record TakeIn(ImportPlan plan) implements Ask {}
+
+    /** A copy of the whole database, beside it; answered by {@link Told.BackedUp}. */
+    record BackUp() implements Ask {}
+
+    /** What is around that which a draft is about; answered by {@link Told.Surrounded}. */
+    record FindSurrounding(DraftKey key) implements Ask {}
 
     /** A thing that was not there; answered by {@link Told.Saved}. */
     record SaveNew(ThingBody thing) implements Ask {}

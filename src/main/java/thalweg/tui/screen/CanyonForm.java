@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.ledger.Uid;
 import thalweg.place.Position;
 import thalweg.place.PositionText;
@@ -44,6 +46,14 @@ record CanyonForm(Uid uid, Optional<Canyon> before) implements FormTask {
     public String title(Surroundings around) {
         return before.map(canyon -> around.say("form.canyon.edit", canyon.name()))
                 .orElseGet(() -> around.say("form.canyon.new"));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(
+                before.isPresent()
+                        ? DraftKey.of(DraftKind.CANYON, uid)
+                        : new DraftKey(DraftKind.CANYON, true, Optional.empty()));
     }
 
     @Override

@@ -145,6 +145,8 @@ record CanyonsScreen(
                         around.say("key.reload"),
                         () -> Step.stay(this).doing(find()))
                 .quiet());
+        bindings.addAll(
+                DeskKeys.of(this, found.filter(answer -> answer.all() == 0).isPresent(), around));
         bindings.addAll(moves(around));
         return bindings;
     }
@@ -267,8 +269,14 @@ record CanyonsScreen(
 
     @Override
     public Step update(Message message, Surroundings around) {
-        if (message instanceof Message.Opened || message instanceof Message.Returned) {
+        if (message instanceof Message.Opened) {
+            return Step.stay(this).doing(find()).doing(new Keep.ListAll());
+        }
+        if (message instanceof Message.Returned) {
             return Step.stay(this).doing(find());
+        }
+        if (message instanceof Told.DraftsListed listed) {
+            return DeskKeys.waiting(this, listed, around);
         }
         if (message instanceof Told.CanyonsFound answer) {
             return answer.finding().equals(finding()) ? foundThose(answer) : Step.stay(this);

@@ -109,8 +109,10 @@ record CanyonsView(CanyonsScreen screen, Surroundings around) {
 
     private List<Paragraph> nothing() {
         if (screen.found().orElseThrow().all() == 0) {
-            return Stream.of("empty.1", "empty.2", "empty.3", "empty.4")
-                    .flatMap(key -> Stream.of(Paragraph.of(around.say("canyons." + key)), Paragraph.gap()))
+            Stream<String> lines = around.readOnly()
+                    ? Stream.of("empty.read_only", "empty.demo")
+                    : Stream.of("empty.1", "empty.2", "empty.3", "empty.demo");
+            return lines.flatMap(key -> Stream.of(Paragraph.of(around.say("canyons." + key)), Paragraph.gap()))
                     .collect(Collectors.toList());
         }
         List<Paragraph> text = new ArrayList<>();

@@ -3,8 +3,12 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.Draft;
+import thalweg.draft.DraftKey;
+import thalweg.draft.KeptDraft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
+import thalweg.tui.core.Effect;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
@@ -21,8 +25,13 @@ import thalweg.tui.widget.Paragraph;
  * @param first as it opened; empty until then
  * @param form as it is now
  * @param state how far it is
+ * @param recovery what came of a draft that was kept of it
  */
-record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, State state) implements Screen {
+record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, State state, Recovery recovery)
+        implements Screen {
+
+    /** Not beside the key that saves: a slip must not throw away what it was meant to keep. */
+    private static final Key DROP_DRAFT = Key.ctrl('r');
 
     /** How far a form is. */
     enum State {
@@ -33,7 +42,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
 
     /** A form that has not opened yet. */
     static FormScreen of(FormTask task) {
-        return new FormScreen(task, Optional.empty(), Optional.empty(), State.EDITING);
+        return new FormScreen(task, Optional.empty(), Optional.empty(), State.EDITING, Recovery.NONE);
     }
 
     @Override
@@ -47,6 +56,19 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     }
 
     @Override
+    public boolean waiting() {
+        return recovery.looking();
+    }
+
+    @Override
+    public Optional<Draft> draft(Surroundings around) {
+        return task.draft()
+                .filter(key -> unsaved() && !around.readOnly())
+                .map(key ->
+                        KeptForm.draft(key, task.draftTitle(around), first.orElseThrow(), form.orElseThrow(), around));
+    }
+
+    @Override
     public boolean unsaved() {
         return state != State.DONE && form.map(Form::touched).orElse(false);
     }
@@ -54,15 +76,25 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     @Override
     public List<Binding> bindings(Surroundings around) {
         List<Binding> bindings = new ArrayList<>();
-        boolean busy = state == State.SENDING || form.isEmpty();
+        boolean busy = state == State.SENDING || form.isEmpty() || recovery.looking();
         bindings.add(Binding.of(Key.ctrl('s'), task.send(around), () -> send(around))
                 .or(Key.of(Key.Named.F2))
                 .unless(busy, around.say("form.sending")));
-        bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        bindings.add(
+                state == State.SENDING && task.stoppable()
+                        ? Binding.of(
+                                Key.Named.ESCAPE,
+                                around.say("key.stop"),
+                                () -> Step.stay(this).doing(new Effect.Stop()))
+                        : Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        if (recovery.offers()) {
+            String label = around.say(recovery.dropped().isPresent() ? "key.draft_back" : "key.drop_draft");
+            bindings.add(Binding.of(DROP_DRAFT, label, () -> turned(around)).unless(busy, around.say("form.sending")));
+        }
         bindings.add(Binding.of(Key.Named.TAB, around.say("key.next_field"), () -> moved(1))
-                .unless(form.isEmpty(), around.say("loading")));
+                .unless(form.isEmpty() || recovery.looking(), around.say("loading")));
         bindings.add(Binding.of(Key.shift(Key.Named.TAB), around.say("key.previous_field"), () -> moved(-1))
-                .unless(form.isEmpty(), around.say("loading"))
+                .unless(form.isEmpty() || recovery.looking(), around.say("loading"))
                 .quiet());
         return bindings;
     }
@@ -72,11 +104,44 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     }
 
     private FormScreen with(Form changed) {
-        return new FormScreen(task, first, Optional.of(changed), state);
+        return new FormScreen(task, first, Optional.of(changed), state, recovery);
     }
 
     private FormScreen in(State next) {
-        return new FormScreen(task, first, form, next);
+        return new FormScreen(task, first, form, next, recovery);
+    }
+
+    /** Throws the draft away, with all that was entered since, or brings all of that back. */
+    private Step turned(Surroundings around) {
+        Optional<Form> back = recovery.dropped();
+        Form next = back.orElse(first.orElseThrow());
+        Recovery after = recovery.with(back.isPresent() ? Optional.empty() : form);
+        FormScreen turned = new FormScreen(task, first, Optional.of(next), state, after);
+        return back.isPresent() ? Step.stay(turned) : turned.dropping(Step.stay(turned));
+    }
+
+    /** The same step, which leaves no draft behind. */
+    private Step dropping(Step step) {
+        return task.draft().map(Keep.Drop::new).<Step>map(step::doing).orElse(step);
+    }
+
+    private Step opened(Surroundings around) {
+        Form opened = task.form(around);
+        Optional<DraftKey> key = task.draft().filter(known -> !around.readOnly());
+        Recovery looking = key.isPresent() ? Recovery.LOOKING : Recovery.NONE;
+        Step step = Step.stay(new FormScreen(task, Optional.of(opened), Optional.of(opened), State.EDITING, looking));
+        return key.<Effect>map(Keep.Find::new).map(step::doing).orElse(step);
+    }
+
+    private Step found(Optional<KeptDraft> draft, Surroundings around) {
+        Form opened = first.orElseThrow();
+        if (draft.isEmpty()) {
+            return Step.stay(new FormScreen(task, first, form, state, Recovery.NONE));
+        }
+        Form then = task.form(around.with(draft.get().draft().units()));
+        KeptForm.Refilled refilled = KeptForm.refilled(opened, then, draft.get().draft(), around);
+        return Step.stay(
+                new FormScreen(task, first, Optional.of(refilled.form()), state, Recovery.of(draft.get(), refilled)));
     }
 
     private Step send(Surroundings around) {
@@ -95,28 +160,33 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     @Override
     public Step update(Message message, Surroundings around) {
         if (message instanceof Message.Opened) {
-            Form opened = task.form(around);
-            return Step.stay(new FormScreen(task, Optional.of(opened), Optional.of(opened), State.EDITING));
+            return opened(around);
+        }
+        if (message instanceof Told.DraftFound found) {
+            return recovery.looking() ? found(found.draft(), around) : Step.stay(this);
         }
         Optional<FormTask.Onward> onward = onward(message, around);
         if (onward.isPresent()) {
             return onward.get().done()
-                    ? Step.replace(in(State.DONE), onward.get().go())
+                    ? dropping(Step.replace(in(State.DONE), onward.get().go()))
                     : Step.open(in(State.EDITING), onward.get().go());
         }
         if (message instanceof Told.Saved saved) {
-            return Step.back(in(State.DONE)).saying(said(saved.remarks(), around));
+            return dropping(Step.back(in(State.DONE)).saying(said(saved.remarks(), around)));
         }
         if (message instanceof Told.SheetWritten written) {
             String sentence = written.number()
                     .map(number -> around.say("sheet_form.given", written.target(), number))
                     .orElse(around.say("sheet_form.written", written.target()));
-            return Step.back(in(State.DONE)).saying(sentence);
+            return dropping(Step.back(in(State.DONE)).saying(sentence));
+        }
+        if (message instanceof Message.Progressed progressed) {
+            return Step.stay(this).saying(LongWork.line(progressed, around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(in(State.EDITING)).refusing(failed.sentence());
         }
-        if (form.isEmpty() || state == State.SENDING) {
+        if (form.isEmpty() || state == State.SENDING || recovery.looking()) {
             return Step.stay(this);
         }
         if (message instanceof Message.KeyPressed pressed) {
@@ -149,7 +219,8 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     @Override
     public void draw(Canvas canvas, Surroundings around) {
         Canvas room = canvas.part(0, 1, canvas.rows(), canvas.columns() - 2);
-        List<Paragraph> intro = task.intro(around);
+        List<Paragraph> intro = new ArrayList<>(recovery.lines(DROP_DRAFT.print(), around));
+        intro.addAll(task.intro(around));
         int height = intro.isEmpty() ? 0 : Math.min(Paragraph.height(intro, room.columns()), room.rows() / 2);
         Paragraph.draw(room.part(0, 0, height, room.columns()), intro, 0, around);
         int top = height == 0 ? 0 : height + 1;

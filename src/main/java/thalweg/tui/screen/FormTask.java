@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.DraftKey;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -18,8 +19,23 @@ interface FormTask {
         return List.of();
     }
 
+    /** Under what its entries are kept until they are saved; empty for a form of which nothing is kept. */
+    default Optional<DraftKey> draft() {
+        return Optional.empty();
+    }
+
+    /** What tells its draft from others: its title, where that says enough. */
+    default String draftTitle(Surroundings around) {
+        return title(around);
+    }
+
     /** The form as it opens. */
     Form form(Surroundings around);
+
+    /** Whether the work may take long, so that Esc stops it. */
+    default boolean stoppable() {
+        return false;
+    }
 
     /** The work to be done with it, when no field has a fault. */
     Effect ask(Filled filled, Surroundings around);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.amend.Contents;
 import thalweg.body.ThingBody;
+import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
@@ -34,6 +35,18 @@ public sealed interface Go extends Destination {
 
     /** All canyons. */
     record Canyons() implements Go {}
+
+    /** A file of records to name. */
+    record ReadRecords() implements Go {}
+
+    /** What a file of records would change, to take in or to leave. */
+    record TakeIn(String file, ImportPlan plan) implements Go {}
+
+    /** A copy of the whole database to write. */
+    record BackUp() implements Go {}
+
+    /** The drafts that wait. */
+    record Drafts() implements Go {}
 
     /** Parts of all canyons, to search among. */
     record Parts() implements Go {}
@@ -132,8 +145,20 @@ public sealed interface Go extends Destination {
     /** A rigging note to write. */
     record WriteNote(Uid station, String stationName) implements Go {}
 
-    /** The rig of an anchor; from an analysis that was kept, if there is one to begin with. */
-    record Rig(StationRecord station, AnchorRecord anchor, Optional<RigInput> kept) implements Go {}
+    /**
+     * The rig of an anchor.
+     *
+     * @param kept the analysis that was kept and is begun with, if there is one
+     * @param analysis its name
+     */
+    record Rig(StationRecord station, AnchorRecord anchor, Optional<RigInput> kept, Optional<Uid> analysis)
+            implements Go {
+
+        /** The rig of the points as they are entered. */
+        public Rig(StationRecord station, AnchorRecord anchor) {
+            this(station, anchor, Optional.empty(), Optional.empty());
+        }
+    }
 
     /** The points of a rig in every layout; stated says whether somebody stated load and material. */
     record Compare(RigInput input, boolean stated) implements Go {}

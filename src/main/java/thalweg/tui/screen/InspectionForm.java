@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.Photo;
@@ -28,6 +30,11 @@ record InspectionForm(Go.CorrectInspection go) implements FormTask {
     @Override
     public String title(Surroundings around) {
         return around.say("form.inspection.correct", go.part().part().label());
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.INSPECTION, go.wrong().uid()));
     }
 
     @Override

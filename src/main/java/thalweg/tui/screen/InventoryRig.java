@@ -30,8 +30,9 @@ import thalweg.units.Force;
  * @param draft the rig to start from; empty where no point can be used
  * @param remarks what must be known before its figures: points that are left out, and points whose condition is not sound
  * @param before what it was before the last step; empty where none was made
+ * @param kept whether it is kept with its station as it is
  */
-record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Before> before) {
+record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Before> before, boolean kept) {
 
     /** A person with gear, to begin with; the screen says that nobody stated it [kg]. */
     static final double FIRST_MASS_KILOGRAMS = 100;
@@ -40,6 +41,31 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
 
     InventoryRig {
         remarks = List.copyOf(remarks);
+    }
+
+    /** The points as they are entered, from which no step was made yet. */
+    InventoryRig(Optional<RigDraft> draft, List<String> remarks) {
+        this(draft, remarks, Optional.empty(), false);
+    }
+
+    /** The same once it is kept with its station. */
+    InventoryRig asKept() {
+        return new InventoryRig(draft, remarks, before, true);
+    }
+
+    /** The same with a line more that must be known first. */
+    InventoryRig remarking(String line) {
+        return new InventoryRig(
+                draft, Stream.concat(Stream.of(line), remarks.stream()).toList(), before, kept);
+    }
+
+    /** What all the steps began with. */
+    InventoryRig entered() {
+        InventoryRig entered = this;
+        while (entered.before.isPresent()) {
+            entered = entered.before.get().rig();
+        }
+        return entered;
     }
 
     /**
@@ -52,7 +78,7 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
 
     /** Another rig of the same points, which remembers this one. */
     InventoryRig changed(RigDraft to, Set<StartValue> starts) {
-        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, starts)));
+        return new InventoryRig(Optional.of(to), remarks, Optional.of(new Before(this, starts)), false);
     }
 
     /** The remarks, and which points are tried otherwise than they are entered. */
@@ -66,11 +92,7 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
 
     /** The points whose place or strength is another than what is entered for their parts. */
     private List<String> tried() {
-        InventoryRig entered = this;
-        while (entered.before.isPresent()) {
-            entered = entered.before.get().rig();
-        }
-        List<PointDraft> known = entered.draft.map(RigDraft::points).orElse(List.of());
+        List<PointDraft> known = entered().draft.map(RigDraft::points).orElse(List.of());
         return draft.map(RigDraft::points).orElse(List.of()).stream()
                 .filter(point -> !known.contains(point))
                 .map(PointDraft::name)
@@ -101,7 +123,7 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
             }
         }
         if (points.isEmpty()) {
-            return new InventoryRig(Optional.empty(), remarks, Optional.empty());
+            return new InventoryRig(Optional.empty(), remarks);
         }
         RigDraft rig = derated(rig(points), around);
         Optional<PartRecord> strands = RigStanding.strands(anchor.parts());
@@ -109,7 +131,7 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
                 around.say("rig.strands_entered", record.part().label(), Looks.state(around, record.state()))));
         RigDraft entered = strands.map(record -> rig.withRig(strands(rig.rig(), record, around)))
                 .orElse(rig);
-        return new InventoryRig(Optional.of(entered), remarks, Optional.empty());
+        return new InventoryRig(Optional.of(entered), remarks);
     }
 
     /** Its strands are the part that is entered. */

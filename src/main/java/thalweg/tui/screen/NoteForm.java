@@ -1,6 +1,8 @@
 package thalweg.tui.screen;
 
 import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Entry;
 import thalweg.logbook.NoteText;
@@ -23,6 +25,11 @@ record NoteForm(Uid station, String stationName, Optional<Entry<RiggingNote>> wr
     @Override
     public String title(Surroundings around) {
         return around.say(wrong.isPresent() ? "form.note.correct" : "form.note.new", stationName);
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.NOTE, wrong.map(Entry::uid), station));
     }
 
     @Override

@@ -2,6 +2,8 @@ package thalweg.tui.screen;
 
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.place.Position;
 import thalweg.place.PositionText;
 import thalweg.route.Obstacle;
@@ -19,6 +21,11 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
     @Override
     public String title(Surroundings around) {
         return around.say(go.obstacle().isPresent() ? "form.place.edit" : "form.place.new");
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.OBSTACLE, go.obstacle().map(Obstacle::uid), go.canyon()));
     }
 
     @Override

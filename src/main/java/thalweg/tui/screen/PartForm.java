@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.route.HoldsAlone;
 import thalweg.route.Part;
 import thalweg.route.PartKind;
@@ -26,6 +28,11 @@ record PartForm(Go.EditPart go) implements FormTask {
         return go.part()
                 .map(part -> around.say("form.part.edit", part.label()))
                 .orElseGet(() -> around.say("form.part.new"));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.PART, go.part().map(Part::uid), go.anchor()));
     }
 
     @Override

@@ -1,6 +1,9 @@
 package thalweg.tui.screen;
 
+import java.util.Optional;
 import java.util.stream.Collectors;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.logbook.PrivateNote;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -15,6 +18,11 @@ record PrivateNoteForm(Go.EditPrivateNote go) implements FormTask {
     @Override
     public String title(Surroundings around) {
         return around.say("form.private.title", go.label());
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.PRIVATE_NOTE, go.about()));
     }
 
     @Override

@@ -47,14 +47,14 @@ final class RigAgain {
             }
         }
         if (points.isEmpty()) {
-            return new InventoryRig(Optional.empty(), remarks, Optional.empty());
+            return new InventoryRig(Optional.empty(), remarks);
         }
         RigDraft draft = RigDraft.of(kept)
                 .withPoints(points)
                 .withRig(strands(setup(kept, points), station, around))
                 .deratedBy(around.settings().derating());
         draft.check().input().ifPresent(now -> remarks.addAll(differences(kept, now, around)));
-        return new InventoryRig(Optional.of(draft), remarks, Optional.empty());
+        return new InventoryRig(Optional.of(draft), remarks);
     }
 
     private static Map<String, PointDraft> entered(StationRecord station, Surroundings around) {

@@ -93,7 +93,7 @@ final class RigForm {
     }
 
     /** The form that shows only the fields of the layout that is chosen, and of slings and a redirect that are there. */
-    private static Form fitted(Form form) {
+    static Form fitted(Form form) {
         return form.hiding(hidden(form));
     }
 

@@ -63,6 +63,16 @@ record RigOptions(Form first, Form last, Set<String> open) {
         return entered(last.pasted(text), false, around);
     }
 
+    /**
+     * The same with what was entered earlier.
+     *
+     * @param filled with that
+     * @param unstated keys of the fields that nobody had stated then
+     */
+    RigOptions refilled(Form filled, Set<String> unstated, Surroundings around) {
+        return new RigOptions(first, RigForm.fitted(filled), unstated).marked(around);
+    }
+
     private RigOptions entered(Form next, boolean confirmed, Surroundings around) {
         String field = last.focused().key();
         boolean changed = !next.value(field).equals(last.value(field));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import thalweg.draft.Draft;
 import thalweg.rig.RigDraft;
 import thalweg.rig.Vector3;
 import thalweg.tui.core.Binding;
@@ -125,7 +126,7 @@ record RigScreen(
 
     private Step takenBack() {
         InventoryRig.Before before = rig.flatMap(InventoryRig::before).orElseThrow();
-        return new RigScreen(
+        Step back = new RigScreen(
                         go,
                         Optional.of(before.rig()),
                         RigFigures.of(before.rig().draft()),
@@ -134,9 +135,15 @@ record RigScreen(
                         view,
                         ranging)
                 .ranged();
+        return before.rig().before().isPresent() ? back : back.doing(new Keep.Drop(RigKeeping.key(go)));
     }
 
-    private RigScreen with(Optional<RigOptions> form) {
+    @Override
+    public Optional<Draft> draft(Surroundings around) {
+        return RigKeeping.draft(this, around);
+    }
+
+    RigScreen with(Optional<RigOptions> form) {
         return new RigScreen(go, rig, answer, starts, form, view, ranging);
     }
 
@@ -225,18 +232,26 @@ record RigScreen(
             InventoryRig opened = go.kept()
                     .map(known -> RigAgain.of(go.station(), known, around))
                     .orElseGet(() -> InventoryRig.of(go.anchor(), around));
-            return new RigScreen(
+            Step step = new RigScreen(
                             go,
                             Optional.of(opened),
                             RigFigures.of(opened.draft()),
-                            go.kept().isPresent() ? Set.of() : StartValue.all(),
+                            RigKeeping.begun(go),
                             Optional.empty(),
                             RigView.FIRST,
                             ranging)
                     .ranged();
+            return around.readOnly() ? step : step.doing(new Keep.Find(RigKeeping.key(go)));
+        }
+        if (message instanceof Told.DraftFound found) {
+            return found.draft()
+                    .map(draft -> RigKeeping.restored(this, draft, around).ranged())
+                    .orElseGet(() -> Step.stay(this));
         }
         if (message instanceof Told.Saved) {
-            return Step.stay(this).saying(around.say("rig.attached"));
+            return Step.stay(new RigScreen(go, rig.map(InventoryRig::asKept), answer, starts, options, view, ranging))
+                    .doing(new Keep.Drop(RigKeeping.key(go)))
+                    .saying(around.say("rig.attached"));
         }
         Optional<Step> studied = new StudyKeys(this).after(message);
         if (studied.isPresent()) {

@@ -1,6 +1,8 @@
 package thalweg.tui.screen;
 
 import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Round;
 import thalweg.logbook.WaterLevel;
@@ -19,6 +21,11 @@ record RoundForm(Go.EditRound go) implements FormTask {
     @Override
     public String title(Surroundings around) {
         return around.say(go.wrong().isPresent() ? "form.round.correct" : "form.round.new", go.canyonName());
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.ROUND, go.wrong().map(Entry::uid), go.canyon()));
     }
 
     @Override

@@ -14,6 +14,15 @@ public final class Screens {
         if (destination instanceof Go.Canyons) {
             return CanyonsScreen.opened();
         }
+        if (destination instanceof Go.TakeIn go) {
+            return TakeInScreen.of(go);
+        }
+        if (destination instanceof Go.BackUp) {
+            return BackUpScreen.opened();
+        }
+        if (destination instanceof Go.Drafts) {
+            return DraftsScreen.opened();
+        }
         if (destination instanceof Go.Parts) {
             return PartsScreen.opened();
         }
@@ -110,6 +119,9 @@ public final class Screens {
         }
         if (destination instanceof Go.WriteDue go) {
             return WriteListForm.of(go);
+        }
+        if (destination instanceof Go.ReadRecords) {
+            return new ImportForm();
         }
         if (destination instanceof Go.WriteSheet go) {
             return new SheetForm(go);

@@ -2,6 +2,9 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.text.Slug;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -18,6 +21,11 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
     @Override
     public String title(Surroundings around) {
         return around.say("sheet_form.title", go.canyonName());
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.SHEET, go.canyon()));
     }
 
     @Override

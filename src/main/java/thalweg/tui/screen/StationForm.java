@@ -2,6 +2,8 @@ package thalweg.tui.screen;
 
 import java.util.Optional;
 import thalweg.body.ThingBody;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.place.Position;
 import thalweg.place.PositionText;
 import thalweg.route.Exposure;
@@ -24,6 +26,11 @@ record StationForm(Go.EditStation go) implements FormTask {
         return go.station()
                 .map(station -> around.say("form.station.edit", station.name()))
                 .orElseGet(() -> around.say("form.station.new"));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.STATION, go.station().map(Station::uid), go.obstacle()));
     }
 
     @Override

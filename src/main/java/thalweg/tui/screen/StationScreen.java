@@ -188,7 +188,10 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
     }
 
     private Step openRig(Surroundings around) {
-        return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around), kept(around)));
+        Optional<RigInput> kept = kept(around);
+        Optional<Uid> analysis =
+                kept.flatMap(input -> chosen(around).map(row -> row.acts().uid()));
+        return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around), kept, analysis));
     }
 
     private Step writeNote() {

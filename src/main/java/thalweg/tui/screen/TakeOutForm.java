@@ -1,7 +1,10 @@
 package thalweg.tui.screen;
 
 import java.util.List;
+import java.util.Optional;
 import thalweg.amend.ChangeWords;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -29,6 +32,11 @@ record TakeOutForm(Go.TakeOut go) implements FormTask {
                 ? around.say("form.take_out.alone")
                 : around.say("form.take_out.along", go.contents().print(around.phrases()));
         return List.of(Paragraph.of(along));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.TAKE_OUT, go.thing().uid()));
     }
 
     @Override

@@ -1,5 +1,8 @@
 package thalweg.tui.screen;
 
+import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.logbook.TripInCanyon;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -17,6 +20,11 @@ record TakeOutTripForm(TripInCanyon shown) implements FormTask {
                 ? around.say("trip.unnamed")
                 : shown.trip().name();
         return around.say("form.take_out_trip.title", name, AboutLocal.name(shown.canyon(), around));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.TAKE_OUT_TRIP, shown.trip().uid()));
     }
 
     @Override

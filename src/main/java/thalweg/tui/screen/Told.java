@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thalweg.amend.ChangeView;
+import thalweg.draft.DraftKey;
+import thalweg.draft.KeptDraft;
 import thalweg.due.FoundDue;
+import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -137,6 +140,43 @@ public sealed interface Told extends Message {
             trips = List.copyOf(trips);
         }
     }
+
+    /**
+     * A file of records was looked into.
+     *
+     * @param name of the file
+     * @param findings what is wrong with it, one line each; then the plan is empty
+     * @param plan what it would change
+     */
+    record RecordsRead(String name, List<String> findings, ImportPlan plan) implements Told {
+        public RecordsRead {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** A file of records was taken in; the database as it was before is kept there. */
+    record TakenIn(String backup) implements Told {}
+
+    /** A copy of the whole database is written there. */
+    record BackedUp(String target) implements Told {}
+
+    /** The draft of a form, if there is one. */
+    record DraftFound(Optional<KeptDraft> draft) implements Told {}
+
+    /** All drafts that wait, newest first. */
+    record DraftsListed(List<KeptDraft> drafts) implements Told {
+        public DraftsListed {
+            drafts = List.copyOf(drafts);
+        }
+    }
+
+    /**
+     * The canyon around that which a draft is about, as it is now.
+     *
+     * @param canyon empty where it is out of use, or where the draft is about no canyon that is there
+     * @param spare an id for a new thing
+     */
+    record Surrounded(DraftKey key, Optional<CanyonLoaded> canyon, Uid spare) implements Told {}
 
     /** Sheets that were given out. */
     record GivenLoaded(List<GivenSheet> sheets) implements Told {

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripText;
 import thalweg.logbook.WaterLevel;
@@ -26,6 +28,12 @@ record TripForm(Go.EditTrip go) implements FormTask {
     public String title(Surroundings around) {
         String canyon = AboutLocal.name(go.canyon(), around);
         return around.say(go.trip().isPresent() ? "form.trip.edit" : "form.trip.new", canyon);
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(
+                DraftKind.TRIP, go.trip().map(Trip::uid), go.canyon().uid()));
     }
 
     @Override

@@ -3,6 +3,8 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.logbook.Condition;
 import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
@@ -35,6 +37,11 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
     }
 
     @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.anew(DraftKind.VISIT, station.station().uid()));
+    }
+
+    @Override
     public Form form(Surroundings around) {
         Build build = new Build(around);
         RoundChoice.add(build, rounds, Optional.empty(), around);
@@ -48,33 +55,43 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
                     parts.get(i).part().label(),
                     ConditionWords.told(parts.get(i).state().condition(), around.phrases()));
             build.quick(
-                    "found" + i,
+                    key("found", parts.get(i)),
                     label,
                     FoundChoices.found(),
                     FoundChoices.foundLabels(around.say("form.visit.skipped"), around),
                     FoundChoices.SKIPPED);
         }
         for (int i = 0; i < parts.size(); i++) {
-            more(build, i, parts.get(i).part().label(), around);
+            more(build, parts.get(i), around);
         }
-        return Form.of(build.done()).focusedOn("found0");
+        Form form = Form.of(build.done());
+        return parts.isEmpty() ? form : form.focusedOn(key("found", parts.get(0)));
     }
 
-    private static void more(Build build, int i, String part, Surroundings around) {
+    /** By the part and not by its number: a draft must find it again where parts were added or moved meanwhile. */
+    private static String key(String what, PartRecord part) {
+        return what + "-" + part.part().uid().text();
+    }
+
+    private static void more(Build build, PartRecord record, Surroundings around) {
+        String part = record.part().label();
         build.options(
-                        "left" + i,
+                        key("left", record),
                         around.say("form.visit.left", part),
                         FoundChoices.left(),
                         FoundChoices.leftLabels(around),
                         FoundChoices.SKIPPED)
                 .options(
-                        "work" + i,
+                        key("work", record),
                         around.say("form.visit.work", part),
                         FoundChoices.work(),
                         FoundChoices.workLabels(around),
                         FoundChoices.SKIPPED)
-                .labelled("note" + i, around.say("form.visit.note", part), around.say("form.visit.note_help"))
-                .labelled("photo" + i, around.say("form.visit.photo", part), around.say("form.visit.photo_help"));
+                .labelled(key("note", record), around.say("form.visit.note", part), around.say("form.visit.note_help"))
+                .labelled(
+                        key("photo", record),
+                        around.say("form.visit.photo", part),
+                        around.say("form.visit.photo_help"));
     }
 
     @Override
@@ -85,13 +102,13 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
     @Override
     public String refusal(Filled filled, Surroundings around) {
         boolean any = false;
-        for (int i = 0; i < station.parts().size(); i++) {
-            String found = filled.text("found" + i);
-            boolean more = !filled.text("left" + i).isEmpty()
-                    || !filled.text("work" + i).isEmpty();
-            boolean told = !filled.text("note" + i).isEmpty()
-                    || !filled.text("photo" + i).isEmpty();
-            String label = station.parts().get(i).part().label();
+        for (PartRecord part : station.parts()) {
+            String found = filled.text(key("found", part));
+            boolean more = !filled.text(key("left", part)).isEmpty()
+                    || !filled.text(key("work", part)).isEmpty();
+            boolean told = !filled.text(key("note", part)).isEmpty()
+                    || !filled.text(key("photo", part)).isEmpty();
+            String label = part.part().label();
             if (found.equals(FoundChoices.NOT_SEEN) && more) {
                 return around.say("form.visit.not_seen_but_more", label);
             }
@@ -106,22 +123,22 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
     @Override
     public Ask ask(Filled filled, Surroundings around) {
         List<Ask.Found> found = new ArrayList<>();
-        for (int i = 0; i < station.parts().size(); i++) {
-            if (filled.text("found" + i).isEmpty()) {
+        for (PartRecord part : station.parts()) {
+            if (filled.text(key("found", part)).isEmpty()) {
                 continue;
             }
             Inspection inspection = new Inspection(
-                    station.parts().get(i).part().uid(),
+                    part.part().uid(),
                     PartialDate.parse(filled.text("on")),
                     filled.text("by"),
-                    filled.word("found" + i, Condition.class),
-                    filled.word("left" + i, Condition.class),
+                    filled.word(key("found", part), Condition.class),
+                    filled.word(key("left", part), Condition.class),
                     filled.word("water", WaterLevel.class),
-                    filled.word("work" + i, Work.class).stream().toList(),
-                    filled.text("note" + i),
+                    filled.word(key("work", part), Work.class).stream().toList(),
+                    filled.text(key("note", part)),
                     RoundChoice.chosen(filled),
                     List.of());
-            found.add(new Ask.Found(inspection, filled.photos("photo" + i)));
+            found.add(new Ask.Found(inspection, filled.photos(key("photo", part))));
         }
         return new Ask.AddInspections(found);
     }

@@ -3,6 +3,8 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.logbook.CanyonRecord;
 import thalweg.placing.Placing;
@@ -27,6 +29,14 @@ record WaypointsForm(Go.ReadWaypoints go) implements FormTask {
         return go.canyon()
                 .map(record -> around.say("waypoints_form.onto", record.canyon().name()))
                 .orElseGet(() -> around.say("waypoints_form.new"));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(new DraftKey(
+                DraftKind.WAYPOINTS,
+                true,
+                go.canyon().map(record -> record.canyon().uid())));
     }
 
     @Override

@@ -1,6 +1,9 @@
 package thalweg.tui.screen;
 
 import java.util.List;
+import java.util.Optional;
+import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -22,6 +25,16 @@ record WithdrawForm(Go.Withdraw go) implements FormTask {
     @Override
     public List<Paragraph> intro(Surroundings around) {
         return List.of(Paragraph.of(go.line(), Style.STRONG), Paragraph.of(around.say("form.withdraw.stays")));
+    }
+
+    @Override
+    public Optional<DraftKey> draft() {
+        return Optional.of(DraftKey.of(DraftKind.WITHDRAW, go.entry()));
+    }
+
+    @Override
+    public String draftTitle(Surroundings around) {
+        return go.line();
     }
 
     @Override

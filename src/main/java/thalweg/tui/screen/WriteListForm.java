@@ -46,6 +46,11 @@ record WriteListForm(String title, int canyons, String ending, Maker maker) impl
     }
 
     @Override
+    public boolean stoppable() {
+        return canyons > 0;
+    }
+
+    @Override
     public Form form(Surroundings around) {
         String first = ending.equals(".csv") ? "parts" : "canyons";
         return Form.of(new Build(around)

@@ -1,5 +1,6 @@
 package thalweg.tui.shell;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -34,5 +35,14 @@ enum Globals {
         List<Key> meant =
                 keys.stream().filter(key -> !(screen.writing() && key.writes())).toList();
         return new Binding(meant, label, () -> Step.stay(screen), Optional.empty(), false);
+    }
+
+    /** The screen's own bindings and those that go everywhere, for the list of keys. */
+    static List<Binding> all(Screen screen, Surroundings around) {
+        List<Binding> all = new ArrayList<>(screen.bindings(around));
+        for (Globals global : values()) {
+            all.add(global.binding(around, screen));
+        }
+        return all;
     }
 }

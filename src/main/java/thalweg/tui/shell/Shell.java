@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import thalweg.draft.Draft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Destination;
@@ -12,6 +13,7 @@ import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
+import thalweg.tui.screen.LongWork;
 
 /**
  * The interface as a whole: immutable, without any terminal.
@@ -23,7 +25,7 @@ import thalweg.tui.core.Surroundings;
  * @param notice one line for the person
  * @param keys the list of keys, where it is open
  * @param asking what a person is asked before something is lost
- * @param ahead keys that were pressed before the screen on top had its content, and are acted on once it has
+ * @param ahead keys and pasted text that came before the screen on top had its content, and are acted on once it has
  */
 public record Shell(
         Function<Destination, Screen> screens,
@@ -33,13 +35,16 @@ public record Shell(
         Optional<Step.Notice> notice,
         Optional<KeyList> keys,
         Optional<Asking> asking,
-        List<Key> ahead) {
+        List<Message> ahead) {
 
     /** What would lose an entry if it went on. */
     enum Asking {
         BACK,
         QUIT
     }
+
+    /** The number of no screen: what comes of work for it is for the person. */
+    public static final long NOBODY = 0;
 
     /** Fewer rows or columns cannot hold what a screen must show. */
     static final int LEAST_ROWS = 12;
@@ -69,7 +74,7 @@ public record Shell(
         return tell(top(), new Message.Opened());
     }
 
-    private Frame top() {
+    Frame top() {
         return frames.get(frames.size() - 1);
     }
 
@@ -82,9 +87,7 @@ public record Shell(
             return frames.stream()
                     .filter(frame -> frame.number() == result.frame())
                     .findFirst()
-                    .map(frame -> result.message() instanceof Message.Failed
-                            ? ahead(List.of()).tell(frame, result.message())
-                            : tell(frame, result.message()).then(Shell::caughtUp))
+                    .map(frame -> answered(frame, result.message()))
                     .orElseGet(() -> stay(late(result.message())));
         }
         Shell quiet = notice(Optional.empty());
@@ -94,17 +97,33 @@ public record Shell(
         if (asking.isPresent() || tooSmall()) {
             return stay(quiet);
         }
+        if (message instanceof Message.Pasted
+                && keys.isEmpty()
+                && top().screen().waiting()) {
+            return stay(quiet.cameAhead(message));
+        }
         if (keys.isPresent()) {
             return stay(quiet.keys(keys.map(list -> list.told(message, around))));
         }
         return message instanceof Message.MousePressed mouse ? pressed(mouse) : quiet.tell(top(), message);
     }
 
-    /** What comes too late for its screen changes nothing any more, but that something failed is still said. */
+    private Reaction answered(Frame frame, Message message) {
+        if (message instanceof Message.Failed) {
+            return ahead(List.of()).tell(frame, message);
+        }
+        Reaction told = tell(frame, message);
+        return message instanceof Message.Progressed ? told : told.then(Shell::caughtUp);
+    }
+
+    /** What comes too late for its screen changes nothing there any more, but what came of long work is still said. */
     private Shell late(Message message) {
-        return message instanceof Message.Failed failed
-                ? notice(Optional.of(new Step.Notice(failed.sentence(), true)))
-                : this;
+        if (message instanceof Message.Failed failed) {
+            return notice(Optional.of(new Step.Notice(failed.sentence(), true)));
+        }
+        return LongWork.said(message, around)
+                .map(said -> notice(Optional.of(new Step.Notice(said, false))))
+                .orElse(this);
     }
 
     /** A press on the foot line does what the key does that is named there. */
@@ -119,7 +138,7 @@ public record Shell(
                 .orElseGet(() -> stay(quiet));
     }
 
-    private boolean tooSmall() {
+    boolean tooSmall() {
         return around.rows() < LEAST_ROWS || around.columns() < LEAST_COLUMNS;
     }
 
@@ -143,10 +162,15 @@ public record Shell(
             return inKeyList(keys.get(), key);
         }
         Screen screen = top().screen();
+        if (screen.writing() && key.writes() && screen.waiting()) {
+            return stay(cameAhead(new Message.KeyPressed(key)));
+        }
         if (!(screen.writing() && key.writes())) {
             for (Binding binding : bindings()) {
                 if (binding.keys().contains(key)) {
-                    return screen.waiting() && binding.refusal().isPresent() ? stay(pressedAhead(key)) : run(binding);
+                    return screen.waiting() && binding.refusal().isPresent()
+                            ? stay(cameAhead(new Message.KeyPressed(key)))
+                            : run(binding);
                 }
             }
             Optional<Reaction> global = global(key);
@@ -154,19 +178,19 @@ public record Shell(
                 return global.get();
             }
             if (screen.waiting()) {
-                return stay(pressedAhead(key));
+                return stay(cameAhead(new Message.KeyPressed(key)));
             }
         }
         return tell(top(), new Message.KeyPressed(key));
     }
 
-    private Shell pressedAhead(Key key) {
+    private Shell cameAhead(Message message) {
         Shell said = notice(Optional.of(new Step.Notice(around.say("loading"), false)));
         if (ahead.size() == MOST_AHEAD) {
             return said;
         }
-        List<Key> more = new ArrayList<>(ahead);
-        more.add(key);
+        List<Message> more = new ArrayList<>(ahead);
+        more.add(message);
         return said.ahead(more);
     }
 
@@ -176,8 +200,8 @@ public record Shell(
             return stay(this);
         }
         Reaction all = stay(ahead(List.of()).notice(Optional.empty()));
-        for (Key key : ahead) {
-            all = all.then(shell -> shell.key(key));
+        for (Message message : ahead) {
+            all = all.then(shell -> shell.update(message));
         }
         return all;
     }
@@ -199,32 +223,44 @@ public record Shell(
 
     private Reaction global(Globals global) {
         return switch (global) {
-            case HELP -> stay(keys(Optional.of(KeyList.of(allBindings()))));
+            case HELP -> stay(keys(Optional.of(KeyList.of(Globals.all(top().screen(), around)))));
             case UNITS -> stay(around(around.with(around.units().other())));
             case QUIT -> quit();
         };
     }
 
-    /** The screen's own bindings and those that go everywhere, for the list of keys. */
-    private List<Binding> allBindings() {
-        List<Binding> all = new ArrayList<>(bindings());
-        for (Globals global : Globals.values()) {
-            all.add(global.binding(around, top().screen()));
-        }
-        return all;
-    }
-
     private Reaction quit() {
-        boolean loses = frames.stream().anyMatch(frame -> frame.screen().unsaved());
-        return loses ? stay(asking(Optional.of(Asking.QUIT))) : new Reaction(this, List.of(), Reaction.Order.QUIT);
+        return unsaved().isLost(Asking.QUIT)
+                ? stay(asking(Optional.of(Asking.QUIT)))
+                : new Reaction(this, List.of(), Reaction.Order.QUIT);
     }
 
     private Reaction answered(Asking question, Key key) {
         Shell silent = asking(Optional.empty());
-        if (!key.equals(Key.of('d'))) {
+        boolean keeps = key.equals(Key.of('k')) && unsaved().keeps(question);
+        if (!key.equals(Key.of('d')) && !keeps) {
             return stay(silent);
         }
-        return question == Asking.QUIT ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.closed();
+        if (question == Asking.BACK) {
+            return silent.closed(keeps);
+        }
+        return keeps ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.quitEmptyHanded();
+    }
+
+    Unsaved unsaved() {
+        return new Unsaved(frames, around);
+    }
+
+    /** Ends without the screens that have something unsaved, and drops what was kept of them. */
+    private Reaction quitEmptyHanded() {
+        List<Frame> rest = unsaved().rest();
+        Shell left = rest.isEmpty() ? this : frames(rest, next);
+        return new Reaction(left, unsaved().drops(), Reaction.Order.QUIT);
+    }
+
+    /** What was entered on all screens and is not saved. */
+    public List<Draft> drafts() {
+        return unsaved().drafts();
     }
 
     private Reaction inKeyList(KeyList list, Key key) {
@@ -282,16 +318,12 @@ public record Shell(
         if (top().screen().unsaved()) {
             return stay(asking(Optional.of(Asking.BACK)));
         }
-        return closed();
+        return closed(true);
     }
 
     /** A question is dropped once nothing would be lost: an answer to it would mean something else by then. */
     private Shell stillAsking() {
-        boolean loses = switch (asking.orElse(Asking.QUIT)) {
-            case BACK -> top().screen().unsaved();
-            case QUIT -> frames.stream().anyMatch(frame -> frame.screen().unsaved());
-        };
-        return loses ? this : asking(Optional.empty());
+        return unsaved().isLost(asking.orElse(Asking.QUIT)) ? this : asking(Optional.empty());
     }
 
     private Reaction opened(List<Frame> below, Destination destination) {
@@ -301,36 +333,24 @@ public record Shell(
         return frames(stack, next + 1).tell(frame, new Message.Opened());
     }
 
-    private Reaction closed() {
+    /**
+     * The screen on top gives way to the one below.
+     *
+     * @param keeps whether what was entered there stays behind as a draft; else no draft of it does
+     */
+    private Reaction closed(boolean keeps) {
         if (frames.size() == 1) {
             return stay(this);
         }
+        List<Work> left = unsaved().closing(keeps);
         Shell below = frames(frames.subList(0, frames.size() - 1), next).ahead(List.of());
-        return below.tell(below.top(), new Message.Returned());
+        return new Reaction(below, left, Reaction.Order.NONE)
+                .then(shell -> shell.tell(shell.top(), new Message.Returned()));
     }
 
     /** Paints everything. */
     public Canvas draw() {
-        Canvas canvas = Canvas.of(around.rows(), around.columns());
-        if (tooSmall()) {
-            Surface.tooSmall(canvas, around);
-            return canvas;
-        }
-        Screen screen = top().screen();
-        Surface.title(canvas, screen, around);
-        Canvas body = canvas.part(1, 0, canvas.rows() - 2, canvas.columns());
-        if (keys.isPresent()) {
-            keys.get().draw(body, around);
-            Surface.footOfKeyList(canvas, around);
-        } else {
-            screen.draw(body, around);
-            if (asking.isPresent()) {
-                Surface.question(canvas, around);
-            } else {
-                Surface.foot(canvas, screen, notice, around);
-            }
-        }
-        return canvas;
+        return Surface.draw(this);
     }
 
     private static Reaction stay(Shell shell) {
@@ -357,7 +377,7 @@ public record Shell(
         return new Shell(screens, around, frames, next, notice, keys, changed, ahead);
     }
 
-    private Shell ahead(List<Key> changed) {
+    private Shell ahead(List<Message> changed) {
         return new Shell(screens, around, frames, next, notice, keys, asking, changed);
     }
 }

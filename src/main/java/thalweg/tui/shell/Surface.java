@@ -15,7 +15,32 @@ final class Surface {
 
     private Surface() {}
 
-    static void tooSmall(Canvas canvas, Surroundings around) {
+    /** Paints everything. */
+    static Canvas draw(Shell shell) {
+        Surroundings around = shell.around();
+        Canvas canvas = Canvas.of(around.rows(), around.columns());
+        if (shell.tooSmall()) {
+            tooSmall(canvas, around);
+            return canvas;
+        }
+        Screen screen = shell.top().screen();
+        title(canvas, screen, around);
+        Canvas body = canvas.part(1, 0, canvas.rows() - 2, canvas.columns());
+        if (shell.keys().isPresent()) {
+            shell.keys().get().draw(body, around);
+            footOfKeyList(canvas, around);
+            return canvas;
+        }
+        screen.draw(body, around);
+        if (shell.asking().isPresent()) {
+            question(canvas, shell.unsaved().keeps(shell.asking().get()), around);
+        } else {
+            foot(canvas, screen, shell.notice(), around);
+        }
+        return canvas;
+    }
+
+    private static void tooSmall(Canvas canvas, Surroundings around) {
         String text = around.say("small", Shell.LEAST_COLUMNS, Shell.LEAST_ROWS, around.columns(), around.rows());
         List<String> lines = Width.wrap(text, Math.max(1, canvas.columns()));
         for (int row = 0; row < Math.min(lines.size(), canvas.rows()); row++) {
@@ -23,7 +48,7 @@ final class Surface {
         }
     }
 
-    static void title(Canvas canvas, Screen screen, Surroundings around) {
+    private static void title(Canvas canvas, Screen screen, Surroundings around) {
         canvas.fill(0, Style.TITLE);
         String right = around.say("units." + around.units().name().toLowerCase(Locale.ROOT))
                 + (around.readOnly() ? "  " + around.say("read_only") : "") + " ";
@@ -32,7 +57,7 @@ final class Surface {
         canvas.put(0, canvas.columns() - Width.of(right), right, Style.TITLE);
     }
 
-    static void foot(Canvas canvas, Screen screen, Optional<Step.Notice> notice, Surroundings around) {
+    private static void foot(Canvas canvas, Screen screen, Optional<Step.Notice> notice, Surroundings around) {
         int after = Foot.of(screen, notice, around).draw(canvas);
         if (notice.isPresent()) {
             notice(canvas, notice.get(), after);
@@ -66,13 +91,14 @@ final class Surface {
         }
     }
 
-    static void footOfKeyList(Canvas canvas, Surroundings around) {
+    private static void footOfKeyList(Canvas canvas, Surroundings around) {
         Foot.ofKeyList(around).draw(canvas);
     }
 
-    static void question(Canvas canvas, Surroundings around) {
+    private static void question(Canvas canvas, boolean keeps, Surroundings around) {
         int row = canvas.rows() - 1;
-        List<String> lines = Width.wrap(around.say("unsaved.question"), canvas.columns() - 2);
+        List<String> lines =
+                Width.wrap(around.say(keeps ? "unsaved.question_keeps" : "unsaved.question"), canvas.columns() - 2);
         for (int i = 0; i < lines.size(); i++) {
             int line = row - lines.size() + 1 + i;
             canvas.fill(line, Style.CAUTION);

@@ -31,7 +31,7 @@ final class BrowseTest {
     void anEmptyDatabaseSaysWhatToDoFirst() {
         try (Walk walk = Walk.empty(24, 80)) {
             assertThat(walk.screen())
-                    .contains("No canyons yet.", "n enters the first one", "thalweg import FILE", "thalweg --demo");
+                    .contains("No canyons yet.", "n enters the first one", "i takes in a file", "v goes to the demo");
             assertThat(walk.press(Key.Named.ENTER).screen()).contains("There is no canyon to open.");
         }
     }

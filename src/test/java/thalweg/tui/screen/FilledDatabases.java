@@ -21,7 +21,14 @@ final class FilledDatabases {
     private FilledDatabases() {}
 
     /** A folder with a database of one's own, in a file of the name {@link #in}. */
-    static synchronized Path copy(byte[] records, Clock clock, String keeper) {
+    static Path copy(byte[] records, Clock clock, String keeper) {
+        Path folder = folder();
+        into(folder, records, clock, keeper);
+        return folder;
+    }
+
+    /** Puts such a database into a folder that is there. */
+    static synchronized void into(Path into, byte[] records, Clock clock, String keeper) {
         Path filled = FILLED.computeIfAbsent(new String(records, StandardCharsets.UTF_8), text -> {
             Path folder = folder();
             Path file = in(folder);
@@ -34,9 +41,7 @@ final class FilledDatabases {
             return file;
         });
         try {
-            Path folder = folder();
-            Files.copy(filled, in(folder));
-            return folder;
+            Files.copy(filled, in(into));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.Cascade;
@@ -40,7 +39,7 @@ final class RigCascadeTest {
         try (Walk walk = Walk.sample(24, 80)) {
             StationRecord porte =
                     new FindRecord(walk.session()).station("éclusaune/porte").station();
-            RigScreen screen = RigScreen.of(new Go.Rig(porte, porte.anchors().get(0), Optional.empty()));
+            RigScreen screen = RigScreen.of(new Go.Rig(porte, porte.anchors().get(0)));
             return (RigScreen) screen.update(new Message.Opened(), AROUND).screen();
         }
     }

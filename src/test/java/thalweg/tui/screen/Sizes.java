@@ -45,21 +45,22 @@ final class Sizes {
                 }
                 try (Walk walk = Walk.sample(24, 80, glyphs)) {
                     way.accept(walk);
-                    for (int rows = 1; rows <= 60; rows += rows < 16 ? 1 : 11) {
-                        for (int columns = 1; columns <= 250; columns += columns < 45 ? 3 : 23) {
-                            walk.resize(rows, columns);
-                            List<String> lines = walk.screen().lines().toList();
-                            assertThat(lines)
-                                    .as("%s at %dx%d", name, columns, rows)
-                                    .hasSize(rows);
-                            int most = columns;
-                            assertThat(lines)
-                                    .allSatisfy(
-                                            line -> assertThat(Width.of(line)).isLessThanOrEqualTo(most));
-                        }
-                    }
+                    drawAll(walk, name);
                 }
             });
+        }
+    }
+
+    /** What is on the screen is drawn at every size, as high as the terminal and no line too wide. */
+    static void drawAll(Walk walk, String name) {
+        for (int rows = 1; rows <= 60; rows += rows < 16 ? 1 : 11) {
+            for (int columns = 1; columns <= 250; columns += columns < 45 ? 3 : 23) {
+                walk.resize(rows, columns);
+                List<String> lines = walk.screen().lines().toList();
+                assertThat(lines).as("%s at %dx%d", name, columns, rows).hasSize(rows);
+                int most = columns;
+                assertThat(lines).allSatisfy(line -> assertThat(Width.of(line)).isLessThanOrEqualTo(most));
+            }
         }
     }
 

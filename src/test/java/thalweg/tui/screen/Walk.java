@@ -1,5 +1,6 @@
 package thalweg.tui.screen;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -7,9 +8,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.AppException;
+import thalweg.progress.Progress;
+import thalweg.service.DraftFolder;
 import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 import thalweg.settings.Settings;
@@ -19,6 +23,7 @@ import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.runtime.RunAsk;
+import thalweg.tui.runtime.RunKeep;
 import thalweg.tui.shell.Reaction;
 import thalweg.tui.shell.Resized;
 import thalweg.tui.shell.Result;
@@ -38,13 +43,25 @@ final class Walk implements AutoCloseable {
 
     private final Session session;
     private final RunAsk runner;
+    private final RunKeep keep;
     private final Runnable afterwards;
+    private final Deque<Work> unanswered = new ArrayDeque<>();
     private Shell shell;
     private Reaction.Order lastOrder = Reaction.Order.NONE;
     private String copied = "";
+    private String left = "";
+    private Progress progress = Progress.UNWATCHED;
 
-    private Walk(Session session, int rows, int columns, Glyphs glyphs, boolean readOnly, Runnable afterwards) {
+    private Walk(
+            Session session,
+            int rows,
+            int columns,
+            Glyphs glyphs,
+            boolean readOnly,
+            Optional<DraftFolder> drafts,
+            Runnable afterwards) {
         this.session = session;
+        this.keep = new RunKeep(drafts);
         this.afterwards = afterwards;
         runner = new RunAsk(session, LoadPhrases.english(), "1.2.3");
         shell = Shell.of(
@@ -64,7 +81,8 @@ final class Walk implements AutoCloseable {
 
     /** Opens the program on an empty database. */
     static Walk empty(int rows, int columns) {
-        Walk walk = new Walk(Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, () -> {});
+        Walk walk = new Walk(
+                Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
         walk.take(walk.shell.start());
         return walk;
     }
@@ -91,9 +109,40 @@ final class Walk implements AutoCloseable {
     private static Walk sample(byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly) {
         Path folder = FilledDatabases.copy(file, CLOCK, KEEPER);
         Session session = Session.writing(FilledDatabases.in(folder), CLOCK, KEEPER);
-        Walk walk = new Walk(session, rows, columns, glyphs, readOnly, () -> FilledDatabases.delete(folder));
+        Walk walk = new Walk(
+                session, rows, columns, glyphs, readOnly, Optional.empty(), () -> FilledDatabases.delete(folder));
         walk.take(walk.shell.start());
         return walk;
+    }
+
+    /**
+     * Opens the program on a copy of the sample in that folder, which is made where it is missing, and keeps drafts there.
+     * What is typed is on the disk after every key, as it is in the program after a moment.
+     */
+    static Walk keeping(Path folder, Clock clock, boolean readOnly, int rows, int columns) {
+        Path file = FilledDatabases.in(folder);
+        if (!Files.exists(file)) {
+            FilledDatabases.into(folder, Samples.bytes(), CLOCK, KEEPER);
+        }
+        Session session = readOnly ? Session.reading(file, clock, KEEPER) : Session.writing(file, clock, KEEPER);
+        Optional<DraftFolder> drafts = readOnly
+                ? Optional.empty()
+                : Optional.of(DraftFolder.of(folder.resolve("drafts"), file, clock, line -> {}));
+        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, readOnly, drafts, () -> {});
+        walk.take(walk.shell.start());
+        return walk;
+    }
+
+    /** Opens the program on a database without a canyon, as a file in that folder. */
+    static Walk emptyIn(Path folder, int rows, int columns) {
+        Session session = Session.creating(FilledDatabases.in(folder), CLOCK, KEEPER);
+        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
+        walk.take(walk.shell.start());
+        return walk;
+    }
+
+    static Walk keeping(Path folder) {
+        return keeping(folder, CLOCK, false, 24, 80);
     }
 
     Session session() {
@@ -108,29 +157,76 @@ final class Walk implements AutoCloseable {
         return lastOrder;
     }
 
+    /** Where the program was left to. */
+    String left() {
+        return left;
+    }
+
+    /** From now on long work is watched by that, which may stop it. */
+    Walk watchedBy(Progress watching) {
+        progress = watching;
+        return this;
+    }
+
     String copied() {
         return copied;
     }
 
     private void take(Reaction reaction) {
-        Deque<Work> todo = new ArrayDeque<>(reaction.work());
+        unanswered.addAll(reaction.work());
         shell = reaction.shell();
         lastOrder = reaction.order();
+        answerAll();
+    }
+
+    /** Something happens while work is still being done; {@link #answerAll} ends that. */
+    Walk tellUnanswered(Message message) {
+        Reaction reaction = shell.update(message);
+        unanswered.addAll(reaction.work());
+        shell = reaction.shell();
+        return this;
+    }
+
+    /** Tells the screen that asked for work last how that goes. */
+    Walk told(Message message) {
+        return tellUnanswered(new Result(unanswered.getLast().frame(), message));
+    }
+
+    /** The work that is still to be done. */
+    List<Effect> asked() {
+        return unanswered.stream().map(Work::effect).toList();
+    }
+
+    /** Does all work that was asked for. */
+    void answerAll() {
+        Deque<Work> todo = unanswered;
         while (!todo.isEmpty()) {
             Work work = todo.removeFirst();
             if (work.effect() instanceof Effect.Copy copy) {
                 copied = copy.text();
                 continue;
             }
-            Message message;
-            try {
-                message = runner.run(work.effect());
-            } catch (AppException e) {
-                message = new Message.Failed(work.effect(), e.sentence());
+            if (work.effect() instanceof Effect.Leave leave) {
+                left = leave.to();
+                continue;
             }
-            Reaction next = shell.update(new Result(work.frame(), message));
-            shell = next.shell();
-            todo.addAll(next.work());
+            if (work.effect() instanceof Effect.Stop) {
+                continue;
+            }
+            for (Message message : answers(work.effect()).stream().toList()) {
+                Reaction next = shell.update(new Result(work.frame(), message));
+                shell = next.shell();
+                todo.addAll(next.work());
+            }
+        }
+        keep.flush(shell.drafts());
+    }
+
+    private Optional<Message> answers(Effect effect) {
+        try {
+            return effect instanceof Keep asked ? keep.run(asked) : Optional.of(runner.run(effect, progress));
+        } catch (AppException e) {
+            return Optional.of(new Message.Failed(effect, e.sentence()));
         }
     }
 

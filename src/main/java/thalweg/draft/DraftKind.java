@@ -1,0 +1,24 @@
+package thalweg.draft;
+
+/** The forms whose entries are kept. */
+public enum DraftKind {
+    CANYON,
+    OBSTACLE,
+    STATION,
+    ANCHOR,
+    PART,
+    /** Inspections of all parts of a station. */
+    VISIT,
+    /** One inspection, to correct it. */
+    INSPECTION,
+    ROUND,
+    NOTE,
+    TRIP,
+    PRIVATE_NOTE,
+    TAKE_OUT,
+    TAKE_OUT_TRIP,
+    WITHDRAW,
+    SHEET,
+    WAYPOINTS,
+    RIG
+}

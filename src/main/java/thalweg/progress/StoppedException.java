@@ -1,0 +1,16 @@
+package thalweg.progress;
+
+import thalweg.fault.AppException;
+
+/** A person stopped long work. What it had begun is not there any more. */
+public final class StoppedException extends AppException {
+
+    private static final long serialVersionUID = 1;
+
+    /**
+     * @param sentence says what was stopped and that nothing of it remains
+     */
+    public StoppedException(String sentence) {
+        super(sentence);
+    }
+}
