@@ -8,13 +8,16 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 import thalweg.fault.AppException;
+import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.screen.Keep;
 import thalweg.tui.shell.Reaction;
 import thalweg.tui.shell.Resized;
 import thalweg.tui.shell.Result;
+import thalweg.tui.shell.ScreenFailure;
 import thalweg.tui.shell.Shell;
 import thalweg.tui.shell.Work;
 
@@ -35,6 +38,9 @@ public final class Loop {
 
     /** The terminal went away. Source: EX_IOERR of BSD's sysexits.h. */
     public static final int TERMINAL_LOST = 74;
+
+    /** Screens that fail one after the other without a picture in between; after more the program ends. */
+    private static final int MOST_FAILURES = 3;
 
     /** Time for work in flight when the program ends [ms]. */
     private static final long PATIENCE = 2000;
@@ -63,6 +69,7 @@ public final class Loop {
 
     private Optional<Shell> last = Optional.empty();
     private volatile boolean looping = true;
+    private int failures;
     private Optional<String> leaving = Optional.empty();
     private boolean going = true;
     private boolean whole = true;
@@ -166,9 +173,8 @@ public final class Loop {
         Thread reader = new Thread(this::read, "keys");
         reader.setDaemon(true);
         reader.start();
-        Shell shell = resized(first);
-        shell = follow(shell.start());
-        paint(shell);
+        Shell sized = resized(first);
+        Shell shell = paint(reached(sized, sized::start));
         while (going) {
             for (Message message : waiting()) {
                 if (going) {
@@ -176,7 +182,7 @@ public final class Loop {
                 }
             }
             if (going) {
-                paint(shell);
+                shell = paint(shell);
             }
         }
     }
@@ -221,7 +227,25 @@ public final class Loop {
         if (message instanceof SizeInDoubt) {
             return resized(shell);
         }
-        return follow(shell.update(message));
+        return reached(shell, () -> shell.update(message));
+    }
+
+    /** Follows a reaction; a screen that meets a mistake closes, and the others go on. */
+    private Shell reached(Shell before, Supplier<Reaction> reaction) {
+        try {
+            return follow(reaction.get());
+        } catch (ScreenFailure e) {
+            return without(before, e);
+        }
+    }
+
+    private Shell without(Shell shell, ScreenFailure failure) {
+        failures++;
+        if (failures > MOST_FAILURES) {
+            throw new IllegalStateException("screens fail again and again", failure.getCause());
+        }
+        String where = log.failure("In a screen", failure.getCause());
+        return reached(shell, () -> shell.without(failure.frame(), where));
     }
 
     /** Notices that come while one is waiting say nothing new. */
@@ -288,12 +312,21 @@ public final class Loop {
         }
     }
 
-    private void paint(Shell shell) {
+    /** Paints, and returns what was painted: without a screen that cannot be drawn. */
+    private Shell paint(Shell shell) {
+        Canvas canvas;
+        try {
+            canvas = shell.draw();
+        } catch (ScreenFailure e) {
+            return paint(without(shell, e));
+        }
         if (whole) {
-            terminal.repaint(shell.draw());
+            terminal.repaint(canvas);
         } else {
-            terminal.paint(shell.draw());
+            terminal.paint(canvas);
         }
         whole = false;
+        failures = 0;
+        return shell;
     }
 }

@@ -184,7 +184,9 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return Step.stay(this).saying(LongWork.line(progressed, around));
         }
         if (message instanceof Message.Failed failed) {
-            return Step.stay(in(State.EDITING)).refusing(failed.sentence());
+            Recovery known = recovery.looking() ? Recovery.NONE : recovery;
+            return Step.stay(new FormScreen(task, first, form, State.EDITING, known))
+                    .refusing(failed.sentence());
         }
         if (form.isEmpty() || state == State.SENDING || recovery.looking()) {
             return Step.stay(this);
