@@ -147,6 +147,16 @@ public final class Session implements AutoCloseable {
         return new CheckStore(database);
     }
 
+    /** Has it told, from the thread that works, when work waits for another program that writes. */
+    public void onWaiting(Runnable waiting) {
+        database.onWaiting(waiting);
+    }
+
+    /** A number that is another one once somebody else has changed the database. */
+    public long changedElsewhere() {
+        return database.changedElsewhere();
+    }
+
     /** Whether nothing can be changed. */
     public boolean isReadOnly() {
         return database.isReadOnly();

@@ -39,6 +39,9 @@ public final class Loop {
     /** The terminal went away. Source: EX_IOERR of BSD's sysexits.h. */
     public static final int TERMINAL_LOST = 74;
 
+    /** From one look whether another window changed something to the next [ms]. */
+    private static final long BETWEEN_LOOKS = 1000;
+
     /** Screens that fail one after the other without a picture in between; after more the program ends. */
     private static final int MOST_FAILURES = 3;
 
@@ -69,6 +72,9 @@ public final class Loop {
 
     private Optional<Shell> last = Optional.empty();
     private volatile boolean looping = true;
+    private final boolean watches;
+    private boolean looking;
+    private long looked = System.nanoTime();
     private int failures;
     private Optional<String> leaving = Optional.empty();
     private boolean going = true;
@@ -85,6 +91,8 @@ public final class Loop {
         this.log = log;
         this.workers = new Workers(runner, log, queue::add);
         this.drafts = new DraftKeeper(keep, log, queue::add);
+        this.watches = runner.watches();
+        runner.onWaiting(() -> queue.add(new Result(Shell.NOBODY, new Message.Waiting())));
     }
 
     /**
@@ -179,6 +187,9 @@ public final class Loop {
             for (Message message : waiting()) {
                 if (going) {
                     shell = after(shell, message);
+                } else {
+                    // An answer that came with the key that ended it is still to be heard.
+                    queue.add(message);
                 }
             }
             if (going) {
@@ -227,7 +238,23 @@ public final class Loop {
         if (message instanceof SizeInDoubt) {
             return resized(shell);
         }
+        look(message);
         return reached(shell, () -> shell.update(message));
+    }
+
+    /** While somebody is there, looks now and then whether another window has changed what is shown. */
+    private void look(Message message) {
+        if (message instanceof Result result) {
+            looking &= result.frame() != Shell.NOBODY || result.message() instanceof Message.Waiting;
+            return;
+        }
+        long now = System.nanoTime();
+        boolean due = message instanceof Message.Focused || now - looked > TimeUnit.MILLISECONDS.toNanos(BETWEEN_LOOKS);
+        if (due && watches && !looking) {
+            looking = true;
+            looked = now;
+            workers.start(new Work(Shell.NOBODY, new Effect.Look()));
+        }
     }
 
     /** Follows a reaction; a screen that meets a mistake closes, and the others go on. */

@@ -71,7 +71,8 @@ public final class Screens {
         return FormScreen.of(form(destination));
     }
 
-    private static FormTask form(Destination destination) {
+    /** The form of a place to edit. */
+    static FormTask form(Destination destination) {
         if (destination instanceof Go.EditCanyon go) {
             return new CanyonForm(go.uid(), go.canyon());
         }

@@ -13,6 +13,7 @@ import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.screen.LongWork;
+import thalweg.tui.screen.Told;
 
 /**
  * The interface as a whole: immutable, without any terminal.
@@ -90,12 +91,17 @@ public record Shell(
         if (message instanceof Resized resized) {
             return stay(around(around.sized(resized.rows(), resized.columns())));
         }
+        if (message instanceof Message.Focused) {
+            return stay(this);
+        }
         if (message instanceof Result result) {
             return frames.stream()
                     .filter(frame -> frame.number() == result.frame())
                     .findFirst()
                     .map(frame -> answered(frame, result.message()))
-                    .orElseGet(() -> stay(late(result.message())));
+                    .orElseGet(() -> result.message() instanceof Message.ChangedElsewhere
+                            ? changedElsewhere()
+                            : tooLate(result.message()));
         }
         Shell quiet = notice(Optional.empty());
         if (message instanceof Message.KeyPressed pressed) {
@@ -115,6 +121,22 @@ public record Shell(
         return message instanceof Message.MousePressed mouse ? pressed(mouse) : quiet.tell(top(), message);
     }
 
+    /**
+     * The screen on top reads anew what it shows, or, where it has entries, looks what became of what they are about. One
+     * that does neither says that it is from before.
+     */
+    private Reaction changedElsewhere() {
+        Frame top = top();
+        Reaction told = tell(top, new Message.ChangedElsewhere());
+        Reaction read = told.work().isEmpty() ? tell(top, new Message.Returned()) : told;
+        if (read.work().isEmpty() && top.screen().writing()) {
+            return stay(this);
+        }
+        String key = read.work().isEmpty() ? "changed.from_before" : "changed.read_anew";
+        return new Reaction(
+                read.shell().notice(Optional.of(new Step.Notice(around.say(key), false))), read.work(), read.order());
+    }
+
     private Reaction answered(Frame frame, Message message) {
         if (message instanceof Message.Failed) {
             return ahead(List.of()).tell(frame, message);
@@ -123,10 +145,20 @@ public record Shell(
         return message instanceof Message.Progressed ? told : told.then(Shell::caughtUp);
     }
 
+    private Reaction tooLate(Message message) {
+        Reaction said = stay(late(message));
+        return message instanceof Told.TakenIn
+                ? said.then(shell -> shell.tell(shell.top(), new Message.Returned()))
+                : said;
+    }
+
     /** What comes too late for its screen changes nothing there any more, but what came of long work is still said. */
     private Shell late(Message message) {
         if (message instanceof Message.Failed failed) {
             return notice(Optional.of(new Step.Notice(failed.sentence(), true)));
+        }
+        if (message instanceof Message.Waiting) {
+            return notice(Optional.of(new Step.Notice(around.say("waiting.busy"), false)));
         }
         return LongWork.said(message, around)
                 .map(said -> notice(Optional.of(new Step.Notice(said, false))))

@@ -197,6 +197,11 @@ final class Walk implements AutoCloseable {
         return unanswered.stream().map(Work::effect).toList();
     }
 
+    /** A key is pressed after a while, upon which the program looks whether another window changed something. */
+    Walk look() {
+        return tell(new Result(Shell.NOBODY, runner.run(new Effect.Look())));
+    }
+
     /** Does all work that was asked for. */
     void answerAll() {
         Deque<Work> todo = unanswered;

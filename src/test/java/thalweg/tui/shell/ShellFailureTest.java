@@ -125,8 +125,8 @@ final class ShellFailureTest {
     @Test
     void aKeyThatRecursesWithoutEndIsCaughtToo() {
         Shell shell = after("o");
-        ScreenFailure failure = catchThrowableOfType(
-                ScreenFailure.class, () -> shell.update(new Message.KeyPressed(Key.of('a'))));
+        ScreenFailure failure =
+                catchThrowableOfType(ScreenFailure.class, () -> shell.update(new Message.KeyPressed(Key.of('a'))));
 
         assertThat(failure).hasCauseInstanceOf(StackOverflowError.class);
         assertThat(shell.without(failure.frame(), "x").shell().draw().text()).contains("a returned 1");
