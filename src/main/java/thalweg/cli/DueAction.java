@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import thalweg.due.Due;
 import thalweg.due.DuePart;
 import thalweg.due.DueWords;
+import thalweg.due.FoundDue;
 import thalweg.fault.InputException;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
@@ -70,7 +71,7 @@ final class DueAction extends Action {
             throw new InputException("--within is " + within + "; it must be 0 to " + MOST_DAYS + " days.");
         }
         PartFinding finding = new PartFinding(String.join(" ", words), Optional.empty(), "", "", "", "", "");
-        ListDue.Found found;
+        FoundDue found;
         LocalDate today;
         try (Session session = shared().reading()) {
             today = session.today();

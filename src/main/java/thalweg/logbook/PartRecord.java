@@ -37,6 +37,11 @@ public record PartRecord(Part part, PartState state, List<Entry<Inspection>> ins
         return Amendments.counting(inspections);
     }
 
+    /** When the part was replaced since it was placed, as far as anybody can tell. */
+    public Optional<PartialDate> replacedSince() {
+        return PartRow.since(part, lastReplaced());
+    }
+
     /** When an inspection last said that it was replaced. */
     public Optional<PartialDate> lastReplaced() {
         return counting().stream()

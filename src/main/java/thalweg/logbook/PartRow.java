@@ -36,6 +36,10 @@ public record PartRow(
      * cannot be told, it does.
      */
     public Optional<PartialDate> replacedSince() {
+        return since(part, replaced);
+    }
+
+    static Optional<PartialDate> since(Part part, Optional<PartialDate> replaced) {
         return replaced.filter(date -> part.placed().isEmpty()
                 || (!date.equals(part.placed().get())
                         && date.latest().isAfter(part.placed().get().earliest())));

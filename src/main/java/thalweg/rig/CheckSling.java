@@ -69,7 +69,20 @@ final class CheckSling {
         Optional<Force> strand = force("strand_kN", draft.strandKilonewtons(), Range.STRENGTH);
         OptionalDouble knot = sound("knot_efficiency", draft.knotEfficiency(), Range.EFFICIENCY);
         return draft.tie()
-                .map(tie -> new RigSling(tie, width.orElse(new Length(0)), around, reach, stiffness, strand, knot));
+                .map(tie -> new RigSling(
+                        tie, width.orElse(new Length(0)), around, reach, stiffness, strand, knot, textile()));
+    }
+
+    private Textile textile() {
+        Textile textile = draft.textile();
+        if (textile.condition().equals(Optional.of(PartCondition.GONE))) {
+            refuse.accept(key + "condition", "is gone, and a sling that is gone holds nothing; leave the sling out");
+        }
+        return new Textile(
+                textile.condition(),
+                textile.fibre(),
+                sound("age_years", textile.ageYears(), Range.YEARS),
+                textile.kept());
     }
 
     private void checkReach(Optional<RigKind> kind, OptionalDouble way) {

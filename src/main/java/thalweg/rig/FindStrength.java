@@ -28,7 +28,7 @@ final class FindStrength {
         StrengthChain chain = new StrengthChain(base, "the strength of a strand is not known");
         knot(rig, chain);
         condition(input).takeFrom(chain, rig.traits().condition(), "the strands were");
-        age(rig.traits(), chain);
+        age(rig.traits().textile(), rig.traits().derating(), chain);
         return chain.done();
     }
 
@@ -64,13 +64,14 @@ final class FindStrength {
         }
     }
 
-    private static void age(StrandTraits traits, StrengthChain chain) {
+    /** Takes off what age does to textile. */
+    static void age(Textile traits, Derating derating, StrengthChain chain) {
         if (traits.ageYears().isEmpty()) {
             chain.note("age not stated");
             return;
         }
         double years = traits.ageYears().getAsDouble();
-        OptionalDouble stated = traits.derating().of(DeratingKey.AGE);
+        OptionalDouble stated = derating.of(DeratingKey.AGE);
         if (stated.isPresent()) {
             chain.times(StrengthFactor.of("age", stated.getAsDouble(), FactorSource.STATED, "age of the strands"));
         } else if (traits.fibre().isPresent() && traits.kept().isPresent()) {

@@ -15,6 +15,7 @@ import thalweg.units.Length;
  * @param stiffness force per unit strain of one strand, above 0; empty where it is taken to be that of the rig's strands
  * @param strandStrength of one strand without knots, above 0; empty where unknown
  * @param knotEfficiency share of the strength that its knot leaves [-], above 0 and at most 1; empty where unknown
+ * @param textile how far its strands have suffered
  */
 public record RigSling(
         SlingTie tie,
@@ -23,7 +24,8 @@ public record RigSling(
         Optional<Length> reach,
         Optional<Force> stiffness,
         Optional<Force> strandStrength,
-        OptionalDouble knotEfficiency) {
+        OptionalDouble knotEfficiency,
+        Textile textile) {
 
     public RigSling {
         boolean lengths = around.stream().allMatch(girth -> girth.metres() > 0)

@@ -14,6 +14,7 @@ import thalweg.units.Length;
  * @param stiffnessKilonewtons force per unit strain of one strand [kN]
  * @param strandKilonewtons strength of one strand [kN]
  * @param knotEfficiency share of the strength that its knot leaves [-]
+ * @param textile how far its strands have suffered
  */
 public record SlingDraft(
         Optional<SlingTie> tie,
@@ -22,13 +23,15 @@ public record SlingDraft(
         OptionalDouble reachMetres,
         OptionalDouble stiffnessKilonewtons,
         OptionalDouble strandKilonewtons,
-        OptionalDouble knotEfficiency) {
+        OptionalDouble knotEfficiency,
+        Textile textile) {
 
     private static final OptionalDouble NONE = OptionalDouble.empty();
 
     /** A sling that reaches to the master, of which only what has no default is stated. */
     public static SlingDraft of(SlingTie tie, double widthMetres) {
-        return new SlingDraft(Optional.of(tie), OptionalDouble.of(widthMetres), NONE, NONE, NONE, NONE, NONE);
+        return new SlingDraft(
+                Optional.of(tie), OptionalDouble.of(widthMetres), NONE, NONE, NONE, NONE, NONE, Textile.UNKNOWN);
     }
 
     static SlingDraft of(RigSling sling) {
@@ -41,7 +44,8 @@ public record SlingDraft(
                 metres(sling.reach()),
                 Stated.kilonewtons(sling.stiffness()),
                 Stated.kilonewtons(sling.strandStrength()),
-                sling.knotEfficiency());
+                sling.knotEfficiency(),
+                sling.textile());
     }
 
     private static OptionalDouble metres(Optional<Length> length) {
@@ -57,7 +61,8 @@ public record SlingDraft(
                 OptionalDouble.of(metres),
                 stiffnessKilonewtons,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                textile);
     }
 
     /** The same sling round a point of that girth [m]. */
@@ -69,7 +74,8 @@ public record SlingDraft(
                 reachMetres,
                 stiffnessKilonewtons,
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                textile);
     }
 
     /** The same sling of strands that stretch so much [kN]. */
@@ -81,7 +87,8 @@ public record SlingDraft(
                 reachMetres,
                 OptionalDouble.of(kilonewtons),
                 strandKilonewtons,
-                knotEfficiency);
+                knotEfficiency,
+                textile);
     }
 
     /** The same sling of strands of known strength [kN], and the share of it that its knot leaves [-]. */
@@ -93,6 +100,20 @@ public record SlingDraft(
                 reachMetres,
                 stiffnessKilonewtons,
                 OptionalDouble.of(kilonewtons),
-                OptionalDouble.of(efficiency));
+                OptionalDouble.of(efficiency),
+                textile);
+    }
+
+    /** The same sling of strands of which that is known. */
+    public SlingDraft withTextile(Textile known) {
+        return new SlingDraft(
+                tie,
+                widthMetres,
+                aroundMetres,
+                reachMetres,
+                stiffnessKilonewtons,
+                strandKilonewtons,
+                knotEfficiency,
+                known);
     }
 }

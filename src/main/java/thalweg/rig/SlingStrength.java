@@ -41,8 +41,8 @@ final class SlingStrength {
         } else {
             chain.unknown("how much strength the knot of the " + name + " leaves is not known; state 1 for a sewn one");
         }
-        chain.note("condition not stated");
-        chain.note("age not stated");
+        new ConditionShare(derating).takeFrom(chain, sling.textile().condition(), "the " + name + " was");
+        FindStrength.age(sling.textile(), derating, chain);
         chain.note("what an edge or the bend round the point takes off is not known");
         return chain.done();
     }

@@ -41,4 +41,9 @@ public record StrandTraits(
             throw new IllegalArgumentException("an age is 0 or more");
         }
     }
+
+    /** How far the strands have suffered. */
+    Textile textile() {
+        return new Textile(condition, fibre, ageYears, kept);
+    }
 }

@@ -11,6 +11,7 @@ import thalweg.due.Due;
 import thalweg.due.DuePart;
 import thalweg.due.DueReason;
 import thalweg.due.DueRules;
+import thalweg.due.FoundDue;
 import thalweg.exchange.csv.PartsCsv;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
@@ -36,27 +37,16 @@ public final class ListDue {
     }
 
     /**
-     * What is due, and what nobody can tell of.
-     *
-     * @param parts that are due, the most urgent first; those of one urgency by canyon and along the line
-     * @param unknownAge textile parts of which nothing else is due and whose age nobody knows
-     * @param looked at how many parts were looked at
-     */
-    public record Found(List<DuePart> parts, List<DuePart> unknownAge, int looked) {
-        public Found {
-            parts = List.copyOf(parts);
-            unknownAge = List.copyOf(unknownAge);
-        }
-    }
-
-    /**
      * What is due within some days among the parts that are looked for.
      *
      * @param canyons which canyons, if not all
      * @param days from today, 0 or more
      */
-    public Found within(PartFinding finding, CanyonFilter canyons, int days) {
-        Predicate<PartRow> wanted = in(canyons);
+    public FoundDue within(PartFinding finding, CanyonFilter canyons, int days) {
+        return within(finding, in(canyons), days);
+    }
+
+    private FoundDue within(PartFinding finding, Predicate<PartRow> wanted, int days) {
         List<DuePart> due = new ArrayList<>();
         List<DuePart> unknownAge = new ArrayList<>();
         int looked = 0;
@@ -78,7 +68,12 @@ public final class ListDue {
             }
         }
         due.sort(Comparator.comparing(DuePart::first, Due.BY_URGENCY));
-        return new Found(due, unknownAge, looked);
+        return new FoundDue(due, unknownAge, looked);
+    }
+
+    /** The same for one canyon. */
+    public FoundDue within(PartFinding finding, Uid canyon, int days) {
+        return within(finding, row -> row.canyon().equals(canyon), days);
     }
 
     private Predicate<PartRow> in(CanyonFilter canyons) {

@@ -48,7 +48,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
-            tui.runtime   |      | fault progress units text ledger draft logbook amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault progress units text ledger draft logbook due amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text tui.core tui.runtime                                              | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

@@ -202,6 +202,10 @@ class SlingTest {
     }
 
     private static PartSafety safetyOfSling(SlingTie tie, OptionalDouble knot) {
+        return safetyOfSling(tie, knot, Textile.UNKNOWN);
+    }
+
+    private static PartSafety safetyOfSling(SlingTie tie, OptionalDouble knot, Textile textile) {
         SlingDraft sling = new SlingDraft(
                 Optional.of(tie),
                 OptionalDouble.of(0.4),
@@ -209,7 +213,8 @@ class SlingTest {
                 OptionalDouble.of(0.5),
                 OptionalDouble.empty(),
                 OptionalDouble.of(20),
-                knot);
+                knot,
+                textile);
         PointDraft tree = PointDraft.of("T", 0, 1, 0).slungWith(PointKind.TREE, sling);
         return Rigs.answer(Rigs.focused(List.of(tree), Vector3.ZERO, 1, 0, 0)).safety().stream()
                 .filter(part -> part.part().equals("T sling"))
@@ -229,6 +234,29 @@ class SlingTest {
         assertThat(ratio(SlingTie.BASKET, 0.7) / ratio(SlingTie.BASKET, 1)).isCloseTo(0.7, within(1e-9));
         assertThat(ratio(SlingTie.TIED_ROUND, 0.64)).isCloseTo(20 * 0.64 / perSide, within(0.05 * 20));
         assertThat(ratio(SlingTie.CHOKE, 1)).isCloseTo(2 * 20 * 0.8, within(1e-6));
+    }
+
+    /** Nylon that has hung outdoors for three years has lost 50 to 60 % of its strength: WSTDA, outdoor exposure test 1997 to 2004. */
+    @Test
+    void whatIsKnownOfASlingsTextileIsTakenOff() {
+        Textile old = new Textile(
+                Optional.of(PartCondition.SOUND),
+                Optional.of(Fibre.NYLON),
+                OptionalDouble.of(3),
+                Optional.of(Kept.OUTDOORS));
+        Textile older = new Textile(old.condition(), old.fibre(), OptionalDouble.of(4), old.kept());
+        PartSafety aged = safetyOfSling(SlingTie.BASKET, OptionalDouble.of(1), old);
+
+        assertThat(aged.steady().ratio().orElseThrow() / ratio(SlingTie.BASKET, 1))
+                .isCloseTo(0.45, within(1e-9));
+        assertThat(aged.strength().factors())
+                .extracting(StrengthFactor::name)
+                .containsExactly("tie", "knot", "condition", "age");
+        assertThat(aged.strength().notes()).doesNotContain("age not stated", "condition not stated");
+        assertThat(safetyOfSling(SlingTie.BASKET, OptionalDouble.of(1), older)
+                        .steady()
+                        .ratio())
+                .isEmpty();
     }
 
     private static double ratio(SlingTie tie, double knot) {

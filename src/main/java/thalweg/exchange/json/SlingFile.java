@@ -4,8 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
+import thalweg.rig.Fibre;
+import thalweg.rig.Kept;
+import thalweg.rig.PartCondition;
 import thalweg.rig.SlingDraft;
 import thalweg.rig.SlingTie;
+import thalweg.rig.Textile;
 
 /** Reads and writes what is slung round a point of a rig. */
 final class SlingFile {
@@ -20,7 +24,12 @@ final class SlingFile {
                 in.real("reach_m"),
                 in.real("EA_kN"),
                 in.real("strand_kN"),
-                in.real("knot_efficiency"));
+                in.real("knot_efficiency"),
+                new Textile(
+                        in.word("condition", PartCondition.class),
+                        in.word("fibre", Fibre.class),
+                        in.real("age_years"),
+                        in.word("kept", Kept.class)));
         in.refuseUnasked();
         return sling;
     }
@@ -34,6 +43,10 @@ final class SlingFile {
                 .putKnown("EA_kN", number(sling.stiffnessKilonewtons()))
                 .putKnown("strand_kN", number(sling.strandKilonewtons()))
                 .putKnown("knot_efficiency", number(sling.knotEfficiency()))
+                .putWord("condition", sling.textile().condition())
+                .putWord("fibre", sling.textile().fibre())
+                .putKnown("age_years", number(sling.textile().ageYears()))
+                .putWord("kept", sling.textile().kept())
                 .done();
     }
 

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
+import thalweg.due.FoundDue;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
@@ -17,6 +19,7 @@ import thalweg.service.FindParts;
 import thalweg.service.FindRecord;
 import thalweg.service.FindThing;
 import thalweg.service.ListCanyons;
+import thalweg.service.ListDue;
 import thalweg.service.Session;
 import thalweg.service.WriteFile;
 import thalweg.tui.core.Effect;
@@ -56,6 +59,13 @@ final class RunFinding {
             PartFinding finding = PartFinding.of(find.words());
             return Optional.of(new Told.PartsFound(find.words(), new FindParts(session).some(finding, MOST_PARTS)));
         }
+        if (effect instanceof Ask.FindDue find) {
+            return Optional.of(new Told.DueFound(find, due(find)));
+        }
+        if (effect instanceof Ask.WriteDue write) {
+            String csv = ListDue.csv(due(write.due()).parts(), session.today());
+            return Optional.of(written(write.target(), csv, write.overwrite()));
+        }
         if (effect instanceof Ask.FindSurrounding find) {
             return Optional.of(surrounded(find.key()));
         }
@@ -67,6 +77,14 @@ final class RunFinding {
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         return Optional.empty();
+    }
+
+    private FoundDue due(Ask.FindDue find) {
+        ListDue list = new ListDue(session, find.settings());
+        PartFinding finding = PartFinding.of(find.words());
+        return find.canyon()
+                .map(canyon -> list.within(finding, canyon, find.days()))
+                .orElseGet(() -> list.within(finding, CanyonFilter.NONE, find.days()));
     }
 
     private Told surrounded(DraftKey key) {

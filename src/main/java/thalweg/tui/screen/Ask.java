@@ -19,6 +19,7 @@ import thalweg.rig.CascadeOdds;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
+import thalweg.settings.Settings;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
 
@@ -30,6 +31,17 @@ public sealed interface Ask extends Effect {
 
     /** Parts that words find; answered by {@link Told.PartsFound}. */
     record FindParts(String words) implements Ask {}
+
+    /**
+     * Parts that words find and that are due; answered by {@link Told.DueFound}.
+     *
+     * @param canyon whose, if not those of all
+     * @param days from today within which they are due
+     */
+    record FindDue(String words, Optional<Uid> canyon, int days, Settings settings) implements Ask {}
+
+    /** The list of what is due, to a file; answered by {@link Told.SheetWritten}. */
+    record WriteDue(FindDue due, String target, boolean overwrite) implements Ask {}
 
     /** The records of the canyons that are looked for, to a file; answered by {@link Told.SheetWritten}. */
     record WriteCanyons(Finding finding, String target, boolean overwrite) implements Ask {}

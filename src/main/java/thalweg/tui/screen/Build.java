@@ -153,16 +153,22 @@ final class Build {
 
     /** One value of a list. */
     <E extends Enum<E>> Build word(String key, String label, String list, Class<E> words, E chosen) {
-        return choice(key, label, list, words, Optional.of(chosen), false);
+        return choice(key, around.say(label), around.say("help." + label), list, words, Optional.of(chosen), false);
     }
 
     /** One value of a list, or unknown. */
     <E extends Enum<E>> Build maybe(String key, String label, String list, Class<E> words, Optional<E> chosen) {
-        return choice(key, label, list, words, chosen, true);
+        return labelledMaybe(key, around.say(label), around.say("help." + label), list, words, chosen);
+    }
+
+    /** One value of a list, or unknown, under a label that is filled already. */
+    <E extends Enum<E>> Build labelledMaybe(
+            String key, String label, String help, String list, Class<E> words, Optional<E> chosen) {
+        return choice(key, label, help, list, words, chosen, true);
     }
 
     private <E extends Enum<E>> Build choice(
-            String key, String label, String list, Class<E> words, Optional<E> chosen, boolean unknown) {
+            String key, String label, String help, String list, Class<E> words, Optional<E> chosen, boolean unknown) {
         List<String> options = new ArrayList<>();
         List<String> labels = new ArrayList<>();
         if (unknown) {
@@ -173,14 +179,8 @@ final class Build {
             options.add(key(one));
             labels.add(Looks.word(around, list, one));
         });
-        String help = around.say("help." + label);
         fields.add(hinted(Field.choice(
-                key,
-                around.say(label),
-                help,
-                options,
-                labels,
-                chosen.map(Build::key).orElse(""))));
+                key, label, help, options, labels, chosen.map(Build::key).orElse(""))));
         return this;
     }
 

@@ -383,7 +383,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
         String state = ConditionWords.told(station.standing(), around.phrases());
         Style coloured = style == Style.SELECTED ? style : Looks.style(station.standing());
         String old = station.hasOldAnalysis() ? ", " + around.say("canyon.rig_old") : "";
-        String name = "   " + station.station().name() + old;
+        String name = "   " + station.station().name() + old + DueMark.of(station, around);
         Uid about = station.station().uid();
         LineColumns.row(
                 line,

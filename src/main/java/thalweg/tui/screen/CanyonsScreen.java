@@ -118,6 +118,8 @@ record CanyonsScreen(
         bindings.add(Binding.of(Key.of('/'), around.say("key.search"), () -> Step.stay(with(search.opened()))));
         bindings.addAll(filterBindings(around));
         bindings.add(Binding.of(Key.of('p'), around.say("key.parts"), () -> Step.open(this, new Go.Parts())));
+        bindings.add(Binding.of(
+                Key.of('D'), around.say("key.due"), () -> Step.open(this, new Go.DueParts(Optional.empty()))));
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_canyon"), this::enterNew)
                 .unless(around.readOnly(), around.say("read_only.refused"))
                 .unless(found.isEmpty(), around.say("loading")));

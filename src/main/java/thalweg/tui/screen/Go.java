@@ -51,6 +51,12 @@ public sealed interface Go extends Destination {
     /** Parts of all canyons, to search among. */
     record Parts() implements Go {}
 
+    /** Parts that are due, of one canyon or all. */
+    record DueParts(Optional<CanyonName> canyon) implements Go {}
+
+    /** The parts that are due, to be written to a file. */
+    record WriteDue(Ask.FindDue due) implements Go {}
+
     /** The canyons that were found, to be written to a file. */
     record WriteCanyons(Finding finding, int canyons) implements Go {}
 

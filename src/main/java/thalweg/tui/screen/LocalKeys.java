@@ -12,7 +12,7 @@ import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
 
-/** The keys of a canyon that lead to what stays with this database. */
+/** The keys of a canyon that lead to what is due in it, and to what stays with this database. */
 final class LocalKeys {
 
     private LocalKeys() {}
@@ -29,6 +29,11 @@ final class LocalKeys {
                                 Key.of('t'),
                                 around.say("key.trips"),
                                 () -> Step.open(screen, new Go.Trips(Optional.of(named(loaded)))))
+                        .unless(loaded.isEmpty(), around.say("loading")),
+                Binding.of(
+                                Key.of('D'),
+                                around.say("key.due"),
+                                () -> Step.open(screen, new Go.DueParts(Optional.of(named(loaded)))))
                         .unless(loaded.isEmpty(), around.say("loading")),
                 Binding.of(
                                 Key.of('o'),

@@ -26,6 +26,9 @@ public final class Screens {
         if (destination instanceof Go.Parts) {
             return PartsScreen.opened();
         }
+        if (destination instanceof Go.DueParts go) {
+            return DueScreen.opened(go);
+        }
         if (destination instanceof Go.OneCanyon go) {
             return CanyonScreen.opened(go.canyon());
         }
@@ -113,6 +116,9 @@ public final class Screens {
             return WriteListForm.of(go);
         }
         if (destination instanceof Go.WriteParts go) {
+            return WriteListForm.of(go);
+        }
+        if (destination instanceof Go.WriteDue go) {
             return WriteListForm.of(go);
         }
         if (destination instanceof Go.ReadRecords) {

@@ -9,10 +9,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import thalweg.rig.Fibre;
+import thalweg.rig.Kept;
+import thalweg.rig.PartCondition;
 import thalweg.rig.PointDraft;
 import thalweg.rig.PointKind;
 import thalweg.rig.SlingDraft;
 import thalweg.rig.SlingTie;
+import thalweg.rig.Textile;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Field;
 import thalweg.tui.widget.Form;
@@ -30,10 +34,15 @@ final class SlingFields {
     private static final String STIFFNESS = "sling_stiffness_";
     private static final String STRAND = "sling_strand_";
     private static final String KNOT = "sling_knot_";
+    private static final String CONDITION = "sling_condition_";
+    private static final String FIBRE = "sling_fibre_";
+    private static final String AGE = "sling_age_";
+    private static final String KEPT = "sling_kept_";
     private static final String NONE = "";
 
     /** What is asked of a sling once there is one. */
-    private static final List<String> OF_A_SLING = List.of(WIDTH, AROUND, REACH, STIFFNESS, STRAND, KNOT);
+    private static final List<String> OF_A_SLING =
+            List.of(WIDTH, AROUND, REACH, STIFFNESS, STRAND, KNOT, CONDITION, FIBRE, AGE, KEPT);
 
     private SlingFields() {}
 
@@ -62,6 +71,35 @@ final class SlingFields {
                         share -> String.format(Locale.ROOT, "%.0f %%", 100 * share)),
                 RigForm::share,
                 around);
+        textile(form, i, point, around);
+    }
+
+    private static void textile(Build form, int i, PointDraft point, Surroundings around) {
+        Textile textile = point.sling().map(SlingDraft::textile).orElse(Textile.UNKNOWN);
+        TraitFields.condition(
+                form, CONDITION + i, around.say("rig_form.sling.condition", point.name()), textile.condition(), around);
+        form.labelledMaybe(
+                FIBRE + i,
+                around.say("rig_form.sling.fibre", point.name()),
+                around.say("help.rig_form.fibre"),
+                "rig.fibre",
+                Fibre.class,
+                textile.fibre());
+        form.labelledValue(
+                AGE + i,
+                around.say("rig_form.sling.age", point.name()),
+                around.say("help.rig_form.age"),
+                textile.ageYears().isPresent()
+                        ? TraitFields.plain(textile.ageYears().getAsDouble())
+                        : "",
+                TraitFields::years);
+        form.labelledMaybe(
+                KEPT + i,
+                around.say("rig_form.sling.kept", point.name()),
+                around.say("help.rig_form.kept"),
+                "rig.kept",
+                Kept.class,
+                textile.kept());
     }
 
     private static void choices(Build form, int i, PointDraft point, Surroundings around) {
@@ -154,15 +192,24 @@ final class SlingFields {
                 .filter(one -> one.word().equals(filled.text(TIE + i)))
                 .findFirst();
         Optional<SlingDraft> before = point.sling();
-        Optional<SlingDraft> sling = tie.map(chosen -> new SlingDraft(
+        Optional<SlingDraft> after = tie.map(chosen -> new SlingDraft(
                 Optional.of(chosen),
                 number(filled, WIDTH + i, before.map(SlingDraft::widthMetres), SlingFields::metres),
                 number(filled, AROUND + i, before.map(SlingDraft::aroundMetres), SlingFields::metres),
                 number(filled, REACH + i, before.map(SlingDraft::reachMetres), SlingFields::metres),
                 number(filled, STIFFNESS + i, before.map(SlingDraft::stiffnessKilonewtons), SlingFields::kilonewtons),
                 number(filled, STRAND + i, before.map(SlingDraft::strandKilonewtons), SlingFields::kilonewtons),
-                number(filled, KNOT + i, before.map(SlingDraft::knotEfficiency), RigForm::share)));
-        return point.withSling(kind, sling);
+                number(filled, KNOT + i, before.map(SlingDraft::knotEfficiency), RigForm::share),
+                new Textile(
+                        filled.word(CONDITION + i, PartCondition.class),
+                        filled.word(FIBRE + i, Fibre.class),
+                        number(
+                                filled,
+                                AGE + i,
+                                before.map(sling -> sling.textile().ageYears()),
+                                TraitFields::years),
+                        filled.word(KEPT + i, Kept.class))));
+        return point.withSling(kind, after);
     }
 
     private static double metres(String text) {

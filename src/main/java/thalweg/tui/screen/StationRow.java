@@ -19,6 +19,7 @@ import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.KeptRig;
+import thalweg.route.Exposure;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
@@ -82,7 +83,7 @@ record StationRow(
         rows.add(new StationRow(
                 around.say("about.station", record.station().name()),
                 Style.STRONG,
-                ConditionWords.told(record.standing(), around.phrases()),
+                ConditionWords.told(record.standing(), around.phrases()) + DueMark.of(record, around),
                 Looks.style(record.standing()),
                 Optional.empty(),
                 Acts.thing(
@@ -96,7 +97,9 @@ record StationRow(
                 () -> About.station(record, around)));
         for (AnchorRecord anchor : record.anchors()) {
             rows.add(ofAnchor(anchor, around));
-            anchor.parts().forEach(part -> rows.add(ofPart(anchor, part, "   ", around)));
+            anchor.parts()
+                    .forEach(part ->
+                            rows.add(ofPart(anchor, part, record.station().exposure(), "   ", around)));
         }
         record.notes().forEach(entry -> rows.add(ofNote(record, entry, around)));
         record.analyses()
@@ -108,7 +111,13 @@ record StationRow(
     /** The rows of a part: itself, then everything that was found on it, newest first. */
     static List<StationRow> of(CanyonRecord canyon, AnchorRecord anchor, PartRecord part, Surroundings around) {
         List<StationRow> rows = new ArrayList<>();
-        rows.add(ofPart(anchor, part, "", around));
+        rows.add(ofPart(
+                anchor,
+                part,
+                canyon.station(anchor.anchor().station())
+                        .flatMap(station -> station.station().exposure()),
+                "",
+                around));
         part.inspections().forEach(entry -> rows.add(ofInspection(canyon, part, entry, around)));
         return rows;
     }
@@ -142,7 +151,8 @@ record StationRow(
                 () -> detail);
     }
 
-    private static StationRow ofPart(AnchorRecord anchor, PartRecord record, String margin, Surroundings around) {
+    private static StationRow ofPart(
+            AnchorRecord anchor, PartRecord record, Optional<Exposure> exposure, String margin, Surroundings around) {
         return new StationRow(
                 margin + record.part().label() + "  " + About.hardware(record.part(), around),
                 margin.isEmpty() ? Style.STRONG : Style.NORMAL,
@@ -151,7 +161,8 @@ record StationRow(
                         + record.state()
                                 .seenOn()
                                 .map(date -> "  " + date.print())
-                                .orElse(""),
+                                .orElse("")
+                        + DueMark.of(record, exposure, around),
                 Looks.style(record.state().condition()),
                 Optional.of(anchor),
                 Acts.thing(
@@ -162,7 +173,11 @@ record StationRow(
                                 record.part().anchor(),
                                 record.part().order(),
                                 Optional.of(record.part()))),
-                () -> About.part(record, around));
+                () -> {
+                    List<Paragraph> text = new ArrayList<>(About.part(record, around));
+                    text.addAll(DueMark.reasons(record, exposure, around));
+                    return text;
+                });
     }
 
     private static StationRow ofInspection(

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.amend.ChangeView;
 import thalweg.draft.DraftKey;
 import thalweg.draft.KeptDraft;
+import thalweg.due.FoundDue;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.ledger.Uid;
@@ -38,6 +39,9 @@ public sealed interface Told extends Message {
      * @param spare an id for a new canyon
      */
     record CanyonsFound(Finding finding, FoundCanyons found, int all, Uid spare) implements Told {}
+
+    /** What was found to be due. */
+    record DueFound(Ask.FindDue asked, FoundDue found) implements Told {}
 
     /**
      * Parts that were found.

@@ -77,8 +77,7 @@ final class TraitFields {
     }
 
     /** What is gone is in no rig, so that it cannot be chosen. */
-    private static void condition(
-            Build form, String key, String label, Optional<PartCondition> stated, Surroundings around) {
+    static void condition(Build form, String key, String label, Optional<PartCondition> stated, Surroundings around) {
         List<String> options = new ArrayList<>(List.of(""));
         List<String> labels = new ArrayList<>(List.of(around.say("rig_form.unstated")));
         Arrays.stream(PartCondition.values())
@@ -100,12 +99,12 @@ final class TraitFields {
                 : "";
     }
 
-    private static String plain(double number) {
+    static String plain(double number) {
         return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
     }
 
     /** "7" or "2.5". */
-    private static double years(String text) {
+    static double years(String text) {
         String plain = text.strip().replace(',', '.');
         if (!plain.matches("\\d{1,2}(\\.\\d{1,3})?")) {
             throw new InputException("\"" + text.strip() + "\" is no age; write years such as 3 or 2.5.");

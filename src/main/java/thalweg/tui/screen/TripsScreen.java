@@ -75,6 +75,11 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         bindings.add(Binding.of(Key.of('e'), around.say("key.edit"), this::edit)
                 .unless(none, around.say("trips.nothing"))
                 .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(
+                        Key.of('D'),
+                        around.say("trips.due"),
+                        () -> Step.open(this, new Go.DueParts(chosen().map(TripInCanyon::canyon))))
+                .unless(none, around.say("trips.nothing")));
         bindings.add(Binding.of(Key.of('x'), around.say("key.take_out_trip"), this::takeOut)
                 .unless(none, around.say("trips.nothing"))
                 .unless(around.readOnly(), readOnly));

@@ -35,6 +35,11 @@ record WriteListForm(String title, int canyons, String ending, Maker maker) impl
                 "list_form.parts", 0, ".csv", (target, overwrite) -> new Ask.WriteParts(go.words(), target, overwrite));
     }
 
+    static WriteListForm of(Go.WriteDue go) {
+        return new WriteListForm(
+                "list_form.due", 0, ".csv", (target, overwrite) -> new Ask.WriteDue(go.due(), target, overwrite));
+    }
+
     @Override
     public String title(Surroundings around) {
         return around.say(title, canyons);

@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,7 +26,10 @@ import thalweg.rig.RigInput;
 import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
+import thalweg.service.ImportRecords;
+import thalweg.service.LoadPhrases;
 import thalweg.service.ReadWaypoints;
+import thalweg.settings.Settings;
 import thalweg.testing.RandomRecords;
 import thalweg.why.Question;
 
@@ -48,8 +52,22 @@ final class PlacesTest {
             List<Go> places = List.of(
                     new Go.Canyons(),
                     new Go.Parts(),
+                    new Go.ReadRecords(),
+                    new Go.TakeIn(
+                            "records.json",
+                            new ImportRecords(walk.session())
+                                    .preview(
+                                            "records.json",
+                                            "{\"format\": \"thalweg records\", \"version\": 1, \"canyons\": []}"
+                                                    .getBytes(StandardCharsets.UTF_8))
+                                    .plan()),
+                    new Go.BackUp(),
+                    new Go.Drafts(),
                     new Go.WriteCanyons(Finding.ALL, 9),
                     new Go.WriteParts("bolt"),
+                    new Go.DueParts(Optional.of(canyon)),
+                    new Go.WriteDue(
+                            new Ask.FindDue("bolt", Optional.empty(), 0, Settings.standard(LoadPhrases.english()))),
                     new Go.OneCanyon(uid),
                     new Go.CanyonProfile(uid, Optional.empty()),
                     new Go.OneStation(uid, uid),
