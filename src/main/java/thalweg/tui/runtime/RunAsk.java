@@ -115,6 +115,10 @@ public final class RunAsk implements EffectRunner {
             ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
             return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());
         }
+        if (effect instanceof Ask.SetKeeper set) {
+            session.setKeeper(set.name());
+            return new Told.KeeperSet(set.name());
+        }
         Optional<Remarks> remarks = remarks(effect);
         saved(effect);
         return new Told.Saved(remarks.map(Remarks::since).orElse(List.of()));

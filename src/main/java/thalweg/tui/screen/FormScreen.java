@@ -203,6 +203,9 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
         if (message instanceof Told.Saved saved) {
             return dropping(Step.back(in(State.DONE)).saying(said(saved.remarks(), around)));
         }
+        if (message instanceof Told.KeeperSet set) {
+            return Step.back(in(State.DONE)).saying(around.say("keeper.done", set.name()));
+        }
         if (message instanceof Told.SheetWritten written) {
             String sentence = written.number()
                     .map(number -> around.say("sheet_form.given", written.target(), number))

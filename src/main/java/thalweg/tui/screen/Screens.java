@@ -121,6 +121,9 @@ public final class Screens {
         if (destination instanceof Go.WriteDue go) {
             return WriteListForm.of(go);
         }
+        if (destination instanceof Go.SetKeeper) {
+            return new KeeperForm();
+        }
         if (destination instanceof Go.ReadRecords) {
             return new ImportForm();
         }

@@ -46,7 +46,7 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
         Build build = new Build(around);
         RoundChoice.add(build, rounds, Optional.empty(), around);
         build.day("on", "form.visit.on", around.today().toString())
-                .text("by", "form.visit.by", around.keeper())
+                .signed("by", "form.visit.by", around.keeper())
                 .maybe("water", "form.visit.water", "water", WaterLevel.class, Optional.empty());
         List<PartRecord> parts = station.parts();
         for (int i = 0; i < parts.size(); i++) {

@@ -141,7 +141,8 @@ public record Shell(
         if (message instanceof Message.Failed) {
             return ahead(List.of()).tell(frame, message);
         }
-        Reaction told = tell(frame, message);
+        Shell signing = message instanceof Told.KeeperSet set ? around(around.signedBy(set.name())) : this;
+        Reaction told = signing.tell(frame, message);
         return message instanceof Message.Progressed ? told : told.then(Shell::caughtUp);
     }
 

@@ -74,7 +74,7 @@ final class Walk implements AutoCloseable {
                         glyphs,
                         readOnly,
                         session.keeper(),
-                        Settings.standard(LoadPhrases.english()),
+                        Settings.standard(LoadPhrases.english()).withKeeper(session.setKeeper()),
                         rows,
                         columns));
     }
