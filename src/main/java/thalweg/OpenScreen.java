@@ -72,7 +72,7 @@ final class OpenScreen {
         CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
         Folders.make(folders.state());
         Log log = new Log(folders.log(), clock);
-        try (Session session = opened(opening)) {
+        try (Session session = opened(opening).named(settings.keeper())) {
             Shell shell = shell(session, phrases, settings, arguments);
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
@@ -125,7 +125,7 @@ final class OpenScreen {
                         glyphs(arguments),
                         session.isReadOnly(),
                         session.keeper(),
-                        settings,
+                        settings.withKeeper(session.setKeeper()),
                         ROWS,
                         COLUMNS));
     }

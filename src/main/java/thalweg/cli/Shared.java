@@ -2,11 +2,13 @@ package thalweg.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
 import thalweg.service.DemoDatabase;
 import thalweg.service.Folders;
+import thalweg.service.ReadSettings;
 import thalweg.service.RestoreBackup;
 import thalweg.service.Session;
 import thalweg.units.UnitSystem;
@@ -56,7 +58,18 @@ final class Shared {
     /** A session that changes what is there. */
     Session writing() {
         Path file = file();
-        return Session.writing(file, surrounds.clock(), surrounds.user());
+        return named(Session.writing(file, surrounds.clock(), surrounds.user()));
+    }
+
+    /** What is written is signed as the person's settings say. */
+    private Session named(Session session) {
+        try {
+            return session.named(ReadSettings.of(Optional.empty(), surrounds.folders(), surrounds.phrases())
+                    .keeper());
+        } catch (InputException e) {
+            session.close();
+            throw e;
+        }
     }
 
     /** A session that makes the database where it is missing. */
@@ -65,7 +78,7 @@ final class Shared {
         if (db == null && !demo) {
             Folders.make(surrounds.folders().data());
         }
-        return Session.creating(file, surrounds.clock(), surrounds.user());
+        return named(Session.creating(file, surrounds.clock(), surrounds.user()));
     }
 
     /** What puts a backup in the place of the database, which need not be there. */

@@ -112,7 +112,7 @@ public final class SaveThing {
                 .orElseThrow(() ->
                         new ChangedMeanwhileException("The " + before.type().inWords() + " \""
                                 + before.label() + "\" was changed from elsewhere in the meantime; nothing was saved."
-                                + " Open it again and repeat the change."));
+                                + " Look what it is now, then repeat the change."));
     }
 
     private void append(List<Revision> revisions) {

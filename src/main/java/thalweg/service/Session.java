@@ -6,8 +6,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import thalweg.fault.InputException;
 import thalweg.fault.StoreException;
 import thalweg.ledger.Uid;
 import thalweg.progress.Progress;
@@ -33,6 +35,7 @@ public final class Session implements AutoCloseable {
     private final Database database;
     private final Clock clock;
     private final String user;
+    private volatile Optional<String> named = Optional.empty();
 
     private Session(Database database, Clock clock, String user) {
         this.database = database;
@@ -103,7 +106,7 @@ public final class Session implements AutoCloseable {
             return work.apply(this);
         }
         try (Session other = isReadOnly() ? reading(file(), clock, user) : writing(file(), clock, user)) {
-            return work.apply(other);
+            return work.apply(other.named(named));
         }
     }
 
@@ -147,6 +150,16 @@ public final class Session implements AutoCloseable {
         return new CheckStore(database);
     }
 
+    /** Has it told, from the thread that works, when work waits for another program that writes. */
+    public void onWaiting(Runnable waiting) {
+        database.onWaiting(waiting);
+    }
+
+    /** A number that is another one once somebody else has changed the database. */
+    public long changedElsewhere() {
+        return database.changedElsewhere();
+    }
+
     /** Whether nothing can be changed. */
     public boolean isReadOnly() {
         return database.isReadOnly();
@@ -176,9 +189,37 @@ public final class Session implements AutoCloseable {
         return Uid.minted(clock.millis(), UUID.randomUUID());
     }
 
-    /** Who signs changes: the name that was set, or that of the account. */
+    /**
+     * This session, in which everything is signed by that name whatever the database says.
+     *
+     * @param keeper as the person's own settings have it; empty where they do not
+     */
+    public Session named(Optional<String> keeper) {
+        named = keeper;
+        return this;
+    }
+
+    /** Who signs changes: the name of the settings, or the one that was set in this database, or that of the account. */
     public String keeper() {
-        return new SettingStore(database).value(KEEPER).orElse(user);
+        return setKeeper().orElse(user);
+    }
+
+    /** The name that was set, in the settings or in this database; empty where the name of the account stands in. */
+    public Optional<String> setKeeper() {
+        return named.or(() -> new SettingStore(database).value(KEEPER));
+    }
+
+    /**
+     * Sets the name by which everything in this database is signed from now on.
+     *
+     * @throws InputException when the settings name another
+     */
+    public void setKeeper(String name) {
+        if (named.isPresent()) {
+            throw new InputException("Your settings file names you \"" + named.get()
+                    + "\" for every database; change its key keeper instead.");
+        }
+        new SettingStore(database).set(KEEPER, name);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.fault.InputException;
 import thalweg.text.Fold;
@@ -15,8 +16,10 @@ import thalweg.text.Phrases;
  * @param loads offered by name, in order; may be empty
  * @param derating shares of a strength in place of the program's, for rigs that state none, by the words that a rig file has
  * @param due after how many months parts are due, where that is not the standard
+ * @param keeper who signs what is entered; empty where nobody said, so that the name of the account stands in
  */
-public record Settings(List<LoadPreset> loads, Map<String, Double> derating, Map<DueFigure, Integer> due) {
+public record Settings(
+        List<LoadPreset> loads, Map<String, Double> derating, Map<DueFigure, Integer> due, Optional<String> keeper) {
 
     public Settings {
         loads = List.copyOf(loads);
@@ -26,7 +29,7 @@ public record Settings(List<LoadPreset> loads, Map<String, Double> derating, Map
 
     /** Loads to choose from, and nothing else that is set. */
     public Settings(List<LoadPreset> loads) {
-        this(loads, Map.of(), Map.of());
+        this(loads, Map.of(), Map.of(), Optional.empty());
     }
 
     /** What holds where nothing was set. */
@@ -64,17 +67,22 @@ public record Settings(List<LoadPreset> loads, Map<String, Double> derating, Map
 
     /** The same with other loads to choose from. */
     public Settings withLoads(List<LoadPreset> others) {
-        return new Settings(others, derating, due);
+        return new Settings(others, derating, due, keeper);
     }
 
     /** The same with other shares of a strength. */
     public Settings withDerating(Map<String, Double> shares) {
-        return new Settings(loads, shares, due);
+        return new Settings(loads, shares, due, keeper);
     }
 
     /** The same with other figures for what is due. */
     public Settings withDue(Map<DueFigure, Integer> months) {
-        return new Settings(loads, derating, months);
+        return new Settings(loads, derating, months, keeper);
+    }
+
+    /** The same, signed by that name. */
+    public Settings withKeeper(Optional<String> name) {
+        return new Settings(loads, derating, due, name);
     }
 
     /** After how long parts are due by that figure [months]. */

@@ -11,6 +11,11 @@ import thalweg.text.Phrases;
 /** Reads the file of settings: one JSON object, of which every key may be missing. */
 public final class SettingsFile {
 
+    private static final String KEEPER = "keeper";
+
+    /** As long as the name under an entry may be. */
+    private static final int LONGEST_NAME = 120;
+
     private SettingsFile() {}
 
     /**
@@ -24,7 +29,9 @@ public final class SettingsFile {
         FieldReader in = JsonDocument.read(name, bytes).reader(findings);
         Settings standard = Settings.standard(phrases);
         Settings loads = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
-        Settings settings = loads.withDerating(DeratingSetting.read(in)).withDue(DueSetting.read(in));
+        Settings settings = loads.withDerating(DeratingSetting.read(in))
+                .withDue(DueSetting.read(in))
+                .withKeeper(in.optionalText(KEEPER, LONGEST_NAME));
         in.refuseUnasked();
         if (!findings.none()) {
             throw refusal(name, findings.all());

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
+import org.sqlite.BusyHandler;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteOpenMode;
 
@@ -17,7 +18,7 @@ final class Connections {
 
     /** To a database in memory. */
     static Connection toMemory() throws SQLException {
-        return open("jdbc:sqlite::memory:", false, 0);
+        return open("jdbc:sqlite::memory:", false, new Patience(0));
     }
 
     /**
@@ -25,25 +26,25 @@ final class Connections {
      *
      * <p>The file is named by its URI: the driver takes a question mark in a plain path for the start of its options.
      *
-     * @param busyMillis how long to wait for another program that writes [ms]
+     * @param patience with another program that writes
      */
-    static Connection to(Path file, boolean readOnly, int busyMillis) throws SQLException {
-        return open("jdbc:sqlite:" + file.toAbsolutePath().toUri(), readOnly, busyMillis);
+    static Connection to(Path file, boolean readOnly, Patience patience) throws SQLException {
+        return open("jdbc:sqlite:" + file.toAbsolutePath().toUri(), readOnly, patience);
     }
 
-    private static Connection open(String url, boolean readOnly, int busyMillis) throws SQLException {
+    private static Connection open(String url, boolean readOnly, Patience patience) throws SQLException {
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(readOnly);
         if (!readOnly) {
             config.resetOpenMode(SQLiteOpenMode.CREATE);
             config.setOpenMode(SQLiteOpenMode.READWRITE);
         }
-        config.setBusyTimeout(busyMillis);
         config.enforceForeignKeys(true);
         // Asking for the key after every change costs as much as a small change; insert asks by itself.
         config.setGetGeneratedKeys(false);
         Connection connection = config.createConnection(url);
         try {
+            BusyHandler.setHandler(connection, patience);
             settle(new Sql(connection), readOnly);
             return connection;
         } catch (SQLException | RuntimeException e) {

@@ -29,9 +29,11 @@ public final class Database implements AutoCloseable {
     private final boolean readOnly;
     private final Connection connection;
     private final Sql sql;
+    private final Patience patience;
     private boolean inside;
 
-    private Database(Path file, boolean readOnly, Connection connection) {
+    private Database(Path file, boolean readOnly, Connection connection, Patience patience) {
+        this.patience = patience;
         this.file = file;
         this.readOnly = readOnly;
         this.connection = connection;
@@ -95,7 +97,8 @@ public final class Database implements AutoCloseable {
         } else if (readOnly) {
             throw new StoreException(file + " is empty; it is not a Thalweg database.");
         }
-        Database database = new Database(file, readOnly, connect(file, readOnly, setup.busyMillis()));
+        Patience patience = new Patience(setup.busyMillis());
+        Database database = new Database(file, readOnly, connect(file, readOnly, patience), patience);
         try {
             database.prepare(setup);
             return database;
@@ -109,7 +112,7 @@ public final class Database implements AutoCloseable {
     public static Database inMemory() {
         Path nowhere = Path.of(":memory:");
         try {
-            Database database = new Database(nowhere, false, Connections.toMemory());
+            Database database = new Database(nowhere, false, Connections.toMemory(), new Patience(0));
             database.prepare(USUAL);
             return database;
         } catch (SQLException e) {
@@ -128,9 +131,9 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    private static Connection connect(Path file, boolean readOnly, int busyMillis) {
+    private static Connection connect(Path file, boolean readOnly, Patience patience) {
         try {
-            return Connections.to(file, readOnly, busyMillis);
+            return Connections.to(file, readOnly, patience);
         } catch (SQLException e) {
             throw SqlFailures.explain(file, e);
         }
@@ -229,6 +232,23 @@ public final class Database implements AutoCloseable {
             if (code != SQLiteErrorCode.SQLITE_OK.code && code != SQLiteErrorCode.SQLITE_DONE.code) {
                 throw new SQLException("the copy could not be taken in", "", code);
             }
+        } catch (SQLException e) {
+            throw SqlFailures.explain(file, e);
+        }
+    }
+
+    /** Has it told, from the thread that works, when work waits for another program that writes. */
+    public void onWaiting(Runnable waiting) {
+        patience.tell(waiting);
+    }
+
+    /**
+     * A number that is another one once somebody else has changed the database: another program, or another connection of
+     * this one. Compare it only with what the same opening said before.
+     */
+    public synchronized long changedElsewhere() {
+        try {
+            return sql.one("pragma data_version", row -> row.getLong(1)).orElse(0L);
         } catch (SQLException e) {
             throw SqlFailures.explain(file, e);
         }

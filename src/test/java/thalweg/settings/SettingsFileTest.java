@@ -33,6 +33,15 @@ class SettingsFileTest {
     }
 
     @Test
+    void theNameOfTheKeeperIsReadAndABlankOneRefused() {
+        assertThat(read("{\"keeper\": \" Ada Probe \"}").keeper()).contains("Ada Probe");
+        assertThat(read("{}").keeper()).isEmpty();
+        assertThatThrownBy(() -> read("{\"keeper\": \" \"}"))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("keeper: is blank");
+    }
+
+    @Test
     void ownSharesOfAStrengthAreReadByTheirWords() {
         assertThat(read("{\"derating\": {\"worn\": 0.7, \"age\": 0.5}}").derating())
                 .containsExactly(Map.entry("worn", 0.7), Map.entry("age", 0.5));

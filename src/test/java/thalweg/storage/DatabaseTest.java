@@ -52,7 +52,6 @@ class DatabaseTest {
             assertThat(pragma(database, "cell_size_check")).isEqualTo("1");
             assertThat(pragma(database, "temp_store")).as("memory").isEqualTo("2");
             assertThat(pragma(database, "mmap_size")).isEqualTo("0");
-            assertThat(pragma(database, "busy_timeout")).isEqualTo("5000");
             assertThat(pragma(database, "application_id")).isEqualTo("" + Database.APPLICATION_ID);
             assertThat(pragma(database, "user_version")).isEqualTo("" + Migrations.OURS.latest());
             assertThat(database.isReadOnly()).isEqualTo(access == Access.READ);

@@ -10,6 +10,12 @@ public interface Effect {
     record Stop() implements Effect {}
 
     /**
+     * Looks whether somebody else has changed what the screens show; answered by {@link Message.ChangedElsewhere} or
+     * {@link Message.Unchanged}.
+     */
+    record Look() implements Effect {}
+
+    /**
      * Leaves this interface, for another to begin in its place.
      *
      * @param to the word for that

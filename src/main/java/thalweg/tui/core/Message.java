@@ -21,6 +21,18 @@ public interface Message {
     /** The screen is on top again; what it shows may have changed meanwhile. */
     record Returned() implements Message {}
 
+    /** The terminal has the attention of the person again. */
+    record Focused() implements Message {}
+
+    /** Somebody else has changed what the screens may show. */
+    record ChangedElsewhere() implements Message {}
+
+    /** Nobody else has changed anything. */
+    record Unchanged() implements Message {}
+
+    /** Work waits for another program. */
+    record Waiting() implements Message {}
+
     /**
      * Work that the screen asked for goes on.
      *

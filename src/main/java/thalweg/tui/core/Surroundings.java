@@ -1,6 +1,7 @@
 package thalweg.tui.core;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
@@ -45,6 +46,12 @@ public record Surroundings(
     /** The same in other units. */
     public Surroundings with(UnitSystem other) {
         return new Surroundings(phrases, other, today, glyphs, readOnly, keeper, settings, rows, columns);
+    }
+
+    /** The same, signed by that name from now on. */
+    public Surroundings signedBy(String name) {
+        return new Surroundings(
+                phrases, units, today, glyphs, readOnly, name, settings.withKeeper(Optional.of(name)), rows, columns);
     }
 
     /** The same in a terminal of another size. */

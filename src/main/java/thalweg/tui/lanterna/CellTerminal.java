@@ -33,9 +33,10 @@ final class CellTerminal extends ANSITerminal {
     CellTerminal(OutputStream out, TerminalSize size, boolean mouse) {
         super(InputStream.nullInputStream(), out, StandardCharsets.UTF_8);
         this.size = size;
-        // Bracketed paste; presses and the wheel, in numbers that hold any column.
-        this.modesOn = "\033[?2004h" + (mouse ? "\033[?1000h\033[?1006h" : "");
-        this.modesOff = (mouse ? "\033[?1006l\033[?1000l" : "") + "\033[?2004l";
+        // Bracketed paste; whether the terminal has the attention; presses and the wheel, in numbers that hold any
+        // column.
+        this.modesOn = "\033[?2004h\033[?1004h" + (mouse ? "\033[?1000h\033[?1006h" : "");
+        this.modesOff = (mouse ? "\033[?1006l\033[?1000l" : "") + "\033[?1004l\033[?2004l";
     }
 
     /** Has another size from now on. */

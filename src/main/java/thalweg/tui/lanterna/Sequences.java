@@ -49,6 +49,9 @@ final class Sequences {
         if (parameters.startsWith("<") && (last == 'M' || last == 'm')) {
             return mouse(numbers(parameters.substring(1)), last == 'M');
         }
+        if (last == 'I' && parameters.isEmpty()) {
+            return Optional.of(new Message.Focused());
+        }
         return key(numbers(parameters), last).map(Message.KeyPressed::new);
     }
 

@@ -17,6 +17,14 @@ public interface EffectRunner {
      */
     Message run(Effect effect);
 
+    /** Whether it can say if somebody else changed something, upon {@link Effect.Look}. */
+    default boolean watches() {
+        return false;
+    }
+
+    /** Has it told, from any thread, when work waits for another program. */
+    default void onWaiting(Runnable waiting) {}
+
     /**
      * The same, telling how far it is where it takes long.
      *

@@ -8,13 +8,16 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 import thalweg.fault.AppException;
+import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.screen.Keep;
 import thalweg.tui.shell.Reaction;
 import thalweg.tui.shell.Resized;
 import thalweg.tui.shell.Result;
+import thalweg.tui.shell.ScreenFailure;
 import thalweg.tui.shell.Shell;
 import thalweg.tui.shell.Work;
 
@@ -35,6 +38,12 @@ public final class Loop {
 
     /** The terminal went away. Source: EX_IOERR of BSD's sysexits.h. */
     public static final int TERMINAL_LOST = 74;
+
+    /** From one look whether another window changed something to the next [ms]. */
+    private static final long BETWEEN_LOOKS = 1000;
+
+    /** Screens that fail one after the other without a picture in between; after more the program ends. */
+    private static final int MOST_FAILURES = 3;
 
     /** Time for work in flight when the program ends [ms]. */
     private static final long PATIENCE = 2000;
@@ -63,6 +72,10 @@ public final class Loop {
 
     private Optional<Shell> last = Optional.empty();
     private volatile boolean looping = true;
+    private final boolean watches;
+    private boolean looking;
+    private long looked = System.nanoTime();
+    private int failures;
     private Optional<String> leaving = Optional.empty();
     private boolean going = true;
     private boolean whole = true;
@@ -78,6 +91,8 @@ public final class Loop {
         this.log = log;
         this.workers = new Workers(runner, log, queue::add);
         this.drafts = new DraftKeeper(keep, log, queue::add);
+        this.watches = runner.watches();
+        runner.onWaiting(() -> queue.add(new Result(Shell.NOBODY, new Message.Waiting())));
     }
 
     /**
@@ -166,17 +181,19 @@ public final class Loop {
         Thread reader = new Thread(this::read, "keys");
         reader.setDaemon(true);
         reader.start();
-        Shell shell = resized(first);
-        shell = follow(shell.start());
-        paint(shell);
+        Shell sized = resized(first);
+        Shell shell = paint(reached(sized, sized::start));
         while (going) {
             for (Message message : waiting()) {
                 if (going) {
                     shell = after(shell, message);
+                } else {
+                    // An answer that came with the key that ended it is still to be heard.
+                    queue.add(message);
                 }
             }
             if (going) {
-                paint(shell);
+                shell = paint(shell);
             }
         }
     }
@@ -221,7 +238,41 @@ public final class Loop {
         if (message instanceof SizeInDoubt) {
             return resized(shell);
         }
-        return follow(shell.update(message));
+        look(message);
+        return reached(shell, () -> shell.update(message));
+    }
+
+    /** While somebody is there, looks now and then whether another window has changed what is shown. */
+    private void look(Message message) {
+        if (message instanceof Result result) {
+            looking &= result.frame() != Shell.NOBODY || result.message() instanceof Message.Waiting;
+            return;
+        }
+        long now = System.nanoTime();
+        boolean due = message instanceof Message.Focused || now - looked > TimeUnit.MILLISECONDS.toNanos(BETWEEN_LOOKS);
+        if (due && watches && !looking) {
+            looking = true;
+            looked = now;
+            workers.start(new Work(Shell.NOBODY, new Effect.Look()));
+        }
+    }
+
+    /** Follows a reaction; a screen that meets a mistake closes, and the others go on. */
+    private Shell reached(Shell before, Supplier<Reaction> reaction) {
+        try {
+            return follow(reaction.get());
+        } catch (ScreenFailure e) {
+            return without(before, e);
+        }
+    }
+
+    private Shell without(Shell shell, ScreenFailure failure) {
+        failures++;
+        if (failures > MOST_FAILURES) {
+            throw new IllegalStateException("screens fail again and again", failure.getCause());
+        }
+        String where = log.failure("In a screen", failure.getCause());
+        return reached(shell, () -> shell.without(failure.frame(), where));
     }
 
     /** Notices that come while one is waiting say nothing new. */
@@ -288,12 +339,21 @@ public final class Loop {
         }
     }
 
-    private void paint(Shell shell) {
+    /** Paints, and returns what was painted: without a screen that cannot be drawn. */
+    private Shell paint(Shell shell) {
+        Canvas canvas;
+        try {
+            canvas = shell.draw();
+        } catch (ScreenFailure e) {
+            return paint(without(shell, e));
+        }
         if (whole) {
-            terminal.repaint(shell.draw());
+            terminal.repaint(canvas);
         } else {
-            terminal.paint(shell.draw());
+            terminal.paint(canvas);
         }
         whole = false;
+        failures = 0;
+        return shell;
     }
 }

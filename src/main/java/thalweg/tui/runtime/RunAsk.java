@@ -3,6 +3,7 @@ package thalweg.tui.runtime;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -37,6 +38,7 @@ public final class RunAsk implements EffectRunner {
     private final Session session;
     private final Phrases phrases;
     private final String program;
+    private final AtomicLong seen;
 
     /**
      * @param session the open database
@@ -47,15 +49,35 @@ public final class RunAsk implements EffectRunner {
         this.session = session;
         this.phrases = phrases;
         this.program = program;
+        this.seen = new AtomicLong(session.changedElsewhere());
+    }
+
+    @Override
+    public boolean watches() {
+        return true;
+    }
+
+    @Override
+    public void onWaiting(Runnable waiting) {
+        session.onWaiting(waiting);
     }
 
     @Override
     public Message run(Effect effect, Progress progress) {
-        return new RunLong(session, progress).answer(effect).orElseGet(() -> run(effect));
+        Optional<Message> answer = new RunLong(session, progress).answer(effect);
+        if (answer.filter(Told.TakenIn.class::isInstance).isPresent()) {
+            // It came over another connection, but from this window.
+            seen.set(session.changedElsewhere());
+        }
+        return answer.orElseGet(() -> run(effect));
     }
 
     @Override
     public Message run(Effect effect) {
+        if (effect instanceof Effect.Look) {
+            long now = session.changedElsewhere();
+            return seen.getAndSet(now) == now ? new Message.Unchanged() : new Message.ChangedElsewhere();
+        }
         if (effect instanceof Amend amend) {
             return new RunAmend(session).run(amend);
         }
@@ -93,6 +115,10 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.ReadWaypoints read) {
             ReadWaypoints.Answer answer = ReadWaypoints.typed(read.path());
             return new Told.WaypointsRead(answer.name(), answer.findings(), answer.file());
+        }
+        if (effect instanceof Ask.SetKeeper set) {
+            session.setKeeper(set.name());
+            return new Told.KeeperSet(set.name());
         }
         Optional<Remarks> remarks = remarks(effect);
         saved(effect);

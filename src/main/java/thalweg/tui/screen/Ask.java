@@ -58,6 +58,9 @@ public sealed interface Ask extends Effect {
     /** What a file of records would change, to be taken in; answered by {@link Told.TakenIn}. */
     record TakeIn(ImportPlan plan) implements Ask {}
 
+    /** The name by which everything is signed from now on; answered by {@link Told.KeeperSet}. */
+    record SetKeeper(String name) implements Ask {}
+
     /** A copy of the whole database, beside it; answered by {@link Told.BackedUp}. */
     record BackUp() implements Ask {}
 

@@ -65,6 +65,14 @@ final class Build {
         return line(key, label, text, Limits.LINE, Field.any());
     }
 
+    /** Who says it; where nobody has set their name, the name of the account stands there, and the help says so. */
+    Build signed(String key, String label, String name) {
+        String help = around.say("help." + label)
+                + (around.settings().keeper().isEmpty() ? " " + around.say("keeper.account") : "");
+        fields.add(Field.line(key, around.say(label), help, name, Limits.LINE, Field.any()));
+        return this;
+    }
+
     /** A value that may be left empty and is read by that reader. */
     Build value(String key, String label, String text, Function<String, ?> parse) {
         return line(key, label, text, Limits.NAME, reading(typed -> parse.apply(typed.strip())));

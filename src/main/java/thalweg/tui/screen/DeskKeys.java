@@ -33,6 +33,9 @@ final class DeskKeys {
                 .unless(around.readOnly(), readOnly));
         bindings.add(Binding.of(Key.of('b'), around.say("key.backup"), () -> Step.open(screen, new Go.BackUp()))
                 .quiet());
+        bindings.add(Binding.of(Key.of('y'), around.say("key.keeper"), () -> Step.open(screen, new Go.SetKeeper()))
+                .unless(around.readOnly(), readOnly)
+                .quiet());
         bindings.add(Binding.of(Key.of('d'), around.say("key.drafts"), () -> Step.open(screen, new Go.Drafts()))
                 .unless(around.readOnly(), readOnly)
                 .quiet());

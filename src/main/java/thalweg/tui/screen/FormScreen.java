@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.draft.Draft;
 import thalweg.draft.DraftKey;
+import thalweg.draft.DraftKind;
 import thalweg.draft.KeptDraft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -133,6 +134,34 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
         return key.<Effect>map(Keep.Find::new).map(step::doing).orElse(step);
     }
 
+    /** The same step, which looks how what is edited here stands in the records now. */
+    private Step lookAround(Step step) {
+        return task.draft()
+                .filter(key -> form.isPresent() && (!key.isNew() || key.kind() == DraftKind.VISIT))
+                .filter(key -> step.screen() instanceof FormScreen next && next.state() == State.EDITING)
+                .<Effect>map(Ask.FindSurrounding::new)
+                .map(step::doing)
+                .orElse(step);
+    }
+
+    /** What was entered, on what is edited here as it stands now. */
+    private Step standing(Told.Surrounded surrounded, Surroundings around) {
+        Optional<FormTask> now =
+                DraftPlace.of(surrounded, task.draftTitle(around)).map(Screens::form);
+        if (now.isEmpty()) {
+            return Step.stay(this).refusing(around.say("changed.gone"));
+        }
+        Form opened =
+                now.get().form(around).focusedOn(form.orElseThrow().focused().key());
+        if (!unsaved()) {
+            return Step.stay(new FormScreen(now.get(), Optional.of(opened), Optional.of(opened), state, recovery));
+        }
+        Draft draft = KeptForm.draft(surrounded.key(), "", first.orElseThrow(), form.orElseThrow(), around);
+        KeptForm.Refilled refilled = KeptForm.refilled(opened, opened, draft, around);
+        return Step.stay(new FormScreen(
+                now.get(), Optional.of(opened), Optional.of(refilled.form()), state, recovery.and(refilled)));
+    }
+
     private Step found(Optional<KeptDraft> draft, Surroundings around) {
         Form opened = first.orElseThrow();
         if (draft.isEmpty()) {
@@ -174,17 +203,29 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
         if (message instanceof Told.Saved saved) {
             return dropping(Step.back(in(State.DONE)).saying(said(saved.remarks(), around)));
         }
+        if (message instanceof Told.KeeperSet set) {
+            return Step.back(in(State.DONE)).saying(around.say("keeper.done", set.name()));
+        }
         if (message instanceof Told.SheetWritten written) {
             String sentence = written.number()
                     .map(number -> around.say("sheet_form.given", written.target(), number))
                     .orElse(around.say("sheet_form.written", written.target()));
             return dropping(Step.back(in(State.DONE)).saying(sentence));
         }
+        if (message instanceof Message.ChangedElsewhere) {
+            return lookAround(Step.stay(this));
+        }
+        if (message instanceof Told.Surrounded surrounded) {
+            return state == State.EDITING ? standing(surrounded, around) : Step.stay(this);
+        }
         if (message instanceof Message.Progressed progressed) {
             return Step.stay(this).saying(LongWork.line(progressed, around));
         }
         if (message instanceof Message.Failed failed) {
-            return Step.stay(in(State.EDITING)).refusing(failed.sentence());
+            Recovery known = recovery.looking() ? Recovery.NONE : recovery;
+            Step refused = Step.stay(new FormScreen(task, first, form, State.EDITING, known))
+                    .refusing(failed.sentence());
+            return state == State.SENDING ? lookAround(refused) : refused;
         }
         if (form.isEmpty() || state == State.SENDING || recovery.looking()) {
             return Step.stay(this);

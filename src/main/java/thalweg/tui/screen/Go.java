@@ -36,6 +36,9 @@ public sealed interface Go extends Destination {
     /** All canyons. */
     record Canyons() implements Go {}
 
+    /** The name of who signs, to set. */
+    record SetKeeper() implements Go {}
+
     /** A file of records to name. */
     record ReadRecords() implements Go {}
 

@@ -41,7 +41,7 @@ record NoteForm(Uid station, String stationName, Optional<Entry<RiggingNote>> wr
                         "form.note.on",
                         before.map(note -> note.on().print())
                                 .orElse(around.today().toString()))
-                .text("by", "form.note.by", before.map(RiggingNote::by).orElse(around.keeper()))
+                .signed("by", "form.note.by", before.map(RiggingNote::by).orElse(around.keeper()))
                 .prose(
                         "note_text",
                         NoteText.class,

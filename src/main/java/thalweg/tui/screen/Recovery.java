@@ -34,6 +34,15 @@ record Recovery(
         return new Recovery(false, Optional.of(found), refilled.changed(), refilled.left(), Optional.empty());
     }
 
+    /** The same with what has changed in the records since the form opened. */
+    Recovery and(KeptForm.Refilled refilled) {
+        List<String> more = new ArrayList<>(changed);
+        more.addAll(refilled.changed());
+        List<String> without = new ArrayList<>(left);
+        without.addAll(refilled.left());
+        return new Recovery(looking, found, more, without, dropped);
+    }
+
     /** Whether what stands in the form came from a draft that can be thrown away, or was thrown away just now. */
     boolean offers() {
         return found.isPresent();

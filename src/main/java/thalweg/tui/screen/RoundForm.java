@@ -37,7 +37,7 @@ record RoundForm(Go.EditRound go) implements FormTask {
                         "form.visit.on",
                         before.map(round -> round.on().print())
                                 .orElse(around.today().toString()))
-                .text("by", "form.visit.by", before.map(Round::by).orElse(around.keeper()))
+                .signed("by", "form.visit.by", before.map(Round::by).orElse(around.keeper()))
                 .maybe("water", "form.visit.water", "water", WaterLevel.class, before.flatMap(Round::water))
                 .lines("note", "form.round.note", before.map(Round::note).orElse(""));
         return Form.of((before.isPresent() ? build.reason() : build).done());

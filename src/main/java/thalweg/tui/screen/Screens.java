@@ -74,7 +74,8 @@ public final class Screens {
         return FormScreen.of(form(destination));
     }
 
-    private static FormTask form(Destination destination) {
+    /** The form of a place to edit. */
+    static FormTask form(Destination destination) {
         if (destination instanceof Go.EditCanyon go) {
             return new CanyonForm(go.uid(), go.canyon());
         }
@@ -122,6 +123,9 @@ public final class Screens {
         }
         if (destination instanceof Go.WriteDue go) {
             return WriteListForm.of(go);
+        }
+        if (destination instanceof Go.SetKeeper) {
+            return new KeeperForm();
         }
         if (destination instanceof Go.ReadRecords) {
             return new ImportForm();

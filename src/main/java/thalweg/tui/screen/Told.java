@@ -154,6 +154,9 @@ public sealed interface Told extends Message {
         }
     }
 
+    /** Everything is signed by that name from now on. */
+    record KeeperSet(String name) implements Told {}
+
     /** A file of records was taken in; the database as it was before is kept there. */
     record TakenIn(String backup) implements Told {}
 

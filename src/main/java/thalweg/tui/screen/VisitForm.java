@@ -44,7 +44,7 @@ record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements Fo
         Build build = new Build(around);
         RoundChoice.add(build, rounds, Optional.empty(), around);
         build.day("on", "form.visit.on", around.today().toString())
-                .text("by", "form.visit.by", around.keeper())
+                .signed("by", "form.visit.by", around.keeper())
                 .maybe("water", "form.visit.water", "water", WaterLevel.class, Optional.empty());
         List<VisitFields.Inspected> parts = parts();
         VisitFields.add(build, parts, around);

@@ -8,12 +8,12 @@ import thalweg.draft.Draft;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Destination;
-import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
 import thalweg.tui.core.Step;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.screen.LongWork;
+import thalweg.tui.screen.Told;
 
 /**
  * The interface as a whole: immutable, without any terminal.
@@ -64,7 +64,7 @@ public record Shell(
 
     /** The interface with its first screen. */
     public static Shell of(Function<Destination, Screen> screens, Destination first, Surroundings around) {
-        Frame frame = new Frame(1, screens.apply(first));
+        Frame frame = new Frame(1, screens.apply(first), first);
         return new Shell(
                 screens, around, List.of(frame), 2, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
     }
@@ -78,21 +78,34 @@ public record Shell(
         return frames.get(frames.size() - 1);
     }
 
-    /** The next state upon a message, and what is to be done. */
+    /**
+     * The next state upon a message, and what is to be done.
+     *
+     * @throws ScreenFailure when a screen met a mistake of the program; {@link #without} goes on without it
+     */
     public Reaction update(Message message) {
+        return top().guarded(() -> updated(message));
+    }
+
+    private Reaction updated(Message message) {
         if (message instanceof Resized resized) {
             return stay(around(around.sized(resized.rows(), resized.columns())));
+        }
+        if (message instanceof Message.Focused) {
+            return stay(this);
         }
         if (message instanceof Result result) {
             return frames.stream()
                     .filter(frame -> frame.number() == result.frame())
                     .findFirst()
                     .map(frame -> answered(frame, result.message()))
-                    .orElseGet(() -> stay(late(result.message())));
+                    .orElseGet(() -> result.message() instanceof Message.ChangedElsewhere
+                            ? changedElsewhere()
+                            : tooLate(result.message()));
         }
         Shell quiet = notice(Optional.empty());
         if (message instanceof Message.KeyPressed pressed) {
-            return quiet.key(pressed.key());
+            return new Pressed(quiet).by(pressed.key());
         }
         if (asking.isPresent() || tooSmall()) {
             return stay(quiet);
@@ -108,18 +121,45 @@ public record Shell(
         return message instanceof Message.MousePressed mouse ? pressed(mouse) : quiet.tell(top(), message);
     }
 
+    /**
+     * The screen on top reads anew what it shows, or, where it has entries, looks what became of what they are about. One
+     * that does neither says that it is from before.
+     */
+    private Reaction changedElsewhere() {
+        Frame top = top();
+        Reaction told = tell(top, new Message.ChangedElsewhere());
+        Reaction read = told.work().isEmpty() ? tell(top, new Message.Returned()) : told;
+        if (read.work().isEmpty() && top.screen().writing()) {
+            return stay(this);
+        }
+        String key = read.work().isEmpty() ? "changed.from_before" : "changed.read_anew";
+        return new Reaction(
+                read.shell().notice(Optional.of(new Step.Notice(around.say(key), false))), read.work(), read.order());
+    }
+
     private Reaction answered(Frame frame, Message message) {
         if (message instanceof Message.Failed) {
             return ahead(List.of()).tell(frame, message);
         }
-        Reaction told = tell(frame, message);
+        Shell signing = message instanceof Told.KeeperSet set ? around(around.signedBy(set.name())) : this;
+        Reaction told = signing.tell(frame, message);
         return message instanceof Message.Progressed ? told : told.then(Shell::caughtUp);
+    }
+
+    private Reaction tooLate(Message message) {
+        Reaction said = stay(late(message));
+        return message instanceof Told.TakenIn
+                ? said.then(shell -> shell.tell(shell.top(), new Message.Returned()))
+                : said;
     }
 
     /** What comes too late for its screen changes nothing there any more, but what came of long work is still said. */
     private Shell late(Message message) {
         if (message instanceof Message.Failed failed) {
             return notice(Optional.of(new Step.Notice(failed.sentence(), true)));
+        }
+        if (message instanceof Message.Waiting) {
+            return notice(Optional.of(new Step.Notice(around.say("waiting.busy"), false)));
         }
         return LongWork.said(message, around)
                 .map(said -> notice(Optional.of(new Step.Notice(said, false))))
@@ -134,7 +174,7 @@ public record Shell(
         }
         return Foot.of(top().screen(), notice, around)
                 .at(mouse.column())
-                .map(quiet::key)
+                .map(new Pressed(quiet)::by)
                 .orElseGet(() -> stay(quiet));
     }
 
@@ -142,49 +182,7 @@ public record Shell(
         return around.rows() < LEAST_ROWS || around.columns() < LEAST_COLUMNS;
     }
 
-    private Reaction key(Key key) {
-        if (key.equals(Key.ctrl('c'))) {
-            return new Reaction(this, List.of(), Reaction.Order.QUIT);
-        }
-        if (key.equals(Key.ctrl('l'))) {
-            return new Reaction(this, List.of(), Reaction.Order.REPAINT);
-        }
-        if (key.equals(Key.ctrl('z'))) {
-            return new Reaction(this, List.of(), Reaction.Order.SUSPEND);
-        }
-        if (tooSmall()) {
-            return stay(this);
-        }
-        if (asking.isPresent()) {
-            return answered(asking.get(), key);
-        }
-        if (keys.isPresent()) {
-            return inKeyList(keys.get(), key);
-        }
-        Screen screen = top().screen();
-        if (screen.writing() && key.writes() && screen.waiting()) {
-            return stay(cameAhead(new Message.KeyPressed(key)));
-        }
-        if (!(screen.writing() && key.writes())) {
-            for (Binding binding : bindings()) {
-                if (binding.keys().contains(key)) {
-                    return screen.waiting() && binding.refusal().isPresent()
-                            ? stay(cameAhead(new Message.KeyPressed(key)))
-                            : run(binding);
-                }
-            }
-            Optional<Reaction> global = global(key);
-            if (global.isPresent()) {
-                return global.get();
-            }
-            if (screen.waiting()) {
-                return stay(cameAhead(new Message.KeyPressed(key)));
-            }
-        }
-        return tell(top(), new Message.KeyPressed(key));
-    }
-
-    private Shell cameAhead(Message message) {
+    Shell cameAhead(Message message) {
         Shell said = notice(Optional.of(new Step.Notice(around.say("loading"), false)));
         if (ahead.size() == MOST_AHEAD) {
             return said;
@@ -206,56 +204,19 @@ public record Shell(
         return all;
     }
 
-    private List<Binding> bindings() {
+    List<Binding> bindings() {
         return top().screen().bindings(around);
     }
 
-    private Reaction run(Binding binding) {
+    Reaction run(Binding binding) {
         if (binding.refusal().isPresent()) {
             return stay(notice(Optional.of(new Step.Notice(binding.refusal().get(), true))));
         }
         return take(top(), binding.action().get());
     }
 
-    private Optional<Reaction> global(Key key) {
-        return Globals.of(key).map(this::global);
-    }
-
-    private Reaction global(Globals global) {
-        return switch (global) {
-            case HELP -> stay(keys(Optional.of(KeyList.of(Globals.all(top().screen(), around)))));
-            case UNITS -> stay(around(around.with(around.units().other())));
-            case QUIT -> quit();
-        };
-    }
-
-    private Reaction quit() {
-        return unsaved().isLost(Asking.QUIT)
-                ? stay(asking(Optional.of(Asking.QUIT)))
-                : new Reaction(this, List.of(), Reaction.Order.QUIT);
-    }
-
-    private Reaction answered(Asking question, Key key) {
-        Shell silent = asking(Optional.empty());
-        boolean keeps = key.equals(Key.of('k')) && unsaved().keeps(question);
-        if (!key.equals(Key.of('d')) && !keeps) {
-            return stay(silent);
-        }
-        if (question == Asking.BACK) {
-            return silent.closed(keeps);
-        }
-        return keeps ? new Reaction(silent, List.of(), Reaction.Order.QUIT) : silent.quitEmptyHanded();
-    }
-
     Unsaved unsaved() {
         return new Unsaved(frames, around);
-    }
-
-    /** Ends without the screens that have something unsaved, and drops what was kept of them. */
-    private Reaction quitEmptyHanded() {
-        List<Frame> rest = unsaved().rest();
-        Shell left = rest.isEmpty() ? this : frames(rest, next);
-        return new Reaction(left, unsaved().drops(), Reaction.Order.QUIT);
     }
 
     /** What was entered on all screens and is not saved. */
@@ -263,36 +224,13 @@ public record Shell(
         return unsaved().drafts();
     }
 
-    private Reaction inKeyList(KeyList list, Key key) {
-        if (key.named() == Key.Named.ESCAPE || key.named() == Key.Named.F1) {
-            return stay(keys(Optional.empty()));
-        }
-        if (key.named() == Key.Named.ENTER) {
-            List<Binding> found = list.found();
-            Shell closed = keys(Optional.empty());
-            if (found.isEmpty()) {
-                return stay(closed);
-            }
-            return closed.chosen(found.get(Math.min(list.state().chosen(), found.size() - 1)));
-        }
-        return stay(keys(Optional.of(list.after(key, KeyList.page(around)))));
-    }
-
-    /** Does what was chosen from the list of keys, as it is now: the screen may have changed since the list opened. */
-    private Reaction chosen(Binding listed) {
-        Optional<Binding> own = bindings().stream()
-                .filter(binding -> binding.keys().equals(listed.keys()))
-                .findFirst();
-        return own.map(this::run).or(() -> global(listed.keys().get(0))).orElseGet(() -> stay(this));
-    }
-
-    private Reaction tell(Frame frame, Message message) {
-        return take(frame, frame.screen().update(message, around));
+    Reaction tell(Frame frame, Message message) {
+        return take(frame, frame.guarded(() -> frame.screen().update(message, around)));
     }
 
     /** Puts the step of one screen into effect; only the screen on top can go somewhere. */
     private Reaction take(Frame frame, Step step) {
-        Frame changed = new Frame(frame.number(), step.screen());
+        Frame changed = frame.with(step.screen());
         boolean isTop = frame.number() == top().number();
         List<Frame> stack = new ArrayList<>(frames);
         stack.replaceAll(one -> one.number() == frame.number() ? changed : one);
@@ -328,7 +266,7 @@ public record Shell(
 
     private Reaction opened(List<Frame> below, Destination destination) {
         List<Frame> stack = new ArrayList<>(below);
-        Frame frame = new Frame(next, screens.apply(destination));
+        Frame frame = new Frame(next, screens.apply(destination), destination);
         stack.add(frame);
         return frames(stack, next + 1).tell(frame, new Message.Opened());
     }
@@ -338,7 +276,7 @@ public record Shell(
      *
      * @param keeps whether what was entered there stays behind as a draft; else no draft of it does
      */
-    private Reaction closed(boolean keeps) {
+    Reaction closed(boolean keeps) {
         if (frames.size() == 1) {
             return stay(this);
         }
@@ -348,32 +286,61 @@ public record Shell(
                 .then(shell -> shell.tell(shell.top(), new Message.Returned()));
     }
 
-    /** Paints everything. */
+    /**
+     * Paints everything.
+     *
+     * @throws ScreenFailure when the screen on top met a mistake of the program
+     */
     public Canvas draw() {
-        return Surface.draw(this);
+        return top().guarded(() -> Surface.draw(this));
     }
 
-    private static Reaction stay(Shell shell) {
+    /**
+     * The interface without a screen in which a mistake of the program was met: what was entered there is kept, and the
+     * first screen begins anew.
+     *
+     * @param failed number of the screen
+     * @param where it is written down, as a clause
+     */
+    public Reaction without(long failed, String where) {
+        Shell said = ahead(List.of())
+                .keys(Optional.empty())
+                .asking(Optional.empty())
+                .notice(Optional.of(new Step.Notice(around.say("screen.failed", where), true)));
+        List<Frame> rest =
+                frames.stream().filter(frame -> frame.number() != failed).toList();
+        boolean first = frames.get(0).number() == failed;
+        if (rest.isEmpty() || first) {
+            return said.opened(List.of(), frames.get(0).destination());
+        }
+        Shell left = said.frames(rest, next);
+        return top().number() == failed
+                ? new Reaction(left, unsaved().held(), Reaction.Order.NONE)
+                        .then(shell -> shell.tell(shell.top(), new Message.Returned()))
+                : stay(left);
+    }
+
+    static Reaction stay(Shell shell) {
         return new Reaction(shell, List.of(), Reaction.Order.NONE);
     }
 
-    private Shell around(Surroundings changed) {
+    Shell around(Surroundings changed) {
         return new Shell(screens, changed, frames, next, notice, keys, asking, ahead);
     }
 
-    private Shell frames(List<Frame> changed, long nextNumber) {
+    Shell frames(List<Frame> changed, long nextNumber) {
         return new Shell(screens, around, changed, nextNumber, notice, keys, asking, ahead);
     }
 
-    private Shell notice(Optional<Step.Notice> changed) {
+    Shell notice(Optional<Step.Notice> changed) {
         return new Shell(screens, around, frames, next, changed, keys, asking, ahead);
     }
 
-    private Shell keys(Optional<KeyList> changed) {
+    Shell keys(Optional<KeyList> changed) {
         return new Shell(screens, around, frames, next, notice, changed, asking, ahead);
     }
 
-    private Shell asking(Optional<Asking> changed) {
+    Shell asking(Optional<Asking> changed) {
         return new Shell(screens, around, frames, next, notice, keys, changed, ahead);
     }
 

@@ -64,6 +64,15 @@ record Unsaved(List<Frame> frames, Surroundings around) {
                 .toList();
     }
 
+    /** The work that keeps what was entered on the screen on top, as far as it can still be asked. */
+    List<Work> held() {
+        try {
+            return top().guarded(() -> closing(true));
+        } catch (ScreenFailure nothingMoreToBeHad) {
+            return List.of();
+        }
+    }
+
     /** Everything that can be kept. */
     List<Draft> drafts() {
         return IntStream.range(0, frames.size())

@@ -41,11 +41,11 @@ class CellTerminalTest {
     @Test
     void theModesThatAreSwitchedOnAreSwitchedOffAgain() throws IOException {
         CellPainter painter = painter(true, true);
-        assertThat(taken()).contains("^[?1049h", "^[?2004h", "^[?1000h", "^[?1006h");
+        assertThat(taken()).contains("^[?1049h", "^[?2004h", "^[?1004h", "^[?1000h", "^[?1006h");
 
         painter.stop();
 
-        assertThat(taken()).contains("^[?1006l", "^[?1000l", "^[?2004l", "^[0m", "^[?25h", "^[?1049l");
+        assertThat(taken()).contains("^[?1006l", "^[?1000l", "^[?1004l", "^[?2004l", "^[0m", "^[?25h", "^[?1049l");
     }
 
     @Test

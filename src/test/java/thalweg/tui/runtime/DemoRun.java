@@ -10,11 +10,13 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import thalweg.service.LoadPhrases;
 import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
+import thalweg.tui.core.Screen;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.shell.Shell;
 import thalweg.units.UnitSystem;
@@ -31,16 +33,21 @@ final class DemoRun implements AutoCloseable {
 
     /** Starts it; what the interface prints itself is caught until it is closed. */
     DemoRun(Path log, EffectRunner runner, Key... typedAhead) {
+        this(log, runner, () -> new DemoScreen("ready"), typedAhead);
+    }
+
+    /** The same with another screen. */
+    DemoRun(Path log, EffectRunner runner, Supplier<Screen> screen, Key... typedAhead) {
         System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
         Clock clock = Clock.fixed(Instant.parse("2026-06-01T10:00:00Z"), ZoneOffset.UTC);
         Loop loop = new Loop(terminal, runner, new Log(log, clock));
         if (typedAhead.length > 0) {
             terminal.press(typedAhead);
         }
-        code = CompletableFuture.supplyAsync(() -> loop.run(shell()), task -> new Thread(task).start());
+        code = CompletableFuture.supplyAsync(() -> loop.run(shell(screen)), task -> new Thread(task).start());
     }
 
-    private static Shell shell() {
+    private static Shell shell(Supplier<Screen> screen) {
         Surroundings around = new Surroundings(
                 PHRASES,
                 UnitSystem.METRIC,
@@ -51,7 +58,7 @@ final class DemoRun implements AutoCloseable {
                 Settings.standard(PHRASES),
                 1,
                 1);
-        return Shell.of(destination -> new DemoScreen("ready"), new DemoScreen.Start(), around);
+        return Shell.of(destination -> screen.get(), new DemoScreen.Start(), around);
     }
 
     /** Its exit code, which must come soon. */

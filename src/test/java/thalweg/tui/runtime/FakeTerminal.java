@@ -35,6 +35,11 @@ final class FakeTerminal implements TerminalPort {
         input.add(messages);
     }
 
+    /** The person comes back to the terminal. */
+    void focus() {
+        input.add(List.of(new Message.Focused()));
+    }
+
     /** The terminal goes away. */
     void hangUp() {
         input.add(List.of());

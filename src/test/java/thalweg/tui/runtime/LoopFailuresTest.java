@@ -57,15 +57,27 @@ class LoopFailuresTest {
 
     @ParameterizedTest
     @CsvSource({"e, broken on purpose", "d, drawing broke on purpose"})
-    void aMistakeInTheInterfaceGivesTheTerminalBackAndSaysWhereToLook(char key, String reason) throws Exception {
+    void aMistakeInAScreenIsLoggedAndTheProgramGoesOn(char key, String reason) throws Exception {
         try (DemoRun run = new DemoRun(log(), RESTING, Key.of(key))) {
+            run.terminal.await("This screen was closed because of a mistake in the program");
+            run.terminal.press(Key.of('x'));
+            run.terminal.await("key x");
+
+            assertThat(run.quit()).isEqualTo(Loop.DONE);
+            assertThat(log()).content().contains("In a screen: java.lang.IllegalStateException", reason);
+        }
+    }
+
+    @Test
+    void aMistakeThatComesAgainAtOnceGivesTheTerminalBackAndSaysWhereToLook() throws Exception {
+        try (DemoRun run = new DemoRun(log(), RESTING, () -> new DemoScreen("break while drawing always"))) {
             assertThat(run.code()).isEqualTo(Loop.MISTAKE);
 
             assertThat(run.terminal.told()).endsWith("close");
             assertThat(run.printed().strip())
                     .isEqualTo(
                             "Thalweg ended because of a mistake in the program; the log at " + log() + " says more.");
-            assertThat(log()).content().contains(reason);
+            assertThat(log()).content().contains("drawing broke on purpose");
         }
     }
 
@@ -74,9 +86,9 @@ class LoopFailuresTest {
         Path file = Files.writeString(folder.resolve("state"), "a file where the folder should be");
 
         try (DemoRun run = new DemoRun(log(), RESTING, Key.of('e'))) {
-            assertThat(run.code()).isEqualTo(Loop.MISTAKE);
+            run.terminal.await("could not be written.");
+            run.quit();
 
-            assertThat(run.printed()).contains("the log at " + log() + " could not be written.");
             assertThat(file).content().isEqualTo("a file where the folder should be");
         }
     }
@@ -143,7 +155,8 @@ class LoopFailuresTest {
         Files.createDirectories(log().getParent());
         Files.writeString(log(), "old ".repeat((int) Log.LONGEST / 4 + 1));
         try (DemoRun run = new DemoRun(log(), RESTING, Key.of('e'))) {
-            run.code();
+            run.terminal.await("This screen was closed");
+            run.quit();
 
             assertThat(log()).content().doesNotContain("old old").contains("broken on purpose");
             assertThat(log().resolveSibling("thalweg.log.old")).content().startsWith("old old");

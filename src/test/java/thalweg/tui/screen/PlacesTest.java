@@ -63,6 +63,7 @@ final class PlacesTest {
                                     .plan()),
                     new Go.BackUp(),
                     new Go.Drafts(),
+                    new Go.SetKeeper(),
                     new Go.WriteCanyons(Finding.ALL, 9),
                     new Go.WriteParts("bolt"),
                     new Go.DueParts(Optional.of(canyon)),

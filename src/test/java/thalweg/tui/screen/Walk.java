@@ -74,7 +74,7 @@ final class Walk implements AutoCloseable {
                         glyphs,
                         readOnly,
                         session.keeper(),
-                        Settings.standard(LoadPhrases.english()),
+                        Settings.standard(LoadPhrases.english()).withKeeper(session.setKeeper()),
                         rows,
                         columns));
     }
@@ -195,6 +195,11 @@ final class Walk implements AutoCloseable {
     /** The work that is still to be done. */
     List<Effect> asked() {
         return unanswered.stream().map(Work::effect).toList();
+    }
+
+    /** A key is pressed after a while, upon which the program looks whether another window changed something. */
+    Walk look() {
+        return tell(new Result(Shell.NOBODY, runner.run(new Effect.Look())));
     }
 
     /** Does all work that was asked for. */
