@@ -61,6 +61,7 @@ public final class Cli {
         List<Action> actions = List.of(
                 new ListAction(surrounds),
                 new ShowAction(surrounds),
+                new StationsAction(surrounds),
                 new DueAction(surrounds),
                 new InspectAction(surrounds),
                 new RoundAction(surrounds),

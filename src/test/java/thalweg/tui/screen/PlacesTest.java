@@ -17,6 +17,7 @@ import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.Finding;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.StationOrder;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
@@ -66,6 +67,8 @@ final class PlacesTest {
                     new Go.SetKeeper(),
                     new Go.WriteCanyons(Finding.ALL, 9),
                     new Go.WriteParts("bolt"),
+                    new Go.Stations(),
+                    new Go.WriteStations("porte", StationOrder.LOOKED),
                     new Go.DueParts(Optional.of(canyon)),
                     new Go.WriteDue(
                             new Ask.FindDue("bolt", Optional.empty(), 0, Settings.standard(LoadPhrases.english()))),
