@@ -151,6 +151,11 @@ final class Walk implements AutoCloseable {
         return keeping(folder, CLOCK, false, 24, 80);
     }
 
+    /** What screens see at the start. */
+    Surroundings around() {
+        return around;
+    }
+
     Session session() {
         return session;
     }
