@@ -62,6 +62,7 @@ public final class Cli {
                 new ListAction(surrounds),
                 new ShowAction(surrounds),
                 new DueAction(surrounds),
+                new PlanAction(surrounds),
                 new InspectAction(surrounds),
                 new RoundAction(surrounds),
                 new CorrectAction(surrounds),

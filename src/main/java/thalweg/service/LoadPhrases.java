@@ -31,7 +31,8 @@ public final class LoadPhrases {
             "desk",
             "local",
             "amend",
-            "due");
+            "due",
+            "plan");
 
     private LoadPhrases() {}
 
