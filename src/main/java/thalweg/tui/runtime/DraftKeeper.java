@@ -54,7 +54,8 @@ final class DraftKeeper {
     /** The interface is in that state now. */
     void after(Shell shell) {
         latest = Optional.of(shell);
-        if (due.compareAndSet(false, true)) {
+        // Once the program is ending, what is there is kept without being asked for.
+        if (!thread.isShutdown() && due.compareAndSet(false, true)) {
             begin(() -> thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS));
         }
     }
