@@ -9,6 +9,8 @@ public enum DraftKind {
     PART,
     /** Inspections of all parts of a station. */
     VISIT,
+    /** Inspections of all parts of a canyon, on one round. */
+    DOWN,
     /** One inspection, to correct it. */
     INSPECTION,
     ROUND,

@@ -59,6 +59,11 @@ public record Inspection(
         return new Inspection(part, on, by, found, left, water, work, note, round, all);
     }
 
+    /** The same as a part of that round. */
+    public Inspection inRound(Uid visit) {
+        return new Inspection(part, on, by, found, left, water, work, note, Optional.of(visit), photos);
+    }
+
     /** Whether the part was seen at all. */
     public boolean wasSeen() {
         return found.isPresent() || left.isPresent();

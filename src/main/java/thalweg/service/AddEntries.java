@@ -1,5 +1,6 @@
 package thalweg.service;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.body.Entered;
@@ -58,6 +59,24 @@ public final class AddEntries {
     public void round(Round round) {
         refuseUnbelieved(round.on());
         append(List.of(FactBody.of(Entered.of(round))));
+    }
+
+    /**
+     * Adds a round together with everything that was found on it.
+     *
+     * @param found of whatever round; it becomes part of this one
+     * @throws InputException when the date has not come yet or is not believed
+     */
+    public void round(Round round, List<Inspection> found) {
+        refuseUnbelieved(round.on());
+        found.forEach(inspection -> refuseUnbelieved(inspection.on()));
+        String at = session.now();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(FactBody.of(Entered.of(round)).fact(session.keeper(), at));
+        Uid uid = facts.get(0).uid();
+        found.forEach(inspection ->
+                facts.add(FactBody.of(Entered.of(inspection.inRound(uid))).fact(session.keeper(), at)));
+        append(facts, at);
     }
 
     /**

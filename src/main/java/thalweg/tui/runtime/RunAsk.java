@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Inspection;
 import thalweg.progress.Progress;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
@@ -132,11 +133,12 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.SaveChanged save) {
             return Optional.of(Remarks.beforeChanged(session, save.before(), save.after()));
         }
-        return effect instanceof Ask.AddInspections add
-                ? add.found().stream()
-                        .findFirst()
-                        .map(found -> Remarks.before(session, found.inspection().part()))
-                : Optional.empty();
+        List<Ask.Found> found = effect instanceof Ask.AddInspections add
+                ? add.found()
+                : effect instanceof Ask.AddRoundDown down ? down.found() : List.of();
+        return found.stream()
+                .findFirst()
+                .map(first -> Remarks.before(session, first.inspection().part()));
     }
 
     private void saved(Effect effect) {
@@ -145,10 +147,9 @@ public final class RunAsk implements EffectRunner {
         } else if (effect instanceof Ask.SaveChanged save) {
             new SaveThing(session).changed(save.before(), save.after());
         } else if (effect instanceof Ask.AddInspections add) {
-            new AddEntries(session)
-                    .inspections(add.found().stream()
-                            .map(found -> found.inspection().withPhotos(ReadPhotos.of(found.photos())))
-                            .toList());
+            new AddEntries(session).inspections(withPhotos(add.found()));
+        } else if (effect instanceof Ask.AddRoundDown down) {
+            new AddEntries(session).round(down.round(), withPhotos(down.found()));
         } else if (effect instanceof Ask.AddRound add) {
             new AddEntries(session).round(add.round());
         } else if (effect instanceof Ask.AddNote add) {
@@ -166,6 +167,12 @@ public final class RunAsk implements EffectRunner {
         } else {
             throw new AssertionError("nobody does " + effect);
         }
+    }
+
+    private static List<Inspection> withPhotos(List<Ask.Found> found) {
+        return found.stream()
+                .map(one -> one.inspection().withPhotos(ReadPhotos.of(one.photos())))
+                .toList();
     }
 
     private CanyonRecord canyon(Uid uid) {

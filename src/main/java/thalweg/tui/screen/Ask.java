@@ -67,6 +67,13 @@ public sealed interface Ask extends Effect {
     /** What is around that which a draft is about; answered by {@link Told.Surrounded}. */
     record FindSurrounding(DraftKey key) implements Ask {}
 
+    /** A round with everything that was found on it; answered by {@link Told.Saved}. */
+    record AddRoundDown(Round round, List<Found> found) implements Ask {
+        public AddRoundDown {
+            found = List.copyOf(found);
+        }
+    }
+
     /** A thing that was not there; answered by {@link Told.Saved}. */
     record SaveNew(ThingBody thing) implements Ask {}
 

@@ -81,6 +81,9 @@ public sealed interface Go extends Destination {
     /** The rounds of a canyon. */
     record Rounds(Uid canyon) implements Go {}
 
+    /** Down a canyon, station by station. */
+    record GoDown(CanyonRecord canyon) implements Go {}
+
     /** What was changed, in one canyon or in all. */
     record Changes(Optional<Uid> canyon, String canyonName) implements Go {}
 

@@ -72,6 +72,12 @@ record RoundsScreen(Uid canyon, Optional<CanyonRecord> loaded, List<RoundVisit> 
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_round"), () -> edit(Optional.empty()))
                 .unless(loaded.isEmpty(), around.say("loading"))
                 .unless(around.readOnly(), readOnly));
+        bindings.add(Binding.of(
+                        Key.of('i'),
+                        around.say("key.go_down"),
+                        () -> Step.open(this, new Go.GoDown(loaded.orElseThrow())))
+                .unless(loaded.isEmpty(), around.say("loading"))
+                .unless(around.readOnly(), readOnly));
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.read"), () -> read(around))
                 .unless(round.isEmpty(), nothing));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));

@@ -91,6 +91,9 @@ public final class Screens {
         if (destination instanceof Go.EditPart go) {
             return new PartForm(go);
         }
+        if (destination instanceof Go.GoDown go) {
+            return new DownForm(go.canyon());
+        }
         if (destination instanceof Go.Inspect go) {
             return new VisitForm(go.station(), go.rounds());
         }

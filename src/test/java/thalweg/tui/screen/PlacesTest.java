@@ -79,6 +79,7 @@ final class PlacesTest {
                     new Go.EditPart(uid, uid, order, Optional.empty()),
                     new Go.OnePart(uid, uid),
                     new Go.Rounds(uid),
+                    new Go.GoDown(new FindRecord(walk.session()).canyon("éclusaune")),
                     new Go.Changes(Optional.empty(), ""),
                     new Go.CorrectInspection(part, part.inspections().get(0), List.of()),
                     new Go.CorrectNote("Porte", station.notes().get(0)),
