@@ -177,6 +177,22 @@ class RealScreenTest {
     }
 
     @Test
+    void anEmptyDatabaseLeadsToTheDemo() throws Exception {
+        try (Tmux tmux = terminal()) {
+            tmux.startCommand("'" + checkout.script("thalweg") + "'");
+            tmux.await("No canyons yet.");
+            tmux.text("v");
+            tmux.await("Canyons  9");
+            tmux.resize(100, 30);
+            tmux.await("? help");
+            tmux.text("q");
+
+            tmux.await("ended 0");
+            assertGivenBack(tmux);
+        }
+    }
+
+    @Test
     void aLineThatIsCutEndsTheProgramAndKeepsWhatWasTyped() throws Exception {
         try (Tmux tmux = terminal()) {
             startDemo(tmux);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -56,7 +57,10 @@ final class DraftKeeper {
         latest = Optional.of(shell);
         // Once the program is ending, what is there is kept without being asked for.
         if (!thread.isShutdown() && due.compareAndSet(false, true)) {
-            begin(() -> thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS));
+            begin(() -> {
+                // It catches what goes wrong by itself.
+                ScheduledFuture<?> unused = thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS);
+            });
         }
     }
 
