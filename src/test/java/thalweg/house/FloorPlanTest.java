@@ -31,7 +31,7 @@ class FloorPlanTest {
             logbook       | pure | fault units text place rig ledger route                                      |
             body          | pure | fault units text json place rig ledger route logbook                         |
             amend         | pure | fault units text json place ledger route logbook body                        |
-            due           | pure | text settings ledger route logbook                                           |
+            due           | pure | text rig settings ledger route logbook                                       |
             profile       | pure | units text drawing route logbook                                             |
             sheet         | pure | fault units text place drawing rig settings ledger route logbook profile     |
             why           | pure | units text rig settings sheet                                                |

@@ -176,6 +176,7 @@ record StationRow(
                 () -> {
                     List<Paragraph> text = new ArrayList<>(About.part(record, around));
                     text.addAll(DueMark.reasons(record, exposure, around));
+                    text.addAll(StrengthOverYears.of(record, around));
                     return text;
                 });
     }
