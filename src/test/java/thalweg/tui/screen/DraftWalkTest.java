@@ -225,7 +225,7 @@ final class DraftWalkTest {
                     .type("twice entered")
                     .press(SAVE);
             walk.press(Key.Named.ESCAPE).type("d").press(Key.Named.ENTER);
-            assertThat(walk.screen()).contains("is out of use, so that it cannot be opened");
+            assertThat(walk.screen()).contains("is out of use or counts no more");
 
             walk.type("y");
             assertThat(walk.copied()).contains("Name: Portal");
