@@ -17,6 +17,7 @@ import thalweg.service.Session;
 import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
+import thalweg.tui.core.Message;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.lanterna.LanternaTerminal;
 import thalweg.tui.lanterna.TerminalOptions;
@@ -25,6 +26,7 @@ import thalweg.tui.runtime.Loop;
 import thalweg.tui.runtime.RunAsk;
 import thalweg.tui.runtime.RunKeep;
 import thalweg.tui.screen.Go;
+import thalweg.tui.screen.Keep;
 import thalweg.tui.screen.Screens;
 import thalweg.tui.shell.Result;
 import thalweg.tui.shell.Shell;
@@ -148,9 +150,13 @@ final class OpenScreen {
             ScreenArguments plain = ScreenArguments.of(List.of()).orElseThrow();
             Shell shell = shell(session, phrases, Settings.standard(phrases), plain);
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            RunKeep keep = new RunKeep(Optional.empty());
             for (var work : shell.start().work()) {
-                var result = new Result(work.frame(), runner.run(work.effect()));
-                shell = shell.update(result).shell();
+                Optional<Message> answer =
+                        work.effect() instanceof Keep asked ? keep.run(asked) : Optional.of(runner.run(work.effect()));
+                if (answer.isPresent()) {
+                    shell = shell.update(new Result(work.frame(), answer.get())).shell();
+                }
             }
             shell.draw();
         }

@@ -1,13 +1,17 @@
 package thalweg;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import thalweg.fault.InputException;
 import thalweg.settings.Theme;
 import thalweg.units.UnitSystem;
@@ -18,6 +22,14 @@ final class StartTest {
     void theVersionIsThatOfTheBuild() throws IOException {
         assertThat(Files.readString(Path.of("pom.xml")))
                 .contains("<artifactId>thalweg</artifactId>\n  <version>" + Version.NUMBER + "</version>");
+    }
+
+    @Test
+    void theWayToTheFirstPictureIsWalkedWithoutATerminal(@TempDir Path folder) {
+        Map<String, String> environment = Map.of("HOME", folder.toString());
+
+        assertThatCode(() -> new OpenScreen(environment, Clock.systemUTC()).warmUp())
+                .doesNotThrowAnyException();
     }
 
     @Test

@@ -63,6 +63,7 @@ public final class Cli {
                 new ShowAction(surrounds),
                 new StationsAction(surrounds),
                 new DueAction(surrounds),
+                new PlanAction(surrounds),
                 new InspectAction(surrounds),
                 new RoundAction(surrounds),
                 new CorrectAction(surrounds),

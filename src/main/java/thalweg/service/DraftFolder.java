@@ -42,13 +42,15 @@ public final class DraftFolder {
 
     private static final Set<StandardOpenOption> ANEW = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
 
+    private final Path drafts;
     private final Path folder;
     private final String database;
     private final Clock clock;
     private final Consumer<String> log;
 
-    private DraftFolder(Path folder, String database, Clock clock, Consumer<String> log) {
-        this.folder = folder;
+    private DraftFolder(Path drafts, String database, Clock clock, Consumer<String> log) {
+        this.drafts = drafts;
+        this.folder = drafts.resolve(hash(database));
         this.database = database;
         this.clock = clock;
         this.log = log;
@@ -62,8 +64,7 @@ public final class DraftFolder {
      * @param log is given a line for each file that cannot be read
      */
     public static DraftFolder of(Path drafts, Path database, Clock clock, Consumer<String> log) {
-        String name = real(database).toString();
-        return new DraftFolder(drafts.resolve(hash(name)), name, clock, log);
+        return new DraftFolder(drafts, real(database).toString(), clock, log);
     }
 
     /** However a database is named, its drafts are the same. */
@@ -90,7 +91,7 @@ public final class DraftFolder {
      * @throws StoreException when it cannot be written; what was kept before stays
      */
     public void keep(Draft draft) {
-        Folders.make(folder.toAbsolutePath().getParent());
+        Folders.make(drafts);
         Folders.make(folder);
         String text = JsonText.indented(DraftFile.write(draft, database, clock.instant()));
         Path aside = folder.resolve(draft.key().text() + ".part");

@@ -32,7 +32,8 @@ public final class LoadPhrases {
             "local",
             "amend",
             "due",
-            "stations");
+            "stations",
+            "plan");
 
     private LoadPhrases() {}
 

@@ -140,7 +140,7 @@ public final class LedgerStore {
     private static Batch append(Sql sql, Batch batch, Change.Kind kind, Optional<Long> undoes, Progress progress)
             throws SQLException {
         Derived derived = new Derived(sql);
-        long all = batch.revisions().size() + batch.facts().size();
+        long all = (long) batch.revisions().size() + batch.facts().size();
         long done = 0;
         List<Long> revisions = new ArrayList<>();
         List<Long> facts = new ArrayList<>();

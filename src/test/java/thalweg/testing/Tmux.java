@@ -48,19 +48,44 @@ public final class Tmux implements AutoCloseable {
      * @param arguments as a shell reads them
      */
     public void start(Class<?> program, String arguments) throws IOException {
-        String classPath = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path", ""));
-        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-        Files.writeString(
-                folder.resolve("run.sh"), """
+        runScript("""
                 exec 3<&0
                 stty -g >'%1$s/before'
-                '%2$s' -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp '%3$s' %4$s %5$s <&3 &
+                %2$s %3$s <&3 &
                 echo $! >'%1$s/pid'
                 wait $!
                 code=$?
                 stty -g >'%1$s/after'
                 echo "ended $code"
-                """.formatted(folder, java, classPath, program.getName(), arguments));
+                """.formatted(folder, java(program), arguments));
+    }
+
+    /**
+     * Starts a command as a person does. The settings of the terminal are noted before and after; where {@link #signal} is
+     * to find the program, that leaves its number in the file pid.
+     *
+     * @param command as a shell reads it
+     */
+    public void startCommand(String command) throws IOException {
+        runScript("""
+                stty -g >'%1$s/before'
+                %2$s
+                code=$?
+                stty -g >'%1$s/after'
+                echo "ended $code"
+                """.formatted(folder, command));
+    }
+
+    /** The command that starts a program of this build, without its arguments, as a shell reads it. */
+    public static String java(Class<?> program) {
+        String classPath = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path", ""));
+        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+        return "'%s' -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp '%s' %s"
+                .formatted(java, classPath, program.getName());
+    }
+
+    private void runScript(String script) throws IOException {
+        Files.writeString(folder.resolve("run.sh"), script);
         text("sh " + folder.resolve("run.sh"));
         keys("Enter");
     }

@@ -32,8 +32,15 @@ public record Step(Screen screen, List<Effect> effects, Optional<Move> move, Opt
      *
      * @param text the line
      * @param bad whether something failed or was refused
+     * @param passing whether it is about work that goes on, and is over with it
      */
-    public record Notice(String text, boolean bad) {}
+    public record Notice(String text, boolean bad, boolean passing) {
+
+        /** A line that stays until the next key. */
+        public Notice(String text, boolean bad) {
+            this(text, bad, false);
+        }
+    }
 
     public Step {
         effects = List.copyOf(effects);
@@ -69,6 +76,11 @@ public record Step(Screen screen, List<Effect> effects, Optional<Move> move, Opt
     /** The same with something to say. */
     public Step saying(String text) {
         return new Step(screen, effects, move, Optional.of(new Notice(text, false)));
+    }
+
+    /** The same with something to say for as long as work goes on. */
+    public Step sayingMeanwhile(String text) {
+        return new Step(screen, effects, move, Optional.of(new Notice(text, false, true)));
     }
 
     /** The same with the reason why something was not done. */

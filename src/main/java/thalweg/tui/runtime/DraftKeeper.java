@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -54,8 +55,12 @@ final class DraftKeeper {
     /** The interface is in that state now. */
     void after(Shell shell) {
         latest = Optional.of(shell);
-        if (due.compareAndSet(false, true)) {
-            begin(() -> thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS));
+        // Once the program is ending, what is there is kept without being asked for.
+        if (!thread.isShutdown() && due.compareAndSet(false, true)) {
+            begin(() -> {
+                // It catches what goes wrong by itself.
+                ScheduledFuture<?> unused = thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS);
+            });
         }
     }
 

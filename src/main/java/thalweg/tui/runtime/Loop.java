@@ -269,9 +269,9 @@ public final class Loop {
     private Shell without(Shell shell, ScreenFailure failure) {
         failures++;
         if (failures > MOST_FAILURES) {
-            throw new IllegalStateException("screens fail again and again", failure.getCause());
+            throw new IllegalStateException("screens fail again and again", failure.mistake());
         }
-        String where = log.failure("In a screen", failure.getCause());
+        String where = log.failure("In a screen", failure.mistake());
         return reached(shell, () -> shell.without(failure.frame(), where));
     }
 

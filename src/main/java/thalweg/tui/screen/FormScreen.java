@@ -90,7 +90,14 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
                         : Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         if (recovery.offers()) {
             String label = around.say(recovery.dropped().isPresent() ? "key.draft_back" : "key.drop_draft");
-            bindings.add(Binding.of(DROP_DRAFT, label, () -> turned(around)).unless(busy, around.say("form.sending")));
+            bindings.add(Binding.of(DROP_DRAFT, label, this::turned).unless(busy, around.say("form.sending")));
+        }
+        List<Paragraph> told = recovery.lines(DROP_DRAFT.print(), around);
+        if (!told.isEmpty()) {
+            bindings.add(Binding.of(
+                    Key.Named.F3,
+                    around.say("key.read_above"),
+                    () -> Step.open(this, new Go.Read(title(around), told))));
         }
         bindings.add(Binding.of(Key.Named.TAB, around.say("key.next_field"), () -> moved(1))
                 .unless(form.isEmpty() || recovery.looking(), around.say("loading")));
@@ -113,7 +120,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     }
 
     /** Throws the draft away, with all that was entered since, or brings all of that back. */
-    private Step turned(Surroundings around) {
+    private Step turned() {
         Optional<Form> back = recovery.dropped();
         Form next = back.orElse(first.orElseThrow());
         Recovery after = recovery.with(back.isPresent() ? Optional.empty() : form);
@@ -219,7 +226,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return state == State.EDITING ? standing(surrounded, around) : Step.stay(this);
         }
         if (message instanceof Message.Progressed progressed) {
-            return Step.stay(this).saying(LongWork.line(progressed, around));
+            return Step.stay(this).sayingMeanwhile(LongWork.line(progressed, around));
         }
         if (message instanceof Message.Failed failed) {
             Recovery known = recovery.looking() ? Recovery.NONE : recovery;

@@ -82,7 +82,7 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
             return Step.back(new TakeInScreen(go, top, false)).saying(around.say("take_in.done", taken.backup()));
         }
         if (message instanceof Message.Progressed progressed) {
-            return Step.stay(this).saying(LongWork.line(progressed, around));
+            return Step.stay(this).sayingMeanwhile(LongWork.line(progressed, around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(new TakeInScreen(go, top, false)).refusing(failed.sentence());

@@ -141,7 +141,8 @@ public record Shell(
         if (message instanceof Message.Failed) {
             return ahead(List.of()).tell(frame, message);
         }
-        Shell signing = message instanceof Told.KeeperSet set ? around(around.signedBy(set.name())) : this;
+        Shell over = message instanceof Message.Progressed ? this : notice(notice.filter(line -> !line.passing()));
+        Shell signing = message instanceof Told.KeeperSet set ? over.around(around.signedBy(set.name())) : over;
         Reaction told = signing.tell(frame, message);
         return message instanceof Message.Progressed ? told : told.then(Shell::caughtUp);
     }
@@ -159,7 +160,7 @@ public record Shell(
             return notice(Optional.of(new Step.Notice(failed.sentence(), true)));
         }
         if (message instanceof Message.Waiting) {
-            return notice(Optional.of(new Step.Notice(around.say("waiting.busy"), false)));
+            return notice(Optional.of(new Step.Notice(around.say("waiting.busy"), false, true)));
         }
         return LongWork.said(message, around)
                 .map(said -> notice(Optional.of(new Step.Notice(said, false))))

@@ -24,7 +24,7 @@ public final class DemoProgram {
     /**
      * Runs it.
      *
-     * @param arguments the file of the log
+     * @param arguments the file of the log, and what the screen shows at first where that matters
      */
     public static void main(String[] arguments) {
         Surroundings around = new Surroundings(
@@ -37,7 +37,8 @@ public final class DemoProgram {
                 Settings.standard(LoadPhrases.english()),
                 24,
                 80);
-        Shell shell = Shell.of(destination -> new DemoScreen("ready"), new DemoScreen.Start(), around);
+        String told = arguments.length > 1 ? arguments[1] : "ready";
+        Shell shell = Shell.of(destination -> new DemoScreen(told), new DemoScreen.Start(), around);
         try {
             LanternaTerminal terminal = LanternaTerminal.open(TerminalOptions.of(System.getenv()));
             Log log = new Log(Path.of(arguments[0]), Clock.systemUTC());

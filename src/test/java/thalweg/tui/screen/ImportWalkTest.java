@@ -130,6 +130,8 @@ final class ImportWalkTest {
 
             walk.tellUnanswered(new Message.KeyPressed(Key.of(Key.Named.ESCAPE)));
             assertThat(walk.asked()).anyMatch(Effect.Stop.class::isInstance);
+            walk.answerAll();
+            assertThat(walk.screen()).doesNotContain("% done");
         }
     }
 

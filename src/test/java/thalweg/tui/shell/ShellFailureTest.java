@@ -92,7 +92,7 @@ final class ShellFailureTest {
 
     private static Shell after(String keys) {
         Shell shell = Shell.of(Fragile::of, new To("a"), Around.classic());
-        for (char key : keys.toCharArray()) {
+        for (int key : keys.codePoints().toArray()) {
             shell = shell.update(new Message.KeyPressed(Key.of(key))).shell();
         }
         return shell;

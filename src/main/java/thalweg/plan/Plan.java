@@ -1,0 +1,64 @@
+package thalweg.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thalweg.due.DuePart;
+
+/**
+ * Everything that was worked out for a trip.
+ *
+ * @param request what was asked
+ * @param canyonName as entered
+ * @param invented whether the canyon is made up for practice
+ * @param ropes which to carry
+ * @param approach to the canyon, as stated in the file or the records
+ * @param exit from it
+ * @param timetable of the line
+ * @param statedLine how long the records say that the line takes [min]; empty where they do not
+ * @param unmeasured how many places of the line have no distance or length, so that it takes longer than the timetable says
+ * @param daylight empty where nobody entered where the canyon is
+ * @param concentration of the catchment by Kirpich's formula [min]; empty where nobody measured it
+ * @param season as the records state it; empty where they do not
+ * @param due what is due on the way on that day
+ * @param reviews of kept analyses with the heaviest of the group
+ * @param heaviest that they were made with [kg]; empty where nobody's weight is known, then as they were kept
+ * @param withoutAnalysis names of stations of drops that have no analysis
+ */
+public record Plan(
+        TripRequest request,
+        String canyonName,
+        boolean invented,
+        RopeChoice ropes,
+        Way approach,
+        Way exit,
+        Timetable timetable,
+        Optional<Integer> statedLine,
+        long unmeasured,
+        Optional<Daylight> daylight,
+        OptionalDouble concentration,
+        Optional<String> season,
+        List<DuePart> due,
+        List<RigReview> reviews,
+        Optional<Double> heaviest,
+        List<String> withoutAnalysis) {
+
+    public Plan {
+        due = List.copyOf(due);
+        reviews = List.copyOf(reviews);
+        withoutAnalysis = List.copyOf(withoutAnalysis);
+    }
+
+    /** How long the line takes when it takes long: one run in ten is slower, or what the records state, if that is more [min]. */
+    public double lateLine() {
+        return Math.max(timetable.end()[2], statedLine.orElse(0));
+    }
+
+    /** From the car to the car when it takes long [min]; empty where a way is unknown. */
+    public OptionalDouble lateWhole() {
+        return approach.minutes().isPresent() && exit.minutes().isPresent()
+                ? OptionalDouble.of(
+                        approach.minutes().get() + lateLine() + exit.minutes().get())
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,328 @@
+package thalweg.plan;
+
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import thalweg.due.DuePart;
+import thalweg.due.DueWords;
+import thalweg.text.Phrases;
+import thalweg.units.Length;
+import thalweg.units.UnitSystem;
+
+/** A plan in words: sections of lines. */
+public final class PlanWords {
+
+    private static final int HOUR = 60;
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ROOT);
+
+    private final Plan plan;
+    private final Phrases phrases;
+    private final UnitSystem units;
+
+    private PlanWords(Plan plan, Phrases phrases, UnitSystem units) {
+        this.plan = plan;
+        this.phrases = phrases;
+        this.units = units;
+    }
+
+    /** Lines under a heading. */
+    public record Section(String heading, List<String> lines) {
+        public Section {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** What stands at the top. */
+    public static String title(Plan plan, Phrases phrases) {
+        return phrases.say("plan.title", plan.canyonName(), plan.request().on())
+                + (plan.invented() ? " (" + phrases.say("invented") + ")" : "");
+    }
+
+    /** Everything that was worked out, and what it rests on. */
+    public static List<Section> of(Plan plan, Phrases phrases, UnitSystem units) {
+        return new PlanWords(plan, phrases, units).sections();
+    }
+
+    private List<Section> sections() {
+        return List.of(
+                new Section(phrases.say("plan.heading.ropes"), ropes()),
+                new Section(phrases.say("plan.heading.times"), times()),
+                new Section(phrases.say("plan.heading.light"), light()),
+                new Section(phrases.say("plan.heading.water"), water()),
+                new Section(phrases.say("plan.heading.due"), due()),
+                new Section(phrases.say("plan.heading.rigs"), rigs()),
+                new Section(phrases.say("plan.heading.assumed"), assumed()));
+    }
+
+    private List<String> ropes() {
+        RopeChoice choice = plan.ropes();
+        List<String> lines = new ArrayList<>();
+        if (plan.request().ropes().isEmpty()) {
+            lines.add(phrases.say("plan.rope.none"));
+        } else if (choice.drops().stream().allMatch(drop -> drop.technique().isEmpty())) {
+            lines.add(phrases.say("plan.rope.none_needed"));
+        } else {
+            choice.carried()
+                    .forEach(index -> lines.add(
+                            phrases.say("plan.rope", rope(plan.request().ropes().get(index)))));
+            if (choice.kilograms().isPresent()) {
+                lines.add(
+                        phrases.say("plan.rope.weight", fixed(choice.kilograms().getAsDouble(), 1)));
+            } else {
+                lines.add(phrases.say("plan.rope.no_weight"));
+            }
+            lines.add(phrases.say(
+                    choice.spare() ? "plan.rope.spare" : choice.serves() ? "plan.rope.no_spare" : "plan.rope.short"));
+        }
+        if (!choice.deciding().isEmpty()) {
+            lines.add(phrases.say(
+                    "plan.rope.deciding",
+                    choice.deciding().stream()
+                            .map(index -> place(choice.drops().get(index).need()))
+                            .collect(Collectors.joining("; "))));
+        }
+        choice.drops().forEach(drop -> lines.add(drop(drop)));
+        return lines;
+    }
+
+    private String rope(RopeAtHand rope) {
+        return Stream.of(rope.length().print(units), rope.kind())
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    private String drop(RopeChoice.Drop drop) {
+        Optional<Length> length = drop.need().length();
+        if (length.isEmpty()) {
+            return phrases.say("plan.drop.unknown", place(drop.need()));
+        }
+        String size = length.get().print(units)
+                + (drop.need().measured() ? "" : " (" + phrases.say("plan.drop.height") + ")");
+        return phrases.say(
+                "plan.drop",
+                place(drop.need()),
+                size,
+                technique(drop.technique().orElseThrow()),
+                phrases.say("plan.after_loss", technique(drop.afterLoss().orElseThrow())));
+    }
+
+    private String technique(Technique technique) {
+        return phrases.say("plan.technique." + technique.name().toLowerCase(Locale.ROOT));
+    }
+
+    private String place(RopeNeed need) {
+        return place(need.place(), need.name());
+    }
+
+    private String place(int number, String name) {
+        return name.isEmpty() ? phrases.say("plan.place", number) : phrases.say("plan.place.named", number, name);
+    }
+
+    private List<String> times() {
+        List<String> lines = new ArrayList<>();
+        lines.add(way("plan.approach", plan.approach()));
+        Timetable table = plan.timetable();
+        double[] end = table.end();
+        lines.add(phrases.say(
+                "plan.line",
+                phrases.count("plan.people", table.people()),
+                phrases.count("plan.sets", table.sets()),
+                minutes(end[1]),
+                table.runs(),
+                minutes(end[0]),
+                minutes(end[2])));
+        plan.statedLine().ifPresent(stated -> lines.add(phrases.say("plan.line.stated", minutes(stated))));
+        if (plan.unmeasured() > 0) {
+            lines.add(phrases.count("plan.unmeasured", plan.unmeasured()));
+        }
+        lines.add(way("plan.exit", plan.exit()));
+        Optional<Double> begin = plan.request()
+                .start()
+                .flatMap(start -> plan.approach().minutes().map(way -> start + way));
+        if (begin.isEmpty()) {
+            lines.add(phrases.say("plan.no_start"));
+        }
+        for (Timetable.Step step : table.steps()) {
+            if (step.step().roped() || step.step().escape()) {
+                lines.add(phrases.say(
+                        step.step().escape() ? "plan.step.escape" : "plan.step",
+                        place(step.step().place(), step.step().name()),
+                        at(begin, step.middle()),
+                        at(begin, step.late())));
+            }
+        }
+        Optional<Double> exit = plan.exit().minutes();
+        lines.add(
+                begin.isPresent() && exit.isPresent()
+                        ? phrases.say(
+                                "plan.back", at(begin, end[1] + exit.get()), at(begin, plan.lateLine() + exit.get()))
+                        : phrases.say("plan.no_whole"));
+        return lines;
+    }
+
+    private String way(String key, Way way) {
+        String name = phrases.say(key);
+        if (way.metres().isPresent()) {
+            double tobler = Walking.tobler(way.metres().get(), way.up(), way.down());
+            return phrases.say("plan.way.din", name, minutes(way.minutes().orElseThrow()), minutes(tobler));
+        }
+        return way.minutes()
+                .map(stated -> phrases.say("plan.way.stated", name, minutes(stated)))
+                .orElseGet(() -> phrases.say("plan.way.unknown", name));
+    }
+
+    /** A time of day where the start is known, else minutes. */
+    private String at(Optional<Double> begin, double minutes) {
+        return begin.map(start -> clock(start + minutes)).orElseGet(() -> minutes(minutes));
+    }
+
+    private static String clock(double minutes) {
+        long whole = (long) Math.ceil(minutes);
+        long day = 24L * HOUR;
+        String time = LocalTime.MIDNIGHT.plusMinutes(Math.floorMod(whole, day)).format(CLOCK);
+        return whole >= day ? time + " +" + whole / day + " d" : time;
+    }
+
+    private String minutes(double minutes) {
+        long whole = (long) Math.ceil(minutes);
+        return whole < HOUR
+                ? phrases.say("plan.minutes", whole)
+                : phrases.say("plan.hours", whole / HOUR, whole % HOUR);
+    }
+
+    private List<String> light() {
+        List<String> lines = new ArrayList<>();
+        Optional<ZonedDateTime> set = plan.daylight().flatMap(Daylight::set);
+        Optional<ZonedDateTime> rise = plan.daylight().flatMap(Daylight::rise);
+        if (plan.daylight().isEmpty()) {
+            lines.add(phrases.say("plan.sun.no_place"));
+        } else if (set.isEmpty() || rise.isEmpty()) {
+            lines.add(phrases.say("plan.sun.never"));
+        } else {
+            lines.add(phrases.say(
+                    "plan.sun",
+                    rise.get().format(CLOCK),
+                    set.get().format(CLOCK),
+                    set.get().getZone().getId()));
+            plan.lateWhole().ifPresent(whole -> lines.add(latest(minuteOf(rise.get()), minuteOf(set.get()), whole)));
+        }
+        Optional<Integer> start = plan.request().start();
+        if (start.isPresent() && plan.lateWhole().isPresent()) {
+            double back = start.get() + plan.lateWhole().getAsDouble();
+            String told = plan.request().tell().isEmpty()
+                    ? phrases.say("plan.call_out.nobody")
+                    : phrases.say("plan.call_out.tell", plan.request().tell());
+            lines.add(phrases.say(
+                    "plan.call_out",
+                    clock(back + plan.request().callOutMinutes()),
+                    minutes(plan.request().callOutMinutes()),
+                    told));
+        }
+        return lines;
+    }
+
+    private String latest(double rise, double set, double whole) {
+        double latest = Math.floor(set - whole);
+        return latest < rise
+                ? phrases.say("plan.too_long")
+                : phrases.say(
+                        "plan.latest_start",
+                        LocalTime.MIDNIGHT.plusMinutes((long) latest).format(CLOCK));
+    }
+
+    private static double minuteOf(ZonedDateTime time) {
+        return time.getHour() * HOUR + time.getMinute();
+    }
+
+    private List<String> water() {
+        List<String> lines = new ArrayList<>();
+        lines.add(plan.request()
+                .flood()
+                .map(flood -> phrases.say("plan.water.flood." + flood.name().toLowerCase(Locale.ROOT)))
+                .orElseGet(() -> phrases.say("plan.water.no_flood")));
+        lines.add(
+                plan.concentration().isPresent()
+                        ? phrases.say(
+                                "plan.water.kirpich",
+                                minutes(plan.concentration().getAsDouble()))
+                        : phrases.say("plan.water.no_catchment"));
+        plan.season().ifPresent(season -> lines.add(phrases.say("plan.water.season", season)));
+        lines.add(phrases.say("plan.water.verdict"));
+        return lines;
+    }
+
+    private List<String> due() {
+        if (plan.due().isEmpty()) {
+            return List.of(phrases.say("plan.due.none"));
+        }
+        return plan.due().stream().map(this::due).toList();
+    }
+
+    private String due(DuePart part) {
+        return phrases.say(
+                "plan.due.line",
+                part.row().stationName(),
+                part.row().part().label(),
+                DueWords.what(part.first(), plan.request().on(), phrases));
+    }
+
+    private List<String> rigs() {
+        List<String> lines = new ArrayList<>();
+        if (plan.reviews().isEmpty()) {
+            lines.add(phrases.say("plan.rig.none"));
+        } else {
+            lines.add(plan.heaviest()
+                    .map(weight -> phrases.say("plan.rig.weight", fixed(weight, 0)))
+                    .orElseGet(() -> phrases.say("plan.rig.no_weight")));
+            plan.reviews().forEach(review -> lines.add(review(review)));
+        }
+        if (!plan.withoutAnalysis().isEmpty()) {
+            lines.add(phrases.say("plan.rig.without", String.join(", ", plan.withoutAnalysis())));
+        }
+        return lines;
+    }
+
+    private String review(RigReview review) {
+        String ratio = review.leastRatio().isPresent()
+                ? fixed(Math.floor(review.leastRatio().getAsDouble() * 10) / 10, 1)
+                : phrases.say("unknown");
+        String line = phrases.say(
+                "plan.rig.line",
+                review.station(),
+                review.analysis(),
+                review.made().print(),
+                ratio);
+        List<String> reasons = new ArrayList<>();
+        if (review.unknown()) {
+            reasons.add(phrases.say("plan.rig.unknown"));
+        } else if (!review.within()) {
+            reasons.add(phrases.say("plan.rig.not_within"));
+        }
+        if (review.old()) {
+            reasons.add(phrases.say("plan.rig.old"));
+        }
+        return !reasons.isEmpty() ? line + "; " + phrases.say("plan.rig.decide", String.join(", ", reasons)) : line;
+    }
+
+    private List<String> assumed() {
+        RopeMargin margin = plan.request().margin();
+        List<String> lines = new ArrayList<>();
+        lines.add(phrases.say(
+                "plan.assumed.margin",
+                fixed(100 * margin.shrinkage(), 0) + " %",
+                margin.reserve().print(units)));
+        lines.add(phrases.say("plan.assumed.paces"));
+        lines.add(phrases.say("plan.assumed.walking"));
+        return lines;
+    }
+
+    private static String fixed(double number, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", number);
+    }
+}

@@ -1,0 +1,63 @@
+package thalweg.plan;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import thalweg.logbook.Trip;
+
+/**
+ * A trip to plan, as its file states it.
+ *
+ * @param canyon name, part of it, or id
+ * @param on the day
+ * @param zone in whose time the day is; empty for that of the computer
+ * @param start from the car [minutes after midnight]; empty where nobody said
+ * @param people who go, at least one
+ * @param ropes at hand
+ * @param sets of ropes that leapfrog, 1 or more
+ * @param margin by which ropes are counted shorter
+ * @param paces of the group
+ * @param approach as stated; {@link Way#UNKNOWN} for that of the records
+ * @param exit as stated; {@link Way#UNKNOWN} for that of the records
+ * @param flood as the leader read it; empty where nobody did
+ * @param watercourse the longest of the catchment; empty where nobody measured
+ * @param callOutMinutes after a late return, until somebody calls for help [min]
+ * @param tell who knows about the trip; empty text where nobody does
+ */
+public record TripRequest(
+        String canyon,
+        LocalDate on,
+        Optional<ZoneId> zone,
+        Optional<Integer> start,
+        List<Trip.Person> people,
+        List<RopeAtHand> ropes,
+        int sets,
+        RopeMargin margin,
+        Paces paces,
+        Way approach,
+        Way exit,
+        Optional<Flood> flood,
+        Optional<Watercourse> watercourse,
+        int callOutMinutes,
+        String tell) {
+
+    /** Our choice [min]. */
+    public static final int CALL_OUT_MINUTES = 120;
+
+    public TripRequest {
+        people = List.copyOf(people);
+        ropes = List.copyOf(ropes);
+        if (people.isEmpty() || sets < 1 || callOutMinutes < 0) {
+            throw new IllegalArgumentException("somebody goes, with ropes");
+        }
+    }
+
+    /** The heaviest of those whose weight is known [kg]; empty where nobody's is. */
+    public Optional<Double> heaviestKilograms() {
+        return people.stream()
+                .flatMap(person -> person.weight().stream())
+                .map(weight -> weight.kilograms())
+                .max(Double::compare);
+    }
+}

@@ -1,0 +1,161 @@
+package thalweg.service;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import thalweg.due.Due;
+import thalweg.due.DuePart;
+import thalweg.due.DueRules;
+import thalweg.exchange.json.TripFile;
+import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
+import thalweg.logbook.PartFinding;
+import thalweg.logbook.PartRow;
+import thalweg.logbook.RigAnalysis;
+import thalweg.logbook.RigStanding;
+import thalweg.logbook.StationRecord;
+import thalweg.plan.Catchment;
+import thalweg.plan.ChooseRopes;
+import thalweg.plan.Daylight;
+import thalweg.plan.LineStep;
+import thalweg.plan.Plan;
+import thalweg.plan.RigReview;
+import thalweg.plan.RopeNeed;
+import thalweg.plan.Timetable;
+import thalweg.plan.TripRequest;
+import thalweg.plan.Way;
+import thalweg.rig.Aftermath;
+import thalweg.rig.Analyze;
+import thalweg.rig.CheckedRig;
+import thalweg.rig.RigAnswer;
+import thalweg.rig.RigDraft;
+import thalweg.rig.RigInput;
+import thalweg.route.CanyonText;
+import thalweg.route.ObstacleKind;
+import thalweg.settings.Settings;
+
+/** Works out what a trip needs. */
+public final class PlanTrip {
+
+    private final Session session;
+    private final Settings settings;
+
+    /**
+     * @param settings whose figures say what is due
+     */
+    public PlanTrip(Session session, Settings settings) {
+        this.session = session;
+        this.settings = settings;
+    }
+
+    /**
+     * The trip in a file.
+     *
+     * @throws thalweg.fault.InputException when there is none, or none that can be planned
+     */
+    public static TripRequest read(Path file) {
+        return AnalyzeRig.open(file, in -> TripFile.read(file.toString(), in.readNBytes(AnalyzeRig.LARGEST + 1)));
+    }
+
+    /** Everything that can be worked out for it. */
+    public Plan of(TripRequest request) {
+        CanyonRecord canyon = new FindRecord(session).canyon(request.canyon());
+        ZoneId zone = request.zone().orElse(ZoneId.systemDefault());
+        List<LineStep> line = LineStep.of(canyon);
+        return new Plan(
+                request,
+                canyon.canyon().name(),
+                canyon.canyon().invented(),
+                ChooseRopes.of(RopeNeed.of(canyon), request.ropes(), request.margin()),
+                way(request.approach(), canyon.canyon().times().approachMinutes()),
+                way(request.exit(), canyon.canyon().times().exitMinutes()),
+                Timetable.of(line, request.people().size(), request.sets(), request.paces()),
+                canyon.canyon().times().descentMinutes(),
+                LineStep.unknown(canyon),
+                canyon.canyon().position().map(at -> Daylight.of(at, request.on(), zone)),
+                request.watercourse()
+                        .map(along -> OptionalDouble.of(Catchment.kirpich(along)))
+                        .orElse(OptionalDouble.empty()),
+                canyon.canyon().prose().under(CanyonText.SEASON),
+                due(canyon, request.on()),
+                reviews(canyon, request.heaviestKilograms()),
+                request.heaviestKilograms(),
+                withoutAnalysis(canyon));
+    }
+
+    private static Way way(Way stated, Optional<Integer> recorded) {
+        return stated.equals(Way.UNKNOWN) ? new Way(Optional.empty(), 0, 0, recorded) : stated;
+    }
+
+    private List<DuePart> due(CanyonRecord canyon, LocalDate day) {
+        DueRules rules = new DueRules(settings, day);
+        List<DuePart> due = new ArrayList<>();
+        for (PartRow row : session.parts().parts(PartFinding.ALL, Integer.MAX_VALUE)) {
+            if (row.canyon().equals(canyon.canyon().uid())) {
+                List<Due> now = rules.of(row.part(), row.state(), row.replacedSince(), row.exposure()).stream()
+                        .filter(one -> one.isDue(day))
+                        .toList();
+                if (!now.isEmpty()) {
+                    due.add(new DuePart(row, now));
+                }
+            }
+        }
+        return due;
+    }
+
+    private static List<RigReview> reviews(CanyonRecord canyon, Optional<Double> heaviest) {
+        List<RigReview> reviews = new ArrayList<>();
+        for (StationRecord station : canyon.stations()) {
+            for (Entry<RigAnalysis> entry : station.countingAnalyses()) {
+                AnalyzeRig.kept(entry.content())
+                        .map(rig -> review(station, entry.content(), rig, heaviest))
+                        .ifPresent(reviews::add);
+            }
+        }
+        return reviews;
+    }
+
+    private static RigReview review(
+            StationRecord station, RigAnalysis analysis, RigInput kept, Optional<Double> heaviest) {
+        RigInput today = RigStanding.told(kept, station);
+        RigAnswer answer =
+                Analyze.of(heaviest.map(weight -> loaded(today, weight)).orElse(today));
+        boolean unknown =
+                answer.safety().stream().anyMatch(part -> part.steady().ratio().isEmpty());
+        boolean within = answer.losses().stream()
+                .allMatch(loss -> loss.aftermath()
+                        .map(Aftermath::within)
+                        .flatMap(known -> known.verdict())
+                        .orElse(false));
+        OptionalDouble least = answer.safety().stream()
+                .flatMap(part -> part.steady().ratio().stream().boxed())
+                .mapToDouble(Double::doubleValue)
+                .min();
+        return new RigReview(
+                station.station().name(), kept.name(), analysis.on(), least, unknown, within, station.isOld(analysis));
+    }
+
+    private static RigInput loaded(RigInput input, double kilograms) {
+        RigDraft draft = RigDraft.of(input);
+        CheckedRig checked = draft.withLoad(draft.load()
+                        .pulling(
+                                OptionalDouble.of(kilograms),
+                                OptionalDouble.empty(),
+                                draft.load().factor()))
+                .check();
+        return checked.input().orElse(input);
+    }
+
+    private static List<String> withoutAnalysis(CanyonRecord canyon) {
+        return canyon.line().stream()
+                .filter(place -> place.obstacle().kind() == ObstacleKind.DROP)
+                .flatMap(place -> place.stations().stream())
+                .filter(station -> station.countingAnalyses().isEmpty())
+                .map(station -> station.station().name())
+                .toList();
+    }
+}
