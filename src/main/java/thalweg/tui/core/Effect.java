@@ -3,6 +3,12 @@ package thalweg.tui.core;
 /** Work outside the interface that a screen asks for. What there is to do is declared beside the screens. */
 public interface Effect {
 
+    /**
+     * Work that only reads, and of which a screen needs the last answer alone: once it asks for the same kind again, what
+     * has not begun is left undone and never answered.
+     */
+    interface OnlyLatest extends Effect {}
+
     /** Puts a text on the clipboard of the person's terminal. */
     record Copy(String text) implements Effect {}
 

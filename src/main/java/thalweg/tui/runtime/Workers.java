@@ -1,5 +1,6 @@
 package thalweg.tui.runtime;
 
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -9,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import thalweg.fault.AppException;
+import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.shell.Result;
 import thalweg.tui.shell.Work;
@@ -19,6 +21,10 @@ final class Workers {
     /** So that a long computation does not keep a search waiting. */
     private static final int THREADS = 2;
 
+    /** Who asked for what kind of work. */
+    private record Asked(long frame, Class<?> kind) {}
+
+    private final Map<Asked, Long> latest = new ConcurrentHashMap<>();
     private final Set<Course> courses = ConcurrentHashMap.newKeySet();
     private final AtomicInteger started = new AtomicInteger();
     private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::thread);
@@ -42,10 +48,17 @@ final class Workers {
         return thread;
     }
 
-    /** Does the work as soon as a thread is free. */
+    /** Does the work as soon as a thread is free, unless only the latest of its kind counts and a later one came meanwhile. */
     void start(Work work) {
         try {
-            threads.execute(() -> done.accept(new Result(work.frame(), outcome(work))));
+            boolean onlyLatest = work.effect() instanceof Effect.OnlyLatest;
+            Asked asked = new Asked(work.frame(), work.effect().getClass());
+            long number = onlyLatest ? latest.merge(asked, 1L, Long::sum) : 0;
+            threads.execute(() -> {
+                if (!onlyLatest || latest.getOrDefault(asked, number) == number) {
+                    done.accept(new Result(work.frame(), outcome(work)));
+                }
+            });
         } catch (RejectedExecutionException e) {
             log.note("Not begun, because the program was ending: "
                     + work.effect().getClass().getSimpleName());

@@ -30,10 +30,10 @@ import thalweg.units.UnitSystem;
 public sealed interface Ask extends Effect {
 
     /** Canyons that are looked for; answered by {@link Told.CanyonsFound}. */
-    record FindCanyons(Finding finding) implements Ask {}
+    record FindCanyons(Finding finding) implements Ask, OnlyLatest {}
 
     /** Parts that words find; answered by {@link Told.PartsFound}. */
-    record FindParts(String words) implements Ask {}
+    record FindParts(String words) implements Ask, OnlyLatest {}
 
     /**
      * Parts that words find and that are due; answered by {@link Told.DueFound}.
@@ -41,7 +41,7 @@ public sealed interface Ask extends Effect {
      * @param canyon whose, if not those of all
      * @param days from today within which they are due
      */
-    record FindDue(String words, Optional<Uid> canyon, int days, Settings settings) implements Ask {}
+    record FindDue(String words, Optional<Uid> canyon, int days, Settings settings) implements Ask, OnlyLatest {}
 
     /**
      * The stations that words find, in order; answered by {@link Told.StationsFound}.
@@ -49,7 +49,7 @@ public sealed interface Ask extends Effect {
      * @param kept the key of the row that was chosen before, which is chosen again where it is found
      * @param height rows in view
      */
-    record FindStations(String words, StationOrder order, OptionalLong kept, int height) implements Ask {
+    record FindStations(String words, StationOrder order, OptionalLong kept, int height) implements Ask, OnlyLatest {
 
         /** Whether the other asks for the same list. */
         boolean sameList(FindStations other) {
@@ -58,7 +58,7 @@ public sealed interface Ask extends Effect {
     }
 
     /** Rows of the list of stations; answered by {@link Told.StationsRead}. */
-    record ReadStations(RowOrder rows) implements Ask {}
+    record ReadStations(RowOrder rows) implements Ask, OnlyLatest {}
 
     /** The list of the stations that words find, to a file; answered by {@link Told.SheetWritten}. */
     record WriteStations(String words, StationOrder order, String target, boolean overwrite) implements Ask {}
