@@ -78,7 +78,9 @@ final class OpenScreen {
             Shell shell = shell(session, phrases, settings, arguments);
             RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
-            TerminalOptions options = arguments.mouse() ? told : told.withoutMouse();
+            TerminalOptions coloured =
+                    arguments.theme().or(settings::theme).map(told::themed).orElse(told);
+            TerminalOptions options = arguments.mouse() ? coloured : coloured.withoutMouse();
             RunKeep keep = new RunKeep(drafts(session, log));
             Loop loop = new Loop(LanternaTerminal.open(options), runner, keep, log);
             int code = loop.run(shell);

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.settings.Theme;
 import thalweg.units.UnitSystem;
 
 /**
@@ -20,6 +21,7 @@ import thalweg.units.UnitSystem;
  * @param mouse whether the mouse is listened to
  * @param units in which quantities are shown
  * @param settings the file of settings, where another than one's own is named
+ * @param theme how the screen is coloured, where that is said
  */
 record ScreenArguments(
         Optional<Path> db,
@@ -29,7 +31,8 @@ record ScreenArguments(
         boolean ascii,
         boolean mouse,
         UnitSystem units,
-        Optional<Path> settings) {
+        Optional<Path> settings,
+        Optional<Theme> theme) {
 
     /**
      * The arguments, or empty where they name a command or ask for help.
@@ -39,7 +42,15 @@ record ScreenArguments(
     static Optional<ScreenArguments> of(List<String> arguments) {
         Deque<String> left = new ArrayDeque<>(arguments);
         ScreenArguments read = new ScreenArguments(
-                Optional.empty(), false, false, false, false, true, UnitSystem.METRIC, Optional.empty());
+                Optional.empty(),
+                false,
+                false,
+                false,
+                false,
+                true,
+                UnitSystem.METRIC,
+                Optional.empty(),
+                Optional.empty());
         while (!left.isEmpty()) {
             String argument = left.removeFirst();
             Optional<ScreenArguments> next = read.with(argument, left);
@@ -64,23 +75,31 @@ record ScreenArguments(
         if (argument.startsWith("--settings=")) {
             return Optional.of(settings(argument.substring("--settings=".length())));
         }
+        if (argument.startsWith("--theme=")) {
+            return Optional.of(theme(argument.substring("--theme=".length())));
+        }
         return switch (argument) {
+            case "--theme" -> Optional.of(theme(value(argument, left)));
             case "--settings" -> Optional.of(settings(value(argument, left)));
             case "--db" -> Optional.of(database(value(argument, left)));
             case "--units" -> Optional.of(units(value(argument, left)));
-            case "--demo" -> Optional.of(new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units, settings));
-            case "--anew" -> Optional.of(new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units, settings));
-            case "--read-only" -> Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units, settings));
-            case "--ascii" -> Optional.of(new ScreenArguments(db, demo, anew, readOnly, true, mouse, units, settings));
+            case "--demo" ->
+                Optional.of(new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units, settings, theme));
+            case "--anew" ->
+                Optional.of(new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units, settings, theme));
+            case "--read-only" ->
+                Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units, settings, theme));
+            case "--ascii" ->
+                Optional.of(new ScreenArguments(db, demo, anew, readOnly, true, mouse, units, settings, theme));
             case "--no-mouse" ->
-                Optional.of(new ScreenArguments(db, demo, anew, readOnly, ascii, false, units, settings));
+                Optional.of(new ScreenArguments(db, demo, anew, readOnly, ascii, false, units, settings, theme));
             default -> Optional.empty();
         };
     }
 
     /** The same on the copy of the sample data. */
     ScreenArguments toDemo() {
-        return new ScreenArguments(Optional.empty(), true, false, false, ascii, mouse, units, settings);
+        return new ScreenArguments(Optional.empty(), true, false, false, ascii, mouse, units, settings, theme);
     }
 
     private static String value(String option, Deque<String> left) {
@@ -94,11 +113,19 @@ record ScreenArguments(
         if (file.isBlank()) {
             throw new InputException("--db needs the name of a file after it; see thalweg --help.");
         }
-        return new ScreenArguments(Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units, settings);
+        return new ScreenArguments(
+                Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units, settings, theme);
     }
 
     private ScreenArguments settings(String file) {
-        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, Optional.of(Path.of(file)));
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, Optional.of(Path.of(file)), theme);
+    }
+
+    private ScreenArguments theme(String word) {
+        Theme named = Theme.of(word)
+                .orElseThrow(() -> new InputException(
+                        "\"" + word + "\" is no theme; --theme takes one of " + Theme.words() + "."));
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, settings, Optional.of(named));
     }
 
     private ScreenArguments units(String word) {
@@ -108,6 +135,6 @@ record ScreenArguments(
             default ->
                 throw new InputException("\"" + word + "\" are no units known here; --units takes metric or imperial.");
         };
-        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system, settings);
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system, settings, theme);
     }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import thalweg.fault.InputException;
+import thalweg.settings.Theme;
 import thalweg.units.UnitSystem;
 
 final class StartTest {
@@ -33,8 +34,15 @@ final class StartTest {
 
     @Test
     void optionsAloneOpenTheScreen() {
-        ScreenArguments read = ScreenArguments.of(
-                        List.of("--db", "my records.db", "--read-only", "--ascii", "--no-mouse", "--units=imperial"))
+        ScreenArguments read = ScreenArguments.of(List.of(
+                        "--db",
+                        "my records.db",
+                        "--read-only",
+                        "--ascii",
+                        "--no-mouse",
+                        "--units=imperial",
+                        "--theme",
+                        "contrast"))
                 .orElseThrow();
 
         assertThat(read.db()).contains(Path.of("my records.db"));
@@ -42,6 +50,7 @@ final class StartTest {
         assertThat(read.ascii()).isTrue();
         assertThat(read.mouse()).isFalse();
         assertThat(read.units()).isEqualTo(UnitSystem.IMPERIAL);
+        assertThat(read.theme()).contains(Theme.CONTRAST);
         assertThat(ScreenArguments.of(List.of())).isPresent();
     }
 
@@ -59,6 +68,8 @@ final class StartTest {
                 .hasMessageContaining("--db needs");
         assertThatThrownBy(() -> ScreenArguments.of(List.of("--units", "cubits")))
                 .hasMessageContaining("\"cubits\" are no units known here");
+        assertThatThrownBy(() -> ScreenArguments.of(List.of("--theme=pink")))
+                .hasMessage("\"pink\" is no theme; --theme takes one of terminal, contrast, plain.");
         assertThatThrownBy(() -> ScreenArguments.of(List.of("--db", "x", "--demo")))
                 .hasMessageContaining("choose one of them");
     }

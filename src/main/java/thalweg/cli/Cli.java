@@ -24,7 +24,7 @@ public final class Cli {
                 "",
                 "A logbook of canyons, stations and anchors with a rig calculator and sheets to hand out.",
                 "Without a command it opens the screen: thalweg [--db FILE | --demo [--anew]] [--settings FILE] [--read-only]"
-                        + " [--ascii] [--no-mouse] [--units metric|imperial]",
+                        + " [--ascii] [--no-mouse] [--units metric|imperial] [--theme terminal|contrast|plain]",
                 ""
             },
             footer = {
@@ -61,6 +61,7 @@ public final class Cli {
         List<Action> actions = List.of(
                 new ListAction(surrounds),
                 new ShowAction(surrounds),
+                new StationsAction(surrounds),
                 new DueAction(surrounds),
                 new PlanAction(surrounds),
                 new InspectAction(surrounds),

@@ -32,7 +32,8 @@ public final class LoadPhrases {
             "local",
             "amend",
             "due",
-            "plan");
+            "plan",
+            "stations");
 
     private LoadPhrases() {}
 

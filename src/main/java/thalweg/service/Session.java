@@ -25,6 +25,7 @@ import thalweg.storage.NativeLibrary;
 import thalweg.storage.PartStore;
 import thalweg.storage.RecordStore;
 import thalweg.storage.SettingStore;
+import thalweg.storage.StationStore;
 import thalweg.storage.ThingStore;
 
 /** An open database with its keeper, a clock and a source of new ids. */
@@ -144,6 +145,10 @@ public final class Session implements AutoCloseable {
 
     PartStore parts() {
         return new PartStore(database);
+    }
+
+    StationStore stations() {
+        return new StationStore(database);
     }
 
     CheckStore check() {

@@ -17,9 +17,14 @@ import thalweg.text.Phrases;
  * @param derating shares of a strength in place of the program's, for rigs that state none, by the words that a rig file has
  * @param due after how many months parts are due, where that is not the standard
  * @param keeper who signs what is entered; empty where nobody said, so that the name of the account stands in
+ * @param theme how the screen is coloured; empty where nobody said
  */
 public record Settings(
-        List<LoadPreset> loads, Map<String, Double> derating, Map<DueFigure, Integer> due, Optional<String> keeper) {
+        List<LoadPreset> loads,
+        Map<String, Double> derating,
+        Map<DueFigure, Integer> due,
+        Optional<String> keeper,
+        Optional<Theme> theme) {
 
     public Settings {
         loads = List.copyOf(loads);
@@ -29,7 +34,7 @@ public record Settings(
 
     /** Loads to choose from, and nothing else that is set. */
     public Settings(List<LoadPreset> loads) {
-        this(loads, Map.of(), Map.of(), Optional.empty());
+        this(loads, Map.of(), Map.of(), Optional.empty(), Optional.empty());
     }
 
     /** What holds where nothing was set. */
@@ -67,22 +72,27 @@ public record Settings(
 
     /** The same with other loads to choose from. */
     public Settings withLoads(List<LoadPreset> others) {
-        return new Settings(others, derating, due, keeper);
+        return new Settings(others, derating, due, keeper, theme);
     }
 
     /** The same with other shares of a strength. */
     public Settings withDerating(Map<String, Double> shares) {
-        return new Settings(loads, shares, due, keeper);
+        return new Settings(loads, shares, due, keeper, theme);
     }
 
     /** The same with other figures for what is due. */
     public Settings withDue(Map<DueFigure, Integer> months) {
-        return new Settings(loads, derating, months, keeper);
+        return new Settings(loads, derating, months, keeper, theme);
     }
 
     /** The same, signed by that name. */
     public Settings withKeeper(Optional<String> name) {
-        return new Settings(loads, derating, due, name);
+        return new Settings(loads, derating, due, name, theme);
+    }
+
+    /** The same, coloured in that way. */
+    public Settings withTheme(Optional<Theme> other) {
+        return new Settings(loads, derating, due, keeper, other);
     }
 
     /** After how long parts are due by that figure [months]. */

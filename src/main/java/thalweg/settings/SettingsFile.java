@@ -31,7 +31,8 @@ public final class SettingsFile {
         Settings loads = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
         Settings settings = loads.withDerating(DeratingSetting.read(in))
                 .withDue(DueSetting.read(in))
-                .withKeeper(in.optionalText(KEEPER, LONGEST_NAME));
+                .withKeeper(in.optionalText(KEEPER, LONGEST_NAME))
+                .withTheme(in.word("theme", Theme.class));
         in.refuseUnasked();
         if (!findings.none()) {
             throw refusal(name, findings.all());

@@ -243,9 +243,17 @@ public final class CheckStore {
 
         private static final String PART_STATE = """
                 select hex(p.uid), t.condition, t.seen_on, t.contradictory, t.not_seen_since, t.entries,
-                       t.replaced_on
+                       t.replaced_on, t.looked_last, t.looked_on
                   from part_state t
                   join part p on p.key = t.part
+                """;
+
+        private static final String STATION_STATE = """
+                select hex(s.uid), hex(c.uid), t.canyon_sort, t.sort, t.position, t.place, t.parts, t.worst, t.gone,
+                       t.never_seen, t.severity, t.looked_last, t.looked_on
+                  from station_state t
+                  join station s on s.key = t.station
+                  join canyon c on c.key = t.canyon
                 """;
 
         private static final String CANYON_STATE = """
@@ -270,7 +278,7 @@ public final class CheckStore {
             return switch (table) {
                 case "canyon" -> CANYON;
                 case "obstacle" -> CHILD.formatted(", t.drop_cm, t.unmeasured", "obstacle", "canyon");
-                case "station" -> CHILD.formatted("", "station", "obstacle");
+                case "station" -> CHILD.formatted(", t.sort", "station", "obstacle");
                 case "anchor" -> CHILD.formatted("", "anchor", "station");
                 case "part" -> CHILD.formatted("", "part", "anchor");
                 case "inspection" -> FACT.formatted("inspection", "part");
@@ -280,6 +288,7 @@ public final class CheckStore {
                 case "trip" -> CHILD.formatted("", "trip", "canyon");
                 case "private_note" -> PRIVATE_NOTE;
                 case "part_state" -> PART_STATE;
+                case "station_state" -> STATION_STATE;
                 case "canyon_state" -> CANYON_STATE;
                 default -> throw new AssertionError("no such table: " + table);
             };

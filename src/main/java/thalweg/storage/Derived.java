@@ -99,7 +99,8 @@ final class Derived {
     private void station(Revision revision) throws SQLException {
         Uid uid = revision.thing();
         Station station = read(StationBody.read(uid, parent(revision, "obstacle"), "", reader(revision)), uid);
-        child("station", "obstacle", station.order(), revision);
+        long key = child("station", "obstacle", station.order(), revision);
+        sql.run("update station set sort = ? where key = ?", Fold.fold(station.name()), key);
     }
 
     private void anchor(Revision revision) throws SQLException {
@@ -216,6 +217,7 @@ final class Derived {
 
     /** Every query table but the index of words, children first. */
     static final List<String> TABLES = List.of(
+            "station_state",
             "canyon_state",
             "part_state",
             "rig_analysis",

@@ -13,13 +13,15 @@ import thalweg.logbook.PartState;
 import thalweg.logbook.Work;
 import thalweg.route.PartialDate;
 
-/** Keeps the condition of each part and the summary of each canyon, so that lists need not work them out. */
+/** Keeps the condition of each part and the summary of each canyon and station, so that lists need not work them out. */
 final class Summaries {
 
     private final Sql sql;
+    private final StationSummaries stations;
 
     Summaries(Sql sql) {
         this.sql = sql;
+        this.stations = new StationSummaries(sql);
     }
 
     /** Works out one part's state from all its inspections. */
@@ -34,7 +36,17 @@ final class Summaries {
                 state.contradictory() ? 1 : 0,
                 state.notSeenSince().map(PartialDate::print).orElse(null),
                 state.entries(),
-                replaced(inspections).map(PartialDate::print).orElse(null));
+                replaced(inspections).map(PartialDate::print).orElse(null),
+                looked(inspections).map(date -> date.latest().toString()).orElse(null),
+                looked(inspections).map(PartialDate::print).orElse(null));
+    }
+
+    /** The last date on which anybody saw it, in whatever condition. */
+    private static Optional<PartialDate> looked(List<Inspection> inspections) {
+        return inspections.stream()
+                .filter(Inspection::wasSeen)
+                .map(Inspection::on)
+                .max(PartialDate.BY_LAST_DAY);
     }
 
     private static Optional<PartialDate> replaced(List<Inspection> inspections) {
@@ -49,10 +61,11 @@ final class Summaries {
         return Bodies.sound(part, InspectionBody.read(part, Bodies.reader(part, row.getString("body"))));
     }
 
-    /** Works out one canyon's summary from its parts' states. */
+    /** Works out the summaries of one canyon and its stations from its parts' states. */
     void keepCanyon(long canyon) throws SQLException {
         sql.run(KEEP_CANYON, canyon);
         sql.run(KEEP_DROP, canyon);
+        stations.keep(canyon);
     }
 
     private static final String INSPECTIONS = """
@@ -65,12 +78,13 @@ final class Summaries {
 
     private static final String KEEP_PART = """
             insert into part_state (part, condition, seen_on, contradictory, not_seen_since, entries,
-                   replaced_on)
-            values (?, ?, ?, ?, ?, ?, ?)
+                   replaced_on, looked_last, looked_on)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?)
                 on conflict (part) do update
                set condition = excluded.condition, seen_on = excluded.seen_on,
                    contradictory = excluded.contradictory, not_seen_since = excluded.not_seen_since,
-                   entries = excluded.entries, replaced_on = excluded.replaced_on
+                   entries = excluded.entries, replaced_on = excluded.replaced_on,
+                   looked_last = excluded.looked_last, looked_on = excluded.looked_on
             """;
 
     /** A month or a year sorts as its last day: '2025' || '-99-99' comes after every day of 2025. */

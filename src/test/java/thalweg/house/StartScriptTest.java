@@ -199,7 +199,8 @@ class StartScriptTest {
                 List.<String>of(),
                 List.of("--db", "list"),
                 List.of("--db=x y"),
-                List.of("--demo", "--anew", "--ascii", "--no-mouse", "--units", "imperial"))) {
+                List.of("--demo", "--anew", "--ascii", "--no-mouse", "--units", "imperial"),
+                List.of("--theme", "plain", "--settings", "mine.json"))) {
             checkout.start(screen.toArray(String[]::new));
             assertThat(checkout.javaArguments()).as("%s", screen).contains("-XX:TieredStopAtLevel=1");
         }

@@ -42,6 +42,14 @@ class SettingsFileTest {
     }
 
     @Test
+    void aThemeIsOneOfTheWords() {
+        assertThat(read("{\"theme\": \"contrast\"}").theme()).contains(Theme.CONTRAST);
+        assertThat(read("{}").theme()).isEmpty();
+        assertThatThrownBy(() -> read("{\"theme\": \"pink\"}"))
+                .hasMessageContaining("theme: is \"pink\"; it should be one of terminal, contrast, plain.");
+    }
+
+    @Test
     void ownSharesOfAStrengthAreReadByTheirWords() {
         assertThat(read("{\"derating\": {\"worn\": 0.7, \"age\": 0.5}}").derating())
                 .containsExactly(Map.entry("worn", 0.7), Map.entry("age", 0.5));

@@ -58,6 +58,15 @@ public final class TableDump {
              order by t.uid
             """;
 
+    private static final String STATION_STATES = """
+            select hex(t.uid), s.canyon_sort, s.sort, s.position, s.place, s.parts, s.worst, s.gone, s.never_seen,
+                   s.severity, s.looked_last, s.looked_on
+              from station t
+              join station_state s on s.station = t.key
+             where %s
+             order by t.uid
+            """;
+
     private static final String NOTES = """
             select hex(t.uid), hex(t.about), t.body%s
               from private_note t
@@ -91,6 +100,7 @@ public final class TableDump {
         OWNERS.forEach((table, owner) ->
                 tables.put(table, rows(database, FACTS.formatted(moreOfFacts, table, owner, owner, facts))));
         tables.put("part_state", rows(database, PART_STATES.formatted(things)));
+        tables.put("station_state", rows(database, STATION_STATES.formatted(things)));
         tables.put("private_note", rows(database, NOTES.formatted(moreOfThings, things)));
         return tables;
     }

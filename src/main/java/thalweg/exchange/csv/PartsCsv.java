@@ -1,17 +1,11 @@
 package thalweg.exchange.csv;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.due.Due;
@@ -22,12 +16,7 @@ import thalweg.logbook.PartState;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
 
-/**
- * Parts as CSV: commas, line ends of two characters, quotes where they are needed, a first line with the names of the
- * columns.
- *
- * @see "RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files"
- */
+/** Parts as CSV. */
 public final class PartsCsv {
 
     private static final List<String> COLUMNS = List.of(
@@ -55,13 +44,13 @@ public final class PartsCsv {
 
     /** The parts in their order, a line each; what is unknown is an empty cell. */
     public static String write(List<PartRow> rows) {
-        return write(COLUMNS, rows, PartsCsv::cells);
+        return CsvText.of(COLUMNS, rows, PartsCsv::cells);
     }
 
     /** The same with those that may fit after those that do, told apart in a last column. */
     public static String write(List<PartRow> fit, List<PartRow> mayFit) {
         Set<Uid> unsure = mayFit.stream().map(row -> row.part().uid()).collect(Collectors.toSet());
-        return write(
+        return CsvText.of(
                 with(COLUMNS, "may_fit"),
                 Stream.concat(fit.stream(), mayFit.stream()).toList(),
                 row -> with(cells(row), unsure.contains(row.part().uid()) ? "yes" : ""));
@@ -71,7 +60,7 @@ public final class PartsCsv {
     public static String due(List<DuePart> parts, LocalDate today) {
         List<String> columns = new ArrayList<>(COLUMNS);
         columns.addAll(List.of("task", "reason", "due_on", "days_over"));
-        return write(columns, parts, part -> {
+        return CsvText.of(columns, parts, part -> {
             Due first = part.first();
             List<String> cells = new ArrayList<>(cells(part.row()));
             cells.add(word(first.task()));
@@ -84,19 +73,6 @@ public final class PartsCsv {
 
     private static List<String> with(List<String> cells, String last) {
         return Stream.concat(cells.stream(), Stream.of(last)).toList();
-    }
-
-    private static <T> String write(List<String> columns, List<T> rows, Function<T, List<String>> cells) {
-        StringWriter out = new StringWriter();
-        try (CsvWriter csv =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
-            csv.writeRecord(columns);
-            rows.forEach(row ->
-                    csv.writeRecord(cells.apply(row).stream().map(Cell::guarded).toList()));
-        } catch (IOException e) {
-            throw new UncheckedIOException("text in memory cannot be written", e);
-        }
-        return out.toString();
     }
 
     private static List<String> cells(PartRow row) {

@@ -43,7 +43,7 @@ public final class LanternaTerminal implements TerminalPort {
         this.size = found.size();
         this.out = new BufferedOutputStream(new FileOutputStream(DEVICE.toFile()), FRAME);
         this.cells = new CellTerminal(out, lanterna(size), options.mouse());
-        this.painter = new CellPainter(cells, new Palette(options.colour()));
+        this.painter = new CellPainter(cells, new Palette(options.theme()));
         this.keys = new KeySource(DEVICE, new KeyDecoder(found.backspaceIsCtrlH()), options.remote());
     }
 

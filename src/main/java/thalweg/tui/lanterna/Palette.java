@@ -5,10 +5,13 @@ import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.EnumSet;
 import java.util.List;
+import thalweg.settings.Theme;
 import thalweg.tui.core.Style;
 
 /**
- * How styles look: by the terminal's own colours and attributes, never by a background.
+ * How styles look. In high contrast all is light on black or black on light, in pairs that are at least 7 to 1 apart (WCAG
+ * 2.1, success criterion 1.4.6), black with white, yellow and cyan. Otherwise the terminal's own colours and attributes make
+ * the looks, never a background.
  *
  * <p>Red and magenta are the two that can be read on black and on white alike: in the colours that xterm starts with, they
  * reach 3.6 and 4.4 to 1 on black, 5.9 and 4.7 to 1 on white (contrast as WCAG 2.1 computes it; xterm's colours from
@@ -20,21 +23,22 @@ final class Palette {
     /** Lanterna has no name for dim text; one that no terminal draws stands in for it. */
     static final SGR DIM = SGR.FRAKTUR;
 
-    private record Look(TextColor colour, EnumSet<SGR> attributes) {}
+    private record Look(TextColor colour, TextColor ground, EnumSet<SGR> attributes) {}
 
-    private final boolean colour;
+    private final Theme theme;
 
-    /**
-     * @param colour whether there may be any
-     */
-    Palette(boolean colour) {
-        this.colour = colour;
+    Palette(Theme theme) {
+        this.theme = theme;
     }
 
     /** A space that looks as text of that style does. */
     TextCharacter space(Style style) {
-        Look look = colour ? coloured(style) : plain(style);
-        return TextCharacter.fromString(" ", look.colour(), TextColor.ANSI.DEFAULT, look.attributes())[0];
+        Look look = switch (theme) {
+            case TERMINAL -> coloured(style);
+            case CONTRAST -> contrasted(style);
+            case PLAIN -> plain(style);
+        };
+        return TextCharacter.fromString(" ", look.colour(), look.ground(), look.attributes())[0];
     }
 
     private static Look coloured(Style style) {
@@ -44,6 +48,28 @@ final class Palette {
             case KEY -> look(TextColor.ANSI.MAGENTA, SGR.BOLD);
             default -> plain(style);
         };
+    }
+
+    /** Nothing is dim or reversed: every pair is named, so that it is known how far its colours are apart. */
+    private static Look contrasted(Style style) {
+        return switch (style) {
+            case NORMAL, GOOD, FAINT -> onBlack(TextColor.ANSI.WHITE_BRIGHT);
+            case STRONG, NOTICE -> onBlack(TextColor.ANSI.WHITE_BRIGHT, SGR.BOLD);
+            case TITLE, SELECTED -> on(TextColor.ANSI.WHITE_BRIGHT, SGR.BOLD);
+            case CAUTION, BAD, ERROR -> on(TextColor.ANSI.YELLOW_BRIGHT, SGR.BOLD);
+            case MIND -> onBlack(TextColor.ANSI.YELLOW_BRIGHT, SGR.UNDERLINE);
+            case KEY -> onBlack(TextColor.ANSI.CYAN_BRIGHT, SGR.BOLD);
+            case FIELD -> onBlack(TextColor.ANSI.WHITE_BRIGHT, SGR.UNDERLINE);
+            case FOCUS -> onBlack(TextColor.ANSI.CYAN_BRIGHT, SGR.BOLD, SGR.UNDERLINE);
+        };
+    }
+
+    private static Look onBlack(TextColor colour, SGR... attributes) {
+        return new Look(colour, TextColor.ANSI.BLACK, set(attributes));
+    }
+
+    private static Look on(TextColor ground, SGR... attributes) {
+        return new Look(TextColor.ANSI.BLACK, ground, set(attributes));
     }
 
     private static Look plain(Style style) {
@@ -59,8 +85,12 @@ final class Palette {
     }
 
     private static Look look(TextColor colour, SGR... attributes) {
+        return new Look(colour, TextColor.ANSI.DEFAULT, set(attributes));
+    }
+
+    private static EnumSet<SGR> set(SGR... attributes) {
         EnumSet<SGR> set = EnumSet.noneOf(SGR.class);
         set.addAll(List.of(attributes));
-        return new Look(colour, set);
+        return set;
     }
 }

@@ -1,16 +1,17 @@
 package thalweg.tui.lanterna;
 
 import java.util.Map;
+import thalweg.settings.Theme;
 
 /**
  * What is to be known of a terminal beforehand.
  *
  * @param mouse whether it reports the mouse, which takes the selecting of text from the terminal itself
- * @param colour whether colours may be used; attributes may in any case
+ * @param theme how it is coloured; attributes are used in any case
  * @param remote whether its keys come over a network, where Esc and what belongs to it may come apart
  * @param insideTmux whether tmux stands between it and the person's own terminal
  */
-public record TerminalOptions(boolean mouse, boolean colour, boolean remote, boolean insideTmux) {
+public record TerminalOptions(boolean mouse, Theme theme, boolean remote, boolean insideTmux) {
 
     /**
      * What the environment tells, with the mouse on.
@@ -21,7 +22,7 @@ public record TerminalOptions(boolean mouse, boolean colour, boolean remote, boo
     public static TerminalOptions of(Map<String, String> environment) {
         return new TerminalOptions(
                 true,
-                !says(environment, "NO_COLOR"),
+                says(environment, "NO_COLOR") ? Theme.PLAIN : Theme.TERMINAL,
                 says(environment, "SSH_CONNECTION") || says(environment, "SSH_TTY"),
                 says(environment, "TMUX"));
     }
@@ -32,11 +33,11 @@ public record TerminalOptions(boolean mouse, boolean colour, boolean remote, boo
 
     /** The same, with the mouse left to the terminal. */
     public TerminalOptions withoutMouse() {
-        return new TerminalOptions(false, colour, remote, insideTmux);
+        return new TerminalOptions(false, theme, remote, insideTmux);
     }
 
-    /** The same without colours. */
-    public TerminalOptions withoutColour() {
-        return new TerminalOptions(mouse, false, remote, insideTmux);
+    /** The same in other colours: what a person says goes before what the environment says. */
+    public TerminalOptions themed(Theme other) {
+        return new TerminalOptions(mouse, other, remote, insideTmux);
     }
 }

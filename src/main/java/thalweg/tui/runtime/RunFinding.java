@@ -12,6 +12,7 @@ import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
+import thalweg.logbook.RowOrder;
 import thalweg.progress.Progress;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
@@ -20,6 +21,7 @@ import thalweg.service.FindRecord;
 import thalweg.service.FindThing;
 import thalweg.service.ListCanyons;
 import thalweg.service.ListDue;
+import thalweg.service.ListStations;
 import thalweg.service.Session;
 import thalweg.service.WriteFile;
 import thalweg.tui.core.Effect;
@@ -32,6 +34,9 @@ final class RunFinding {
 
     /** More parts than anybody scrolls through; the file and the command have them all. */
     private static final int MOST_PARTS = 500;
+
+    /** Rows that are read above and below those that may be in view. */
+    private static final int NEAR = 40;
 
     private final Session session;
     private final Progress progress;
@@ -59,6 +64,16 @@ final class RunFinding {
             PartFinding finding = PartFinding.of(find.words());
             return Optional.of(new Told.PartsFound(find.words(), new FindParts(session).some(finding, MOST_PARTS)));
         }
+        if (effect instanceof Ask.FindStations find) {
+            return Optional.of(stations(find));
+        }
+        if (effect instanceof Ask.ReadStations read) {
+            return Optional.of(new Told.StationsRead(new ListStations(session).rows(read.rows())));
+        }
+        if (effect instanceof Ask.WriteStations write) {
+            String csv = ListStations.csv(new ListStations(session).all(write.words(), write.order()));
+            return Optional.of(written(write.target(), csv, write.overwrite()));
+        }
         if (effect instanceof Ask.FindDue find) {
             return Optional.of(new Told.DueFound(find, due(find)));
         }
@@ -77,6 +92,18 @@ final class RunFinding {
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         return Optional.empty();
+    }
+
+    private Told stations(Ask.FindStations find) {
+        ListStations list = new ListStations(session);
+        RowOrder order = list.keys(find.words(), find.order());
+        int chosen = find.kept().stream()
+                .flatMap(key -> order.rowOf(key).stream().asLongStream())
+                .mapToInt(row -> (int) row)
+                .findFirst()
+                .orElse(0);
+        RowOrder near = order.between(chosen - find.height() - NEAR, chosen + find.height() + NEAR);
+        return new Told.StationsFound(find, order, chosen, list.rows(near), list.count());
     }
 
     private FoundDue due(Ask.FindDue find) {

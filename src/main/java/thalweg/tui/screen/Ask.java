@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import thalweg.body.ThingBody;
 import thalweg.draft.DraftKey;
 import thalweg.exchange.ImportPlan;
@@ -11,6 +12,8 @@ import thalweg.logbook.Inspection;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
+import thalweg.logbook.RowOrder;
+import thalweg.logbook.StationOrder;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.placing.Placing;
@@ -39,6 +42,26 @@ public sealed interface Ask extends Effect {
      * @param days from today within which they are due
      */
     record FindDue(String words, Optional<Uid> canyon, int days, Settings settings) implements Ask {}
+
+    /**
+     * The stations that words find, in order; answered by {@link Told.StationsFound}.
+     *
+     * @param kept the key of the row that was chosen before, which is chosen again where it is found
+     * @param height rows in view
+     */
+    record FindStations(String words, StationOrder order, OptionalLong kept, int height) implements Ask {
+
+        /** Whether the other asks for the same list. */
+        boolean sameList(FindStations other) {
+            return words.equals(other.words) && order == other.order;
+        }
+    }
+
+    /** Rows of the list of stations; answered by {@link Told.StationsRead}. */
+    record ReadStations(RowOrder rows) implements Ask {}
+
+    /** The list of the stations that words find, to a file; answered by {@link Told.SheetWritten}. */
+    record WriteStations(String words, StationOrder order, String target, boolean overwrite) implements Ask {}
 
     /** The list of what is due, to a file; answered by {@link Told.SheetWritten}. */
     record WriteDue(FindDue due, String target, boolean overwrite) implements Ask {}

@@ -117,6 +117,7 @@ record CanyonsScreen(
         }
         bindings.add(Binding.of(Key.of('/'), around.say("key.search"), () -> Step.stay(with(search.opened()))));
         bindings.addAll(filterBindings(around));
+        bindings.add(Binding.of(Key.of('s'), around.say("key.stations"), () -> Step.open(this, new Go.Stations())));
         bindings.add(Binding.of(Key.of('p'), around.say("key.parts"), () -> Step.open(this, new Go.Parts())));
         bindings.add(Binding.of(
                 Key.of('D'), around.say("key.due"), () -> Step.open(this, new Go.DueParts(Optional.empty()))));

@@ -16,6 +16,7 @@ import thalweg.logbook.PartRecord;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
+import thalweg.logbook.StationOrder;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
@@ -53,6 +54,12 @@ public sealed interface Go extends Destination {
 
     /** Parts of all canyons, to search among. */
     record Parts() implements Go {}
+
+    /** Stations of all canyons. */
+    record Stations() implements Go {}
+
+    /** The list of the stations that words find, to be written to a file. */
+    record WriteStations(String words, StationOrder order) implements Go {}
 
     /** Parts that are due, of one canyon or all. */
     record DueParts(Optional<CanyonName> canyon) implements Go {}

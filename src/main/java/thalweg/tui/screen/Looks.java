@@ -21,6 +21,15 @@ final class Looks {
         return around.say(list + "." + value.name().toLowerCase(Locale.ROOT));
     }
 
+    /** A number in groups of three digits: "300,000". */
+    static String counted(Surroundings around, int number) {
+        StringBuilder digits = new StringBuilder(Integer.toString(number));
+        for (int at = digits.length() - 3; at > 0; at -= 3) {
+            digits.insert(at, around.say("number.group"));
+        }
+        return digits.toString();
+    }
+
     /** How a condition looks where there is colour. */
     static Style style(Optional<Condition> condition) {
         if (condition.isEmpty()) {

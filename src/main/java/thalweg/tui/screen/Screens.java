@@ -26,6 +26,9 @@ public final class Screens {
         if (destination instanceof Go.Parts) {
             return PartsScreen.opened();
         }
+        if (destination instanceof Go.Stations) {
+            return StationsScreen.opened();
+        }
         if (destination instanceof Go.DueParts go) {
             return DueScreen.opened(go);
         }
@@ -119,6 +122,9 @@ public final class Screens {
             return WriteListForm.of(go);
         }
         if (destination instanceof Go.WriteParts go) {
+            return WriteListForm.of(go);
+        }
+        if (destination instanceof Go.WriteStations go) {
             return WriteListForm.of(go);
         }
         if (destination instanceof Go.WriteDue go) {

@@ -15,7 +15,9 @@ import thalweg.logbook.Finding;
 import thalweg.logbook.FoundCanyons;
 import thalweg.logbook.FoundParts;
 import thalweg.logbook.GivenSheet;
+import thalweg.logbook.ListedStation;
 import thalweg.logbook.LocalRecord;
+import thalweg.logbook.RowOrder;
 import thalweg.logbook.TripInCanyon;
 import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
@@ -39,6 +41,28 @@ public sealed interface Told extends Message {
      * @param spare an id for a new canyon
      */
     record CanyonsFound(Finding finding, FoundCanyons found, int all, Uid spare) implements Told {}
+
+    /**
+     * Stations that were found.
+     *
+     * @param order of all that were found
+     * @param chosen the row that was chosen before, or the first
+     * @param rows those around it
+     * @param all how many stations there are, whatever was looked for
+     */
+    record StationsFound(Ask.FindStations asked, RowOrder order, int chosen, Map<Long, ListedStation> rows, int all)
+            implements Told {
+        public StationsFound {
+            rows = Map.copyOf(rows);
+        }
+    }
+
+    /** Rows of the list of stations, by key. */
+    record StationsRead(Map<Long, ListedStation> rows) implements Told {
+        public StationsRead {
+            rows = Map.copyOf(rows);
+        }
+    }
 
     /** What was found to be due. */
     record DueFound(Ask.FindDue asked, FoundDue found) implements Told {}

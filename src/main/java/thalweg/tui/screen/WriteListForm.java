@@ -10,10 +10,11 @@ import thalweg.tui.widget.Form;
  *
  * @param title key of what stands at the top
  * @param canyons how many canyons, 0 where parts are written
+ * @param file its name to begin with
  * @param ending of the file's name
  * @param maker of the work, from the name and whether a file may be replaced
  */
-record WriteListForm(String title, int canyons, String ending, Maker maker) implements FormTask {
+record WriteListForm(String title, int canyons, String file, String ending, Maker maker) implements FormTask {
 
     private static final String YES = "yes";
 
@@ -26,18 +27,36 @@ record WriteListForm(String title, int canyons, String ending, Maker maker) impl
         return new WriteListForm(
                 go.canyons() == 1 ? "list_form.canyon" : "list_form.canyons",
                 go.canyons(),
+                "canyons",
                 ".json",
                 (target, overwrite) -> new Ask.WriteCanyons(go.finding(), target, overwrite));
     }
 
     static WriteListForm of(Go.WriteParts go) {
         return new WriteListForm(
-                "list_form.parts", 0, ".csv", (target, overwrite) -> new Ask.WriteParts(go.words(), target, overwrite));
+                "list_form.parts",
+                0,
+                "parts",
+                ".csv",
+                (target, overwrite) -> new Ask.WriteParts(go.words(), target, overwrite));
+    }
+
+    static WriteListForm of(Go.WriteStations go) {
+        return new WriteListForm(
+                "list_form.stations",
+                0,
+                "stations",
+                ".csv",
+                (target, overwrite) -> new Ask.WriteStations(go.words(), go.order(), target, overwrite));
     }
 
     static WriteListForm of(Go.WriteDue go) {
         return new WriteListForm(
-                "list_form.due", 0, ".csv", (target, overwrite) -> new Ask.WriteDue(go.due(), target, overwrite));
+                "list_form.due",
+                0,
+                "parts",
+                ".csv",
+                (target, overwrite) -> new Ask.WriteDue(go.due(), target, overwrite));
     }
 
     @Override
@@ -52,9 +71,8 @@ record WriteListForm(String title, int canyons, String ending, Maker maker) impl
 
     @Override
     public Form form(Surroundings around) {
-        String first = ending.equals(".csv") ? "parts" : "canyons";
         return Form.of(new Build(around)
-                .name("file", "list_form.file", first + ending)
+                .name("file", "list_form.file", file + ending)
                 .options(
                         "overwrite",
                         around.say("sheet_form.overwrite"),

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import thalweg.settings.Theme;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
 
@@ -28,7 +29,7 @@ class CellPainterTest {
 
     @BeforeEach
     void start() throws IOException {
-        painter = new CellPainter(terminal, new Palette(true));
+        painter = new CellPainter(terminal, new Palette(Theme.TERMINAL));
         painter.start();
     }
 
@@ -136,7 +137,7 @@ class CellPainterTest {
 
     /** Cells that look other than their style does; empty when all is well. */
     private List<TerminalPosition> looksWrong(Canvas canvas) {
-        Palette palette = new Palette(true);
+        Palette palette = new Palette(Theme.TERMINAL);
         List<TerminalPosition> wrong = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
             for (int column = 0; column < COLUMNS; column++) {
@@ -201,7 +202,7 @@ class CellPainterTest {
     void stylesNeverPaintABackground() throws IOException {
         for (boolean colour : new boolean[] {true, false}) {
             for (Style style : Style.values()) {
-                TextCharacter space = new Palette(colour).space(style);
+                TextCharacter space = new Palette(colour ? Theme.TERMINAL : Theme.PLAIN).space(style);
 
                 assertThat(space.getBackgroundColor()).as("%s", style).isEqualTo(TextColor.ANSI.DEFAULT);
                 assertThat(colour || space.getForegroundColor() == TextColor.ANSI.DEFAULT)
@@ -213,7 +214,7 @@ class CellPainterTest {
 
     @Test
     void dangerIsToldFromCautionWithoutColoursToo() throws IOException {
-        Palette plain = new Palette(false);
+        Palette plain = new Palette(Theme.PLAIN);
 
         assertThat(plain.space(Style.BAD).getModifiers()).containsExactly(SGR.BOLD);
         assertThat(plain.space(Style.MIND).getModifiers()).containsExactly(SGR.UNDERLINE);
@@ -225,20 +226,7 @@ class CellPainterTest {
         return Canvas.of(ROWS, COLUMNS);
     }
 
-    /** Rows as Lanterna's terminal has them, in the form of a canvas. */
     private String shown() {
-        StringBuilder out = new StringBuilder();
-        for (int row = 0; row < terminal.getTerminalSize().getRows(); row++) {
-            StringBuilder line = new StringBuilder();
-            for (int column = 0; column < terminal.getTerminalSize().getColumns(); column++) {
-                TextCharacter character = terminal.getCharacter(column, row);
-                line.append(character.getCharacterString());
-                if (character.isDoubleWidth()) {
-                    column++;
-                }
-            }
-            out.append(line.toString().stripTrailing()).append('\n');
-        }
-        return out.toString();
+        return Painted.shown(terminal);
     }
 }

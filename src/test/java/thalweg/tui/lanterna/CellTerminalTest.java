@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import thalweg.settings.Theme;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
 
@@ -21,7 +22,8 @@ class CellTerminalTest {
     private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
 
     private CellPainter painter(boolean colour, boolean mouse) throws IOException {
-        CellPainter painter = new CellPainter(new CellTerminal(sent, SIZE, mouse), new Palette(colour));
+        CellPainter painter = new CellPainter(
+                new CellTerminal(sent, SIZE, mouse), new Palette(colour ? Theme.TERMINAL : Theme.PLAIN));
         painter.start();
         return painter;
     }
@@ -79,7 +81,7 @@ class CellTerminalTest {
                 flushes.add(sent.size());
             }
         };
-        CellPainter painter = new CellPainter(new CellTerminal(counting, SIZE, true), new Palette(true));
+        CellPainter painter = new CellPainter(new CellTerminal(counting, SIZE, true), new Palette(Theme.TERMINAL));
         painter.start();
         flushes.clear();
 

@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import thalweg.settings.Theme;
 
 class TerminalOptionsTest {
 
-    private static final TerminalOptions USUAL = new TerminalOptions(true, true, false, false);
+    private static final TerminalOptions USUAL = new TerminalOptions(true, Theme.TERMINAL, false, false);
 
     @Test
     void anEnvironmentThatSaysNothingMeansMouseAndColours() {
@@ -16,7 +17,7 @@ class TerminalOptionsTest {
 
     @Test
     void noColorCountsWhenItIsNotEmpty() {
-        assertThat(TerminalOptions.of(Map.of("NO_COLOR", "1"))).isEqualTo(USUAL.withoutColour());
+        assertThat(TerminalOptions.of(Map.of("NO_COLOR", "1"))).isEqualTo(USUAL.themed(Theme.PLAIN));
         assertThat(TerminalOptions.of(Map.of("NO_COLOR", ""))).isEqualTo(USUAL);
     }
 
@@ -33,6 +34,6 @@ class TerminalOptionsTest {
 
     @Test
     void theMouseCanBeLeftToTheTerminal() {
-        assertThat(USUAL.withoutMouse()).isEqualTo(new TerminalOptions(false, true, false, false));
+        assertThat(USUAL.withoutMouse()).isEqualTo(new TerminalOptions(false, Theme.TERMINAL, false, false));
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -51,13 +52,12 @@ final class FilledDatabases {
         return folder.resolve(NAME);
     }
 
-    /** Deletes such a folder with what is in it; it has no folders within. */
+    /** Deletes such a folder with what is in it, the innermost first. */
     static void delete(Path folder) {
-        try (Stream<Path> within = Files.list(folder)) {
-            for (Path file : within.toList()) {
+        try (Stream<Path> within = Files.walk(folder)) {
+            for (Path file : within.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);
             }
-            Files.delete(folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -45,6 +45,7 @@ final class Walk implements AutoCloseable {
     private final RunAsk runner;
     private final RunKeep keep;
     private final Runnable afterwards;
+    private final Surroundings around;
     private final Deque<Work> unanswered = new ArrayDeque<>();
     private Shell shell;
     private Reaction.Order lastOrder = Reaction.Order.NONE;
@@ -64,19 +65,24 @@ final class Walk implements AutoCloseable {
         this.keep = new RunKeep(drafts);
         this.afterwards = afterwards;
         runner = new RunAsk(session, LoadPhrases.english(), "1.2.3");
-        shell = Shell.of(
-                Screens::of,
-                new Go.Canyons(),
-                new Surroundings(
-                        LoadPhrases.english(),
-                        UnitSystem.METRIC,
-                        session.today(),
-                        glyphs,
-                        readOnly,
-                        session.keeper(),
-                        Settings.standard(LoadPhrases.english()).withKeeper(session.setKeeper()),
-                        rows,
-                        columns));
+        around = new Surroundings(
+                LoadPhrases.english(),
+                UnitSystem.METRIC,
+                session.today(),
+                glyphs,
+                readOnly,
+                session.keeper(),
+                Settings.standard(LoadPhrases.english()).withKeeper(session.setKeeper()),
+                rows,
+                columns);
+        shell = Shell.of(Screens::of, new Go.Canyons(), around);
+    }
+
+    /** Begins anew at that place. */
+    Walk openAt(Go place) {
+        shell = Shell.of(Screens::of, place, around);
+        take(shell.start());
+        return this;
     }
 
     /** Opens the program on an empty database. */
@@ -143,6 +149,11 @@ final class Walk implements AutoCloseable {
 
     static Walk keeping(Path folder) {
         return keeping(folder, CLOCK, false, 24, 80);
+    }
+
+    /** What screens see at the start. */
+    Surroundings around() {
+        return around;
     }
 
     Session session() {

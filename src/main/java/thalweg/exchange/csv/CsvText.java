@@ -1,0 +1,33 @@
+package thalweg.exchange.csv;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * A table as CSV: commas, line ends of two characters, quotes where they are needed, a first line with the names of the
+ * columns.
+ *
+ * @see "RFC 4180, Common Format and MIME Type for Comma-Separated Values (CSV) Files"
+ */
+final class CsvText {
+
+    private CsvText() {}
+
+    static <T> String of(List<String> columns, List<T> rows, Function<T, List<String>> cells) {
+        StringWriter out = new StringWriter();
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
+            csv.writeRecord(columns);
+            rows.forEach(row ->
+                    csv.writeRecord(cells.apply(row).stream().map(Cell::guarded).toList()));
+        } catch (IOException e) {
+            throw new UncheckedIOException("text in memory cannot be written", e);
+        }
+        return out.toString();
+    }
+}
