@@ -1,8 +1,11 @@
 package thalweg.logbook;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thalweg.text.Phrases;
+import thalweg.text.Width;
 
 /** Conditions as mark and word; a mark can be read where there is no colour. */
 public final class ConditionWords {
@@ -36,6 +39,28 @@ public final class ConditionWords {
             out.append(' ').append(phrases.count("condition.and_unseen", standing.neverSeen()));
         }
         return out.toString();
+    }
+
+    /**
+     * The same as far as there is room for it; in less room what is gone and what nobody has seen are counts behind their
+     * marks: "x 1, ? doubtful, . 2".
+     *
+     * @param room cells
+     */
+    public static String told(Standing standing, int room, Phrases phrases) {
+        String whole = told(standing, phrases);
+        if (Width.of(whole) <= room) {
+            return whole;
+        }
+        List<String> brief = new ArrayList<>();
+        if (standing.worst().isPresent() && standing.gone() > 0) {
+            brief.add(mark(Optional.of(Condition.GONE), phrases) + " " + standing.gone());
+        }
+        brief.add(told(standing.condition(), phrases));
+        if (standing.condition().isPresent() && standing.neverSeen() > 0) {
+            brief.add(mark(Optional.empty(), phrases) + " " + standing.neverSeen());
+        }
+        return String.join(", ", brief);
     }
 
     private static String key(Optional<Condition> condition) {

@@ -53,7 +53,7 @@ record CanyonColumns(int name, int where, int grades, Surroundings around) {
                 + (row.invented() ? " " + around.say("canyons.invented") : "");
         String grades =
                 row.french() + (row.french().isEmpty() || row.american().isEmpty() ? "" : " / ") + row.american();
-        String state = ConditionWords.told(row.standing(), around.phrases());
+        String state = ConditionWords.told(row.standing(), STATE, around.phrases());
         Style coloured = style == Style.SELECTED ? style : Looks.style(row.standing());
         paint(line, name, row.whereabouts(), grades.isEmpty() ? around.say("unknown") : grades, state, style, coloured);
     }

@@ -68,7 +68,7 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
                 row.name(),
                 row.canyon().name(),
                 place(row, around),
-                state == MARK ? mark(row) : standing(row, around),
+                state == MARK ? mark(row) : standing(row, state, around),
                 seen(row, around),
                 style,
                 chosen ? style : Looks.style(row.standing()),
@@ -94,6 +94,12 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
                         row.height().map(height -> height.print(around.units())).orElse(""))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String standing(ListedStation row, int room, Surroundings around) {
+        return row.parts() == 0
+                ? around.say("station.no_parts_short")
+                : ConditionWords.told(row.standing(), room, around.phrases());
     }
 
     /** The worst condition of its parts, or that there are none. */

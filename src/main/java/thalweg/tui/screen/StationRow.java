@@ -221,7 +221,7 @@ record StationRow(
             StationRecord station, Entry<RigAnalysis> entry, Optional<KeptRig> rig, Surroundings around) {
         boolean stale = station.isOld(entry.content());
         Fate fate = Fate.ofAnalysis(entry, station.analyses(), around.phrases());
-        String called = rig.map(kept -> kept.input().name()).orElse("");
+        String called = rig.map(kept -> called(kept, around)).orElse("");
         String by = About.name(around, entry.content().by());
         String day = entry.content().on().print();
         String name = called.isBlank()
@@ -239,6 +239,14 @@ record StationRow(
                     detail.addAll(AboutAnalysis.of(station, entry, rig, around));
                     return detail;
                 });
+    }
+
+    /** By its name, or by its layout where it has none: of two of one day one has to be told from the other. */
+    private static String called(KeptRig rig, Surroundings around) {
+        String name = rig.input().name();
+        return name.isBlank()
+                ? around.say("rig.kind." + rig.input().rig().kind().word())
+                : name;
     }
 
     /** The same with another detail that holds a private note, and a sign that there is one. */
