@@ -33,7 +33,8 @@ public final class LoadPhrases {
             "amend",
             "due",
             "plan",
-            "stations");
+            "stations",
+            "timeline");
 
     private LoadPhrases() {}
 
