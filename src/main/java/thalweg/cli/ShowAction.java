@@ -40,7 +40,7 @@ final class ShowAction extends Action {
     public Integer call() {
         try (Session session = shared().reading()) {
             FindRecord find = new FindRecord(session);
-            ShowText text = new ShowText(surrounds().phrases(), shared().units(), ids);
+            ShowText text = new ShowText(surrounds().phrases(), shared().units(), session.today(), ids);
             Optional<Uid> uid = Uid.parse(name);
             boolean station = name.contains("/")
                     || (uid.isPresent() && find.byId(uid.get()).isEmpty());

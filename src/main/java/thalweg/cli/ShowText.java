@@ -1,5 +1,6 @@
 package thalweg.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import thalweg.route.Prose;
 import thalweg.route.Times;
 import thalweg.sheet.Durations;
 import thalweg.text.Phrases;
+import thalweg.timeline.Timeline;
+import thalweg.timeline.TimelineText;
 import thalweg.units.UnitSystem;
 
 /** A canyon or a station as text for a terminal. */
@@ -26,14 +29,17 @@ final class ShowText {
 
     private final Phrases phrases;
     private final UnitSystem units;
+    private final LocalDate today;
     private final TextLines out = new TextLines();
     private final ShowEntries entries;
 
     /**
+     * @param today the day up to which the years go
      * @param ids whether the ids of things and entries are shown
      */
-    ShowText(Phrases phrases, UnitSystem units, boolean ids) {
+    ShowText(Phrases phrases, UnitSystem units, LocalDate today, boolean ids) {
         this.phrases = phrases;
+        this.today = today;
         this.units = units;
         this.entries = new ShowEntries(out, phrases, units, ids);
     }
@@ -191,10 +197,20 @@ final class ShowText {
             line("");
             line("No anchor is entered yet.");
         }
+        overTheYears(record);
         record.notes().forEach(entry -> entries.note(entry, record));
         record.analyses().forEach(entry -> entries.analysis(entry, record));
         closing();
         return out.text();
+    }
+
+    private void overTheYears(StationRecord record) {
+        Timeline timeline = Timeline.of(record.parts(), today);
+        if (timeline.canBeDrawn()) {
+            line("");
+            line(phrases.say("timeline.heading"));
+            TimelineText.lines(timeline, TextLines.WIDTH, phrases).forEach(this::line);
+        }
     }
 
     private void anchor(AnchorRecord anchor) {

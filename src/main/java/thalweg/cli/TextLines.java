@@ -5,7 +5,7 @@ import thalweg.text.Width;
 /** Lines of text for a terminal, wrapped where they are long. */
 final class TextLines {
 
-    private static final int WIDTH = 100;
+    static final int WIDTH = 100;
 
     private final StringBuilder out = new StringBuilder();
 

@@ -32,8 +32,9 @@ public final class LoadPhrases {
             "local",
             "amend",
             "due",
+            "plan",
             "stations",
-            "plan");
+            "timeline");
 
     private LoadPhrases() {}
 

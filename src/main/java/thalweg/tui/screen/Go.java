@@ -85,6 +85,9 @@ public sealed interface Go extends Destination {
     /** One part with everything that was found on it. */
     record OnePart(Uid canyon, Uid part) implements Go {}
 
+    /** The parts of a station over the years, with one of them chosen, if it is named. */
+    record OverTheYears(Uid canyon, Uid station, Optional<Uid> part) implements Go {}
+
     /** The rounds of a canyon. */
     record Rounds(Uid canyon) implements Go {}
 

@@ -84,6 +84,8 @@ record PartScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListS
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.read"), () -> read(around))
                 .unless(chosen.isEmpty(), around.say("list.empty")));
         bindings.add(keys.edit(around));
+        bindings.add(Binding.of(Key.of('o'), around.say("key.over_the_years"), this::overTheYears)
+                .unless(place().isEmpty(), around.say("loading")));
         bindings.add(keys.remove(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.addAll(Amending.turning(this, Optional.of(canyon), canyonName, around));
@@ -95,6 +97,11 @@ record PartScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListS
 
     private PartScreen at(ListState to, Awaited next) {
         return new PartScreen(canyon, uid, loaded, to, next);
+    }
+
+    private Step overTheYears() {
+        Uid station = place().orElseThrow().station().station().uid();
+        return Step.open(this, new Go.OverTheYears(canyon, station, Optional.of(uid)));
     }
 
     private Step read(Surroundings around) {

@@ -44,6 +44,9 @@ public final class Screens {
         if (destination instanceof Go.OnePart go) {
             return PartScreen.opened(go);
         }
+        if (destination instanceof Go.OverTheYears go) {
+            return TimelineScreen.opened(go);
+        }
         if (destination instanceof Go.Rounds go) {
             return RoundsScreen.opened(go.canyon());
         }

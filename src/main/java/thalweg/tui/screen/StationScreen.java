@@ -128,6 +128,8 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.of('v'), around.say("key.private_here"), this::editPrivate)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('o'), around.say("key.over_the_years"), () -> overTheYears(around))
+                .unless(noParts, around.say("timeline.none")));
         bindings.add(keys.remove(around));
         bindings.addAll(Amending.turning(this, Optional.of(canyon), canyonName(), around));
         bindings.add(keys.move(around));
@@ -192,6 +194,14 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         Optional<Uid> analysis =
                 kept.flatMap(input -> chosen(around).map(row -> row.acts().uid()));
         return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around), kept, analysis));
+    }
+
+    private Step overTheYears(Surroundings around) {
+        Optional<Uid> part = chosen(around)
+                .map(row -> row.acts().uid())
+                .filter(chosen ->
+                        station().flatMap(record -> record.part(chosen)).isPresent());
+        return Step.open(this, new Go.OverTheYears(canyon, uid, part));
     }
 
     private Step writeNote() {

@@ -89,6 +89,7 @@ final class PlacesTest {
                 new Go.EditAnchor(uid, uid, order, Optional.empty()),
                 new Go.EditPart(uid, uid, order, Optional.empty()),
                 new Go.OnePart(canyon.uid(), part.part().uid()),
+                new Go.OverTheYears(canyon.uid(), station.station().uid(), Optional.empty()),
                 new Go.Rounds(canyon.uid()),
                 new Go.GoDown(new FindRecord(walk.session()).canyon("éclusaune")),
                 new Go.Changes(Optional.empty(), ""),
