@@ -30,6 +30,9 @@ import thalweg.tui.widget.Searching;
 record StationsScreen(StationOrder order, Optional<Integer> all, LongList<ListedStation> rows, Searching search)
         implements Screen {
 
+    /** One after the other. */
+    private static final List<StationOrder> ORDERS = List.of(StationOrder.values());
+
     private static final int ABOUT_ROWS = 3;
     private static final int WIDTH_IN_HUNDREDTHS = 65;
 
@@ -79,8 +82,7 @@ record StationsScreen(StationOrder order, Optional<Integer> all, LongList<Listed
             moves.stream().filter(binding -> !binding.keys().get(0).writes()).forEach(bindings::add);
             return bindings;
         }
-        StationOrder next = StationOrder.values()[
-                (List.of(StationOrder.values()).indexOf(order) + 1) % StationOrder.values().length];
+        StationOrder next = ORDERS.get((ORDERS.indexOf(order) + 1) % ORDERS.size());
         bindings.add(Binding.of(
                 Key.of('s'),
                 around.say("key.next_order", Looks.word(around, "stations.by", next)),
