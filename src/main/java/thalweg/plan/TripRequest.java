@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.InputException;
 import thalweg.logbook.Trip;
+import thalweg.route.PartialDate;
 
 /**
  * A trip to plan, as its file states it.
@@ -51,6 +53,43 @@ public record TripRequest(
         if (people.isEmpty() || sets < 1 || callOutMinutes < 0) {
             throw new IllegalArgumentException("somebody goes, with ropes");
         }
+    }
+
+    /**
+     * A trip as it stands in the records, with the paces and margins that are ours.
+     *
+     * @throws InputException when it has no day or nobody goes, or a rope is not believed
+     */
+    public static TripRequest of(Trip trip) {
+        LocalDate on = trip.on()
+                .filter(PartialDate::isExact)
+                .map(PartialDate::earliest)
+                .orElseThrow(() -> new InputException(
+                        "A plan needs the day of the trip, such as 2027-05-08; enter it with the trip."));
+        if (trip.people().isEmpty()) {
+            throw new InputException("A plan needs to know who goes; enter the people with the trip.");
+        }
+        List<RopeAtHand> ropes = trip.ropes().stream().map(RopeAtHand::of).toList();
+        if (ropes.size() > ChooseRopes.MOST_ROPES) {
+            throw new InputException("A plan chooses from at most " + ChooseRopes.MOST_ROPES
+                    + " ropes, and the trip has " + ropes.size() + "; take out what stays at home.");
+        }
+        return new TripRequest(
+                trip.canyon().text(),
+                on,
+                Optional.empty(),
+                trip.start(),
+                trip.people(),
+                ropes,
+                1,
+                RopeMargin.STANDARD,
+                Paces.STANDARD,
+                Way.UNKNOWN,
+                Way.UNKNOWN,
+                Optional.empty(),
+                Optional.empty(),
+                CALL_OUT_MINUTES,
+                "");
     }
 
     /** The heaviest of those whose weight is known [kg]; empty where nobody's is. */

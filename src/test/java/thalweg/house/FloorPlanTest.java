@@ -50,7 +50,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
-            tui.runtime   |      | fault progress units text ledger draft logbook due amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault progress units text ledger draft logbook due plan amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | units text settings tui.core tui.runtime                                         | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

@@ -95,10 +95,7 @@ class DescentRunTest {
     private static void onePersonAtATime(List<DescentRun.Event> events) {
         for (DescentRun.Event one : events) {
             for (DescentRun.Event other : events) {
-                boolean both = one != other
-                        && one.place() == other.place()
-                        && one.person() >= 0
-                        && other.person() > one.person();
+                boolean both = one.place() == other.place() && one.person() >= 0 && other.person() > one.person();
                 if (both) {
                     assertThat(other.from()).isGreaterThanOrEqualTo(one.to() - 1e-9);
                 }

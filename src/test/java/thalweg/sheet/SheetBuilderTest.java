@@ -98,7 +98,7 @@ class SheetBuilderTest {
                         "right bolt",
                         "? doubtful",
                         "2026-09-12, 2 months ago",
-                        "entries disagree on that date: the worst is shown",
+                        "entries disagree around that date: the worst is shown",
                         "later not seen: 2026-10-03, 1 month ago");
     }
 

@@ -5,12 +5,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import thalweg.fault.InputException;
 import thalweg.json.FieldReader;
 import thalweg.json.Finding;
@@ -41,9 +38,6 @@ public final class TripFile {
     private static final double MOST_MINUTES = 600;
     private static final double MOST_SHRINKAGE = 0.3;
     private static final double MOST_RESERVE = 50;
-    private static final double LEAST_G_PER_M = 10;
-    private static final double MOST_G_PER_M = 200;
-    private static final Pattern WEIGHT = Pattern.compile("[,; ]*(\\d{1,3}(?:[.,]\\d{1,2})?) ?g/m");
 
     private final FieldReader in;
 
@@ -78,7 +72,7 @@ public final class TripFile {
         Optional<Integer> start =
                 in.optionalText("start", LONGEST).flatMap(text -> parsed("start", text, TripText::time));
         List<Trip.Person> people = list("people", TripText::person);
-        List<RopeAtHand> ropes = list("ropes", TripFile::rope);
+        List<RopeAtHand> ropes = list("ropes", text -> RopeAtHand.of(TripText.rope(text)));
         if ((people.isEmpty() && in.texts("people", LONGEST).isEmpty()) || people.size() > MOST_PEOPLE) {
             in.refuse(
                     "people", "names nobody, or more than " + MOST_PEOPLE + "; write one such as \"Ana, lead, 62 kg\"");
@@ -211,22 +205,5 @@ public final class TripFile {
         } catch (DateTimeException e) {
             throw new InputException("There is no time zone \"" + text + "\"; write one such as Europe/Paris.", e);
         }
-    }
-
-    /** "60 m, 9.5 mm low-stretch, 62 g/m". */
-    private static RopeAtHand rope(String text) {
-        Matcher weight = WEIGHT.matcher(text.toLowerCase(Locale.ROOT));
-        OptionalDouble grams = OptionalDouble.empty();
-        String rest = text;
-        if (weight.find()) {
-            double value = Double.parseDouble(weight.group(1).replace(',', '.'));
-            if (value < LEAST_G_PER_M || value > MOST_G_PER_M) {
-                throw new InputException("A rope of " + weight.group(1) + " g/m is not believed; it is 10 to 200 g/m.");
-            }
-            grams = OptionalDouble.of(value);
-            rest = text.substring(0, weight.start()) + text.substring(weight.end());
-        }
-        Trip.Rope rope = TripText.rope(rest);
-        return new RopeAtHand(rope.length(), rope.kind(), grams);
     }
 }

@@ -13,6 +13,7 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.RowOrder;
+import thalweg.plan.TripRequest;
 import thalweg.progress.Progress;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
@@ -22,6 +23,7 @@ import thalweg.service.FindThing;
 import thalweg.service.ListCanyons;
 import thalweg.service.ListDue;
 import thalweg.service.ListStations;
+import thalweg.service.PlanTrip;
 import thalweg.service.Session;
 import thalweg.service.WriteFile;
 import thalweg.tui.core.Effect;
@@ -76,6 +78,10 @@ final class RunFinding {
         }
         if (effect instanceof Ask.FindDue find) {
             return Optional.of(new Told.DueFound(find, due(find)));
+        }
+        if (effect instanceof Ask.PlanTrip plan) {
+            return Optional.of(
+                    new Told.Planned(new PlanTrip(session, plan.settings()).of(TripRequest.of(plan.trip()))));
         }
         if (effect instanceof Ask.WriteDue write) {
             String csv = ListDue.csv(due(write.due()).parts(), session.today());

@@ -63,6 +63,9 @@ public sealed interface Ask extends Effect {
     /** The list of the stations that words find, to a file; answered by {@link Told.SheetWritten}. */
     record WriteStations(String words, StationOrder order, String target, boolean overwrite) implements Ask {}
 
+    /** What a trip of the records needs; answered by {@link Told.Planned}. */
+    record PlanTrip(Trip trip, Settings settings) implements Ask {}
+
     /** The list of what is due, to a file; answered by {@link Told.SheetWritten}. */
     record WriteDue(FindDue due, String target, boolean overwrite) implements Ask {}
 

@@ -19,6 +19,7 @@ import thalweg.logbook.ListedStation;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.RowOrder;
 import thalweg.logbook.TripInCanyon;
+import thalweg.plan.Plan;
 import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
@@ -63,6 +64,9 @@ public sealed interface Told extends Message {
             rows = Map.copyOf(rows);
         }
     }
+
+    /** What a trip needs. */
+    record Planned(Plan plan) implements Told {}
 
     /** What was found to be due. */
     record DueFound(Ask.FindDue asked, FoundDue found) implements Told {}

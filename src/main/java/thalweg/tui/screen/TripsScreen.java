@@ -6,6 +6,8 @@ import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
+import thalweg.plan.Plan;
+import thalweg.plan.PlanWords;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
@@ -76,6 +78,12 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
                 .unless(none, around.say("trips.nothing"))
                 .unless(around.readOnly(), readOnly));
         bindings.add(Binding.of(
+                        Key.of('p'),
+                        around.say("trips.plan"),
+                        () -> Step.stay(this)
+                                .doing(new Ask.PlanTrip(chosen().orElseThrow().trip(), around.settings())))
+                .unless(none, around.say("trips.nothing")));
+        bindings.add(Binding.of(
                         Key.of('D'),
                         around.say("trips.due"),
                         () -> Step.open(this, new Go.DueParts(chosen().map(TripInCanyon::canyon))))
@@ -94,6 +102,18 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
     private Step read(Surroundings around) {
         TripInCanyon trip = chosen().orElseThrow();
         return Step.open(this, new Go.Read(around.say("trip.title"), AboutLocal.trip(trip, around)));
+    }
+
+    private static List<Paragraph> plan(Plan plan, Surroundings around) {
+        List<Paragraph> text = new ArrayList<>();
+        for (PlanWords.Section section : PlanWords.of(plan, around.phrases(), around.units())) {
+            text.add(Paragraph.of(section.heading(), Style.STRONG));
+            section.lines().forEach(line -> text.add(Paragraph.of("- " + line)));
+            text.add(Paragraph.gap());
+        }
+        text.add(Paragraph.of(around.say("plan.more"), Style.FAINT));
+        text.add(Paragraph.of(around.say("caution.aid"), Style.CAUTION));
+        return text;
     }
 
     private Step enterNew() {
@@ -117,6 +137,10 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         }
         if (message instanceof Told.TripsLoaded told) {
             return Step.stay(new TripsScreen(go, Optional.of(told), keptOn(told)));
+        }
+        if (message instanceof Told.Planned told) {
+            return Step.open(
+                    this, new Go.Read(PlanWords.title(told.plan(), around.phrases()), plan(told.plan(), around)));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import thalweg.settings.Theme;
@@ -21,7 +22,7 @@ class PaletteTest {
 
     /** The formulas for relative luminance and contrast ratio of WCAG 2.1. */
     private static double luminance(TextColor colour) {
-        int[] parts = XTERM.get(colour);
+        int[] parts = Objects.requireNonNull(XTERM.get(colour));
         double[] weights = {0.2126, 0.7152, 0.0722};
         double sum = 0;
         for (int i = 0; i < 3; i++) {

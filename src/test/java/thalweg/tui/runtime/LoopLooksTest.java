@@ -3,6 +3,8 @@ package thalweg.tui.runtime;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -23,6 +25,7 @@ class LoopLooksTest {
 
         private final AtomicInteger looks = new AtomicInteger();
         private final Message answer;
+        private final CountDownLatch seen = new CountDownLatch(1);
         private volatile Runnable waiting = () -> {};
 
         Watching(Message answer) {
@@ -46,7 +49,17 @@ class LoopLooksTest {
                 return answer;
             }
             waiting.run();
+            untilSeen();
             return new DemoScreen.Rested();
+        }
+
+        /** The work goes on once somebody has seen that it waits; else its answer might take that off the screen at once. */
+        private void untilSeen() {
+            try {
+                assertThat(seen.await(20, TimeUnit.SECONDS)).isTrue();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 
@@ -86,6 +99,8 @@ class LoopLooksTest {
             run.terminal.press(Key.of('r'));
 
             run.terminal.await("Another program is writing to the database");
+            runner.seen.countDown();
+            run.terminal.await("Rested");
             run.quit();
         }
     }

@@ -46,6 +46,7 @@ final class KeysPageTest {
         names.put(ProfileScreen.class, "The profile of a canyon");
         names.put(StationScreen.class, "A station");
         names.put(PartScreen.class, "A part");
+        names.put(TimelineScreen.class, "Parts over the years");
         names.put(StationsScreen.class, "Stations of all canyons");
         names.put(PartsScreen.class, "Parts of all canyons");
         names.put(DueScreen.class, "What is due");
