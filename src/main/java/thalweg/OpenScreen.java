@@ -15,6 +15,7 @@ import thalweg.service.LoadPhrases;
 import thalweg.service.ReadSettings;
 import thalweg.service.Session;
 import thalweg.settings.Settings;
+import thalweg.text.Language;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Message;
@@ -69,7 +70,9 @@ final class OpenScreen {
     private record Left(int code, Optional<String> to) {}
 
     private Left until(ScreenArguments arguments) {
-        Phrases phrases = LoadPhrases.english();
+        Language language =
+                ReadSettings.language(arguments.language(), arguments.settings(), folders, Language.asked(environment));
+        Phrases phrases = LoadPhrases.of(language);
         Settings settings = ReadSettings.of(arguments.settings(), folders, phrases);
         CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
         Folders.make(folders.state());

@@ -91,13 +91,18 @@ final class AnalyzeAction extends Action {
     }
 
     @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
+    }
+
+    @Override
     public Integer call() {
         if (attach != (station != null)) {
             throw new InputException("--station and --attach go together: one says where, the other that it is kept.");
         }
         cascade.check();
         priority();
-        set = settings.read(surrounds());
+        set = settings.read(surrounds(), phrases());
         otherLoad = Optional.ofNullable(load).map(set::load);
         if (why && (json || jsonl)) {
             throw new InputException(
@@ -134,7 +139,7 @@ final class AnalyzeAction extends Action {
             try {
                 show(read(file));
             } catch (InputException e) {
-                print(surrounds().phrases().say("rig.not_computed"));
+                print(phrases().say("rig.not_computed"));
                 surrounds().out().flush();
                 tell(e.sentence());
                 code = ExitCodes.WRONG_INPUT;
@@ -160,9 +165,9 @@ final class AnalyzeAction extends Action {
         if (compare) {
             study = study.comparing(priority());
         }
-        print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units(), set).of(study));
+        print(json ? AnalyzeRig.json(study) : new RigReport(phrases(), shared().units(), set).of(study));
         if (why) {
-            print("\n" + new WhyReport(surrounds().phrases(), shared().units(), set).of(study));
+            print("\n" + new WhyReport(phrases(), shared().units(), set).of(study));
         }
         surrounds().out().flush();
     }
@@ -265,7 +270,7 @@ final class AnalyzeAction extends Action {
                     .toList();
             for (RigInput input : inputs) {
                 AnalyzeRig.attach(session, place.station(), input, surrounds().version());
-                PointRemarks.of(input, place.station(), surrounds().phrases(), shared().units())
+                PointRemarks.of(input, place.station(), phrases(), shared().units())
                         .forEach(remark -> tell((remark.grave() ? "Beware: " : "Note: ") + remark.text() + "."));
             }
             tell("Attached to " + place.canyon().canyon().name() + "/"

@@ -11,7 +11,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import thalweg.service.Folders;
-import thalweg.service.LoadPhrases;
+import thalweg.text.Language;
 
 /** Runs commands as a shell would, on 25 November 2026, with a home folder of its own. */
 final class Shell {
@@ -62,7 +62,7 @@ final class Shell {
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         () -> somebody,
-                        LoadPhrases.english(),
+                        Language.EN,
                         "1.2.3"));
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
