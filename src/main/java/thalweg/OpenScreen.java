@@ -79,7 +79,7 @@ final class OpenScreen {
         Log log = new Log(folders.log(), clock);
         try (Session session = opened(opening).named(settings.keeper())) {
             Shell shell = shell(session, phrases, settings, arguments);
-            RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            RunAsk runner = new RunAsk(session, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
             TerminalOptions coloured =
                     arguments.theme().or(settings::theme).map(told::themed).orElse(told);
@@ -152,7 +152,7 @@ final class OpenScreen {
             Phrases phrases = LoadPhrases.english();
             ScreenArguments plain = ScreenArguments.of(List.of()).orElseThrow();
             Shell shell = shell(session, phrases, Settings.standard(phrases), plain);
-            RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            RunAsk runner = new RunAsk(session, Version.NUMBER);
             RunKeep keep = new RunKeep(Optional.empty());
             for (var work : shell.start().work()) {
                 Optional<Message> answer =

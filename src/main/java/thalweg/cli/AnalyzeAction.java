@@ -20,6 +20,7 @@ import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
+import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 import thalweg.settings.LoadPreset;
 import thalweg.settings.Settings;
@@ -103,7 +104,7 @@ final class AnalyzeAction extends Action {
         cascade.check();
         priority();
         set = settings.read(surrounds(), phrases());
-        otherLoad = Optional.ofNullable(load).map(set::load);
+        otherLoad = Optional.ofNullable(load).map(this::loadOf);
         if (why && (json || jsonl)) {
             throw new InputException(
                     "--why is for reading and does not go with --json or --jsonl; leave one of them out.");
@@ -124,6 +125,16 @@ final class AnalyzeAction extends Action {
             return ExitCodes.DONE;
         }
         return files.size() > 1 ? each() : one(files.get(0));
+    }
+
+    /** By its name in the language of the person, or in English, so that scripts say the same everywhere. */
+    private LoadPreset loadOf(String name) {
+        if (set.fitting(name).size() == 1) {
+            return set.load(name);
+        }
+        Settings english = settings.read(surrounds(), LoadPhrases.english());
+        List<LoadPreset> fit = english.fitting(name);
+        return fit.size() == 1 ? set.loads().get(english.loads().indexOf(fit.get(0))) : set.load(name);
     }
 
     private int one(Path file) {

@@ -16,6 +16,7 @@ import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.service.FindRecord;
 import thalweg.service.ListChanges;
+import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 
 /** Lists what was changed. */
@@ -62,7 +63,7 @@ final class ChangesAction extends Action {
         }
         try (Session session = shared().reading()) {
             ListChanges list = new ListChanges(session);
-            ChangeWords words = new ChangeWords(phrases(), shared().units());
+            ChangeWords words = new ChangeWords(json ? LoadPhrases.english() : phrases(), shared().units());
             if (number != null) {
                 ChangeView change = list.whole(number);
                 print(json ? JsonText.indented(whole(change, words)) : text(change, words));

@@ -51,15 +51,7 @@ public record Settings(
      * @throws InputException when none or several fit, with those there are
      */
     public LoadPreset load(String words) {
-        String wanted = Fold.fold(words);
-        List<LoadPreset> exact = loads.stream()
-                .filter(load -> Fold.fold(load.name()).equals(wanted))
-                .toList();
-        List<LoadPreset> fit = !exact.isEmpty() || wanted.isBlank()
-                ? exact
-                : loads.stream()
-                        .filter(load -> Fold.fold(load.name()).contains(wanted))
-                        .toList();
+        List<LoadPreset> fit = fitting(words);
         if (fit.size() == 1) {
             return fit.get(0);
         }
@@ -71,6 +63,19 @@ public record Settings(
         throw new InputException((fit.isEmpty() ? "There is no load \"" : "Several loads fit \"") + words + "\"; "
                 + (fit.isEmpty() ? "there are " : "they are ")
                 + shown.stream().map(load -> "\"" + load.name() + "\"").collect(Collectors.joining(", ")) + ".");
+    }
+
+    /** The loads of that name, or else those whose name has that part in it; accents and case count for nothing. */
+    public List<LoadPreset> fitting(String words) {
+        String wanted = Fold.fold(words);
+        List<LoadPreset> exact = loads.stream()
+                .filter(load -> Fold.fold(load.name()).equals(wanted))
+                .toList();
+        return !exact.isEmpty() || wanted.isBlank()
+                ? exact
+                : loads.stream()
+                        .filter(load -> Fold.fold(load.name()).contains(wanted))
+                        .toList();
     }
 
     /** The same with other loads to choose from. */

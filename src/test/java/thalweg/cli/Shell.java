@@ -19,8 +19,20 @@ final class Shell {
     private final Path home;
     private final Clock clock = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
+    private final Language language;
+
     Shell(Path home) {
+        this(home, Language.EN);
+    }
+
+    private Shell(Path home, Language language) {
         this.home = home;
+        this.language = language;
+    }
+
+    /** The same where the environment asks for that language. */
+    Shell speaking(Language other) {
+        return new Shell(home, other);
     }
 
     /**
@@ -62,7 +74,7 @@ final class Shell {
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         () -> somebody,
-                        Language.EN,
+                        language,
                         "1.2.3"));
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
