@@ -87,7 +87,9 @@ final class RigWalkTest {
             assertThat(porte(walk).analyses()).hasSize(1);
 
             walk.press(Key.Named.ESCAPE).press(Key.Named.END);
-            assertThat(walk.screen()).contains("rig analysis 2026-11-25, \"focused").contains("Load 82 kg");
+            assertThat(walk.screen())
+                    .contains("rig analysis 2026-11-25, \"focused")
+                    .contains("Load 82 kg");
             assertThat(walk.screen()).doesNotContain("out of date");
 
             walk.press(Key.Named.HOME).press(Key.Named.DOWN, 2).type("e");
