@@ -3,10 +3,8 @@ package thalweg.house;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -63,17 +61,7 @@ class RealScreenTest {
     }
 
     private String drafts() throws IOException {
-        Path drafts = folder.resolve("state/thalweg/drafts");
-        if (!Files.isDirectory(drafts)) {
-            return "";
-        }
-        StringBuilder all = new StringBuilder();
-        try (Stream<Path> files = Files.walk(drafts)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                all.append(Files.readString(file));
-            }
-        }
-        return all.toString();
+        return KeptDrafts.in(folder.resolve("state/thalweg/drafts"));
     }
 
     private void awaitDraft(String text) throws IOException, InterruptedException {

@@ -31,6 +31,7 @@ final class DraftKeeper {
 
     private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(DraftKeeper::thread);
     private final AtomicBoolean due = new AtomicBoolean();
+    private final AtomicBoolean ending = new AtomicBoolean();
     private final RunKeep runner;
     private final Log log;
     private final Consumer<Message> done;
@@ -52,26 +53,24 @@ final class DraftKeeper {
         return thread;
     }
 
-    /** The interface is in that state now. */
+    /** The interface is in that state now. Once the program is ending, what is there is kept without being asked for. */
     void after(Shell shell) {
         latest = Optional.of(shell);
-        // Once the program is ending, what is there is kept without being asked for.
-        if (!thread.isShutdown() && due.compareAndSet(false, true)) {
-            begin(() -> {
+        if (!ending.get() && due.compareAndSet(false, true)) {
+            try {
                 // It catches what goes wrong by itself.
                 ScheduledFuture<?> unused = thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS);
-            });
+            } catch (RejectedExecutionException endingNow) {
+                // The end came between the question and the task, and keeps the latest by itself.
+                return;
+            }
         }
     }
 
     /** Does what a screen asks, after what was asked before. */
     void start(long frame, Keep keep) {
-        begin(() -> thread.execute(() -> outcome(keep).ifPresent(told -> done.accept(new Result(frame, told)))));
-    }
-
-    private void begin(Runnable scheduling) {
         try {
-            scheduling.run();
+            thread.execute(() -> outcome(keep).ifPresent(told -> done.accept(new Result(frame, told))));
         } catch (RejectedExecutionException e) {
             log.note("A draft was not looked after, because the program was ending.");
         }
@@ -109,10 +108,12 @@ final class DraftKeeper {
         }
     }
 
-    /** Keeps what is there, and takes no more. */
+    /** Keeps what is there, and takes no more. A signal and the end of the loop that it brings may both call it. */
     void finish(long milliseconds) {
-        begin(() -> thread.execute(this::flush));
-        thread.shutdown();
+        if (ending.compareAndSet(false, true)) {
+            thread.execute(this::flush);
+            thread.shutdown();
+        }
         try {
             thread.awaitTermination(milliseconds, TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {

@@ -3,7 +3,6 @@ package thalweg.tui.runtime;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -16,7 +15,6 @@ import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +22,7 @@ import thalweg.ledger.Uid;
 import thalweg.service.DraftFolder;
 import thalweg.service.LoadPhrases;
 import thalweg.settings.Settings;
+import thalweg.testing.KeptDrafts;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Surroundings;
@@ -67,17 +66,8 @@ class LoopDraftsTest {
         text.codePoints().forEach(c -> terminal.press(Key.of(c)));
     }
 
-    private String kept() {
-        if (!Files.isDirectory(folder.resolve("drafts"))) {
-            return "";
-        }
-        try (Stream<Path> files = Files.walk(folder.resolve("drafts"))) {
-            Optional<Path> file =
-                    files.filter(one -> one.toString().endsWith(".json")).findFirst();
-            return file.isPresent() ? Files.readString(file.get()) : "";
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private String kept() throws IOException {
+        return KeptDrafts.in(folder.resolve("drafts"));
     }
 
     @Test
