@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import thalweg.Main;
+import thalweg.testing.KeptDrafts;
 import thalweg.testing.Tmux;
 
 /** The program as it is, under its start script, in a real terminal: what a person does, and what befalls them. */
