@@ -15,8 +15,8 @@ import thalweg.cli.ExitCodes;
 import thalweg.cli.Surrounds;
 import thalweg.fault.AppException;
 import thalweg.service.Folders;
-import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
+import thalweg.text.Language;
 import thalweg.tui.runtime.Log;
 
 /** Starts the program: the screen, or a command. */
@@ -90,7 +90,7 @@ public final class Main {
                         out,
                         err,
                         () -> isTerminal(INPUT),
-                        LoadPhrases.english(),
+                        Language.asked(environment),
                         Version.NUMBER));
     }
 

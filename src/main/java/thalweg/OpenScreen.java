@@ -15,6 +15,7 @@ import thalweg.service.LoadPhrases;
 import thalweg.service.ReadSettings;
 import thalweg.service.Session;
 import thalweg.settings.Settings;
+import thalweg.text.Language;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Message;
@@ -69,14 +70,16 @@ final class OpenScreen {
     private record Left(int code, Optional<String> to) {}
 
     private Left until(ScreenArguments arguments) {
-        Phrases phrases = LoadPhrases.english();
+        Language language =
+                ReadSettings.language(arguments.language(), arguments.settings(), folders, Language.asked(environment));
+        Phrases phrases = LoadPhrases.of(language);
         Settings settings = ReadSettings.of(arguments.settings(), folders, phrases);
         CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
         Folders.make(folders.state());
         Log log = new Log(folders.log(), clock);
         try (Session session = opened(opening).named(settings.keeper())) {
             Shell shell = shell(session, phrases, settings, arguments);
-            RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            RunAsk runner = new RunAsk(session, Version.NUMBER);
             TerminalOptions told = TerminalOptions.of(environment);
             TerminalOptions coloured =
                     arguments.theme().or(settings::theme).map(told::themed).orElse(told);
@@ -149,7 +152,7 @@ final class OpenScreen {
             Phrases phrases = LoadPhrases.english();
             ScreenArguments plain = ScreenArguments.of(List.of()).orElseThrow();
             Shell shell = shell(session, phrases, Settings.standard(phrases), plain);
-            RunAsk runner = new RunAsk(session, phrases, Version.NUMBER);
+            RunAsk runner = new RunAsk(session, Version.NUMBER);
             RunKeep keep = new RunKeep(Optional.empty());
             for (var work : shell.start().work()) {
                 Optional<Message> answer =

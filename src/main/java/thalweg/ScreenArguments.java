@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.fault.InputException;
 import thalweg.settings.Theme;
+import thalweg.text.Language;
 import thalweg.units.UnitSystem;
 
 /**
@@ -22,6 +23,7 @@ import thalweg.units.UnitSystem;
  * @param units in which quantities are shown
  * @param settings the file of settings, where another than one's own is named
  * @param theme how the screen is coloured, where that is said
+ * @param language in which it speaks, where that is said
  */
 record ScreenArguments(
         Optional<Path> db,
@@ -32,7 +34,8 @@ record ScreenArguments(
         boolean mouse,
         UnitSystem units,
         Optional<Path> settings,
-        Optional<Theme> theme) {
+        Optional<Theme> theme,
+        Optional<Language> language) {
 
     /**
      * The arguments, or empty where they name a command or ask for help.
@@ -49,6 +52,7 @@ record ScreenArguments(
                 false,
                 true,
                 UnitSystem.METRIC,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
         while (!left.isEmpty()) {
@@ -78,28 +82,37 @@ record ScreenArguments(
         if (argument.startsWith("--theme=")) {
             return Optional.of(theme(argument.substring("--theme=".length())));
         }
+        if (argument.startsWith("--language=")) {
+            return Optional.of(language(argument.substring("--language=".length())));
+        }
         return switch (argument) {
+            case "--language" -> Optional.of(language(value(argument, left)));
             case "--theme" -> Optional.of(theme(value(argument, left)));
             case "--settings" -> Optional.of(settings(value(argument, left)));
             case "--db" -> Optional.of(database(value(argument, left)));
             case "--units" -> Optional.of(units(value(argument, left)));
             case "--demo" ->
-                Optional.of(new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units, settings, theme));
+                Optional.of(
+                        new ScreenArguments(db, true, anew, readOnly, ascii, mouse, units, settings, theme, language));
             case "--anew" ->
-                Optional.of(new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units, settings, theme));
+                Optional.of(
+                        new ScreenArguments(db, demo, true, readOnly, ascii, mouse, units, settings, theme, language));
             case "--read-only" ->
-                Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units, settings, theme));
+                Optional.of(new ScreenArguments(db, demo, anew, true, ascii, mouse, units, settings, theme, language));
             case "--ascii" ->
-                Optional.of(new ScreenArguments(db, demo, anew, readOnly, true, mouse, units, settings, theme));
+                Optional.of(
+                        new ScreenArguments(db, demo, anew, readOnly, true, mouse, units, settings, theme, language));
             case "--no-mouse" ->
-                Optional.of(new ScreenArguments(db, demo, anew, readOnly, ascii, false, units, settings, theme));
+                Optional.of(
+                        new ScreenArguments(db, demo, anew, readOnly, ascii, false, units, settings, theme, language));
             default -> Optional.empty();
         };
     }
 
     /** The same on the copy of the sample data. */
     ScreenArguments toDemo() {
-        return new ScreenArguments(Optional.empty(), true, false, false, ascii, mouse, units, settings, theme);
+        return new ScreenArguments(
+                Optional.empty(), true, false, false, ascii, mouse, units, settings, theme, language);
     }
 
     private static String value(String option, Deque<String> left) {
@@ -114,18 +127,27 @@ record ScreenArguments(
             throw new InputException("--db needs the name of a file after it; see thalweg --help.");
         }
         return new ScreenArguments(
-                Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units, settings, theme);
+                Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units, settings, theme, language);
     }
 
     private ScreenArguments settings(String file) {
-        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, Optional.of(Path.of(file)), theme);
+        return new ScreenArguments(
+                db, demo, anew, readOnly, ascii, mouse, units, Optional.of(Path.of(file)), theme, language);
     }
 
     private ScreenArguments theme(String word) {
         Theme named = Theme.of(word)
                 .orElseThrow(() -> new InputException(
                         "\"" + word + "\" is no theme; --theme takes one of " + Theme.words() + "."));
-        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, settings, Optional.of(named));
+        return new ScreenArguments(
+                db, demo, anew, readOnly, ascii, mouse, units, settings, Optional.of(named), language);
+    }
+
+    private ScreenArguments language(String word) {
+        Language named = Language.of(word)
+                .orElseThrow(() -> new InputException("\"" + word
+                        + "\" is no language known here; --language takes one of " + Language.words() + "."));
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, settings, theme, Optional.of(named));
     }
 
     private ScreenArguments units(String word) {
@@ -135,6 +157,6 @@ record ScreenArguments(
             default ->
                 throw new InputException("\"" + word + "\" are no units known here; --units takes metric or imperial.");
         };
-        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system, settings, theme);
+        return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system, settings, theme, language);
     }
 }

@@ -1,10 +1,13 @@
 package thalweg.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import thalweg.service.Remarks;
+import thalweg.text.Phrases;
 
 /** One command: runs, prints, and says its exit code. */
 @Command(
@@ -33,6 +36,16 @@ abstract class Action implements Callable<Integer> {
 
     final Surrounds surrounds() {
         return shared.surrounds();
+    }
+
+    /** The words of the program in the language that is asked for. */
+    final Phrases phrases() {
+        return shared.phrases(settingsFile());
+    }
+
+    /** The settings that the command goes by, where others than the person's own are named. */
+    Optional<Path> settingsFile() {
+        return Optional.empty();
     }
 
     /** Prints a result. */

@@ -20,6 +20,7 @@ import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeLines;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
+import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 import thalweg.settings.LoadPreset;
 import thalweg.settings.Settings;
@@ -91,14 +92,19 @@ final class AnalyzeAction extends Action {
     }
 
     @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
+    }
+
+    @Override
     public Integer call() {
         if (attach != (station != null)) {
             throw new InputException("--station and --attach go together: one says where, the other that it is kept.");
         }
         cascade.check();
         priority();
-        set = settings.read(surrounds());
-        otherLoad = Optional.ofNullable(load).map(set::load);
+        set = settings.read(surrounds(), phrases());
+        otherLoad = Optional.ofNullable(load).map(this::loadOf);
         if (why && (json || jsonl)) {
             throw new InputException(
                     "--why is for reading and does not go with --json or --jsonl; leave one of them out.");
@@ -121,6 +127,16 @@ final class AnalyzeAction extends Action {
         return files.size() > 1 ? each() : one(files.get(0));
     }
 
+    /** By its name in the language of the person, or in English, so that scripts say the same everywhere. */
+    private LoadPreset loadOf(String name) {
+        if (set.fitting(name).size() == 1) {
+            return set.load(name);
+        }
+        Settings english = settings.read(surrounds(), LoadPhrases.english());
+        List<LoadPreset> fit = english.fitting(name);
+        return fit.size() == 1 ? set.loads().get(english.loads().indexOf(fit.get(0))) : set.load(name);
+    }
+
     private int one(Path file) {
         show(read(file));
         return ExitCodes.DONE;
@@ -134,7 +150,7 @@ final class AnalyzeAction extends Action {
             try {
                 show(read(file));
             } catch (InputException e) {
-                print(surrounds().phrases().say("rig.not_computed"));
+                print(phrases().say("rig.not_computed"));
                 surrounds().out().flush();
                 tell(e.sentence());
                 code = ExitCodes.WRONG_INPUT;
@@ -160,9 +176,9 @@ final class AnalyzeAction extends Action {
         if (compare) {
             study = study.comparing(priority());
         }
-        print(json ? AnalyzeRig.json(study) : new RigReport(surrounds().phrases(), shared().units(), set).of(study));
+        print(json ? AnalyzeRig.json(study) : new RigReport(phrases(), shared().units(), set).of(study));
         if (why) {
-            print("\n" + new WhyReport(surrounds().phrases(), shared().units(), set).of(study));
+            print("\n" + new WhyReport(phrases(), shared().units(), set).of(study));
         }
         surrounds().out().flush();
     }
@@ -265,7 +281,7 @@ final class AnalyzeAction extends Action {
                     .toList();
             for (RigInput input : inputs) {
                 AnalyzeRig.attach(session, place.station(), input, surrounds().version());
-                PointRemarks.of(input, place.station(), surrounds().phrases(), shared().units())
+                PointRemarks.of(input, place.station(), phrases(), shared().units())
                         .forEach(remark -> tell((remark.grave() ? "Beware: " : "Note: ") + remark.text() + "."));
             }
             tell("Attached to " + place.canyon().canyon().name() + "/"

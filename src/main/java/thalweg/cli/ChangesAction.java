@@ -16,6 +16,7 @@ import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.service.FindRecord;
 import thalweg.service.ListChanges;
+import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 
 /** Lists what was changed. */
@@ -62,7 +63,7 @@ final class ChangesAction extends Action {
         }
         try (Session session = shared().reading()) {
             ListChanges list = new ListChanges(session);
-            ChangeWords words = new ChangeWords(surrounds().phrases(), shared().units());
+            ChangeWords words = new ChangeWords(json ? LoadPhrases.english() : phrases(), shared().units());
             if (number != null) {
                 ChangeView change = list.whole(number);
                 print(json ? JsonText.indented(whole(change, words)) : text(change, words));
@@ -91,10 +92,10 @@ final class ChangesAction extends Action {
         for (ChangeView change : changes) {
             cells.add(List.of(
                     Long.toString(change.key()),
-                    Moment.print(surrounds().phrases(), change.at()),
+                    Moment.print(phrases(), change.at()),
                     change.author(),
                     change.canyonName(),
-                    change.taken().isPresent() ? surrounds().phrases().say("changes.mark") : "",
+                    change.taken().isPresent() ? phrases().say("changes.mark") : "",
                     words.line(change)));
         }
         return Columns.of(cells);
@@ -102,24 +103,14 @@ final class ChangesAction extends Action {
 
     private String text(ChangeView change, ChangeWords words) {
         StringBuilder out = new StringBuilder();
-        out.append(surrounds()
-                        .phrases()
-                        .say(
-                                "changes.who",
-                                change.key(),
-                                change.author(),
-                                Moment.print(surrounds().phrases(), change.at())))
+        out.append(phrases().say("changes.who", change.key(), change.author(), Moment.print(phrases(), change.at())))
                 .append('\n');
         if (!change.canyonName().isEmpty()) {
             out.append(change.canyonName()).append('\n');
         }
         change.taken()
-                .ifPresent(signed -> out.append(surrounds()
-                                .phrases()
-                                .say(
-                                        "changes.taken_by",
-                                        signed.author(),
-                                        Moment.print(surrounds().phrases(), signed.at())))
+                .ifPresent(signed -> out.append(phrases()
+                                .say("changes.taken_by", signed.author(), Moment.print(phrases(), signed.at())))
                         .append('\n'));
         for (Deed deed : change.deeds()) {
             out.append('\n').append(words.line(deed)).append('\n');

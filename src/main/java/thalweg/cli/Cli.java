@@ -24,7 +24,8 @@ public final class Cli {
                 "",
                 "A logbook of canyons, stations and anchors with a rig calculator and sheets to hand out.",
                 "Without a command it opens the screen: thalweg [--db FILE | --demo [--anew]] [--settings FILE] [--read-only]"
-                        + " [--ascii] [--no-mouse] [--units metric|imperial] [--theme terminal|contrast|plain]",
+                        + " [--ascii] [--no-mouse] [--units metric|imperial] [--theme terminal|contrast|plain]"
+                        + " [--language en|es|fr]",
                 ""
             },
             footer = {

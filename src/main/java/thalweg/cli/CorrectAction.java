@@ -82,7 +82,7 @@ final class CorrectAction extends Action {
             } else {
                 throw new InputException("A rig analysis is never corrected; withdraw it and attach another.");
             }
-            tell(new Amended(surrounds().phrases(), shared().units()).latest(session));
+            tell(new Amended(phrases(), shared().units()).latest(session));
             remark(remarks);
         }
         return ExitCodes.DONE;

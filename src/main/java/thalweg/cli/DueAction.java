@@ -1,5 +1,6 @@
 package thalweg.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +64,11 @@ final class DueAction extends Action {
     }
 
     @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
+    }
+
+    @Override
     public Integer call() {
         if (json && csv) {
             throw new InputException("--json and --csv are two formats; choose one of them.");
@@ -75,13 +81,14 @@ final class DueAction extends Action {
         LocalDate today;
         try (Session session = shared().reading()) {
             today = session.today();
-            found = new ListDue(session, settings.read(surrounds())).within(finding, filter.filter(), within);
+            found = new ListDue(session, settings.read(surrounds(), phrases()))
+                    .within(finding, filter.filter(), within);
         }
         List<DuePart> listed = new ArrayList<>(found.parts());
         if (filter.unknownToo()) {
             listed.addAll(found.unknownAge());
         }
-        Phrases phrases = surrounds().phrases();
+        Phrases phrases = phrases();
         if (json) {
             output.put(JsonText.indented(new Json.Items(
                     listed.stream().<Json>map(part -> json(part, today)).toList())));
@@ -101,7 +108,7 @@ final class DueAction extends Action {
         if (!filter.unknownToo() && !found.unknownAge().isEmpty()) {
             tell(phrases.count("due.unknown_age", found.unknownAge().size()));
         }
-        tell(phrases.say("due.note"));
+        tell(phrases.caution("due.note"));
         return ExitCodes.DONE;
     }
 

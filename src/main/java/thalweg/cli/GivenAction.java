@@ -67,7 +67,7 @@ final class GivenAction extends Action {
                     given.on().print(),
                     given.to(),
                     given.file(),
-                    surrounds().phrases().say(key(shown)),
+                    phrases().say(key(shown)),
                     TripReport.name(shown.canyon()),
                     shown.entry().uid().text()));
         }

@@ -87,10 +87,8 @@ final class InspectAction extends Action {
                     + place.station().station().name() + ", "
                     + record.part().label() + ", " + date.print() + ": "
                     + (found.isPresent()
-                            ? ConditionWords.told(
-                                    after.isPresent() ? after : found,
-                                    surrounds().phrases())
-                            : surrounds().phrases().say("condition.not_seen"))
+                            ? ConditionWords.told(after.isPresent() ? after : found, phrases())
+                            : phrases().say("condition.not_seen"))
                     + ".");
             remark(remarks);
         }

@@ -81,7 +81,7 @@ final class ListAction extends Action {
         if (json) {
             output.put(JsonText.indented(CanyonTable.json(found.canyons())));
         } else if (!none) {
-            output.put(CanyonTable.of(found.canyons(), surrounds().phrases(), shared().units()));
+            output.put(CanyonTable.of(found.canyons(), phrases(), shared().units()));
         } else {
             tell(asked ? "No canyon fits." : "There are no canyons yet; `import FILE` takes some in.");
         }
@@ -124,7 +124,7 @@ final class ListAction extends Action {
         } else if (csv) {
             output.put(too ? FindParts.csv(rows, listed) : FindParts.csv(rows));
         } else if (!rows.isEmpty() || !listed.isEmpty()) {
-            output.put(PartTable.of(rows, listed, surrounds().phrases()));
+            output.put(PartTable.of(rows, listed, phrases()));
         } else {
             tell(finding.equals(PartFinding.ALL) ? "There are no parts yet." : "No part fits.");
         }
@@ -132,7 +132,7 @@ final class ListAction extends Action {
             tell(unrecorded(mayFit.size(), finding, too));
         }
         if (rows.stream().anyMatch(row -> row.replacedSince().isPresent())) {
-            tell(surrounds().phrases().say("parts.replaced_note"));
+            tell(phrases().say("parts.replaced_note"));
         }
         return rows.isEmpty() && listed.isEmpty() && !finding.equals(PartFinding.ALL) ? ExitCodes.NO : ExitCodes.DONE;
     }

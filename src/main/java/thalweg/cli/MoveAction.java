@@ -56,7 +56,7 @@ final class MoveAction extends Action {
             boolean moved = moved(session);
             tell(
                     moved
-                            ? new Amended(surrounds().phrases(), shared().units()).latest(session)
+                            ? new Amended(phrases(), shared().units()).latest(session)
                             : "It stands there already; nothing was changed.");
             remark(remarks);
         }

@@ -1,6 +1,7 @@
 package thalweg.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,6 +42,11 @@ final class PlanAction extends Action {
     }
 
     @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
+    }
+
+    @Override
     public Integer call() {
         if (file == null) {
             throw new InputException("Name the file of a trip; src/docs/trip-file.md says what it holds.");
@@ -48,14 +54,14 @@ final class PlanAction extends Action {
         TripRequest request = PlanTrip.read(file);
         Plan plan;
         try (Session session = shared().reading()) {
-            plan = new PlanTrip(session, settings.read(surrounds())).of(request);
+            plan = new PlanTrip(session, settings.read(surrounds(), phrases())).of(request);
         }
         print(json ? JsonText.indented(PlanJson.of(plan)) : text(plan));
         return ExitCodes.DONE;
     }
 
     private String text(Plan plan) {
-        Phrases phrases = surrounds().phrases();
+        Phrases phrases = phrases();
         StringBuilder out = new StringBuilder();
         out.append(PlanWords.title(plan, phrases)).append('\n');
         for (PlanWords.Section section : PlanWords.of(plan, phrases, shared().units())) {
@@ -69,7 +75,7 @@ final class PlanAction extends Action {
             });
         }
         out.append('\n');
-        for (String part : Width.wrap(phrases.say("caution.aid"), COLUMNS)) {
+        for (String part : Width.wrap(phrases.caution("caution.aid"), COLUMNS)) {
             out.append(part).append('\n');
         }
         return out.toString();

@@ -30,7 +30,7 @@ final class RedoAction extends Action {
         try (Session session = shared().writing()) {
             TakeBack back = new TakeBack(session);
             ChangeView change = key.isPresent() ? back.bringAgain(key.getAsLong()) : back.redo();
-            tell(new Amended(surrounds().phrases(), shared().units()).turned("Brought again", change));
+            tell(new Amended(phrases(), shared().units()).turned("Brought again", change));
         }
         return ExitCodes.DONE;
     }

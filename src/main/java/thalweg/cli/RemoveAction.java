@@ -35,10 +35,10 @@ final class RemoveAction extends Action {
         try (Session session = shared().writing()) {
             FindThing.InCanyon found = new FindThing(session).of(name);
             new SaveThing(session).removed(found.at().thing(), reason == null ? "" : reason);
-            tell(new Amended(surrounds().phrases(), shared().units()).latest(session));
+            tell(new Amended(phrases(), shared().units()).latest(session));
             Contents contents = found.at().contents();
             if (!contents.isEmpty()) {
-                tell("Together with it went " + contents.print(surrounds().phrases()) + ".");
+                tell("Together with it went " + contents.print(phrases()) + ".");
             }
         }
         return ExitCodes.DONE;

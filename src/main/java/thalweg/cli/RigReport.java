@@ -95,7 +95,7 @@ final class RigReport {
                 .forEach(one ->
                         indented(out, "- ", phrases.say(one.key(), String.join(", ", answer.assumed()), factor)));
         out.append(phrases.say("rig.cautions")).append('\n');
-        RigCaution.of(answer).forEach(one -> indented(out, "- ", phrases.say(one.key())));
+        RigCaution.of(answer).forEach(one -> indented(out, "- ", phrases.caution(one.key())));
         return out.toString();
     }
 

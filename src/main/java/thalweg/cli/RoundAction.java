@@ -42,7 +42,7 @@ final class RoundAction extends Action {
                             visit.by().orElse(session.keeper()),
                             visit.water().orElse(Optional.empty()),
                             visit.note().orElse("")));
-            tell(new Amended(surrounds().phrases(), shared().units()).latest(session));
+            tell(new Amended(phrases(), shared().units()).latest(session));
         }
         return ExitCodes.DONE;
     }

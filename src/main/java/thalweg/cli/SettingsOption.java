@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import thalweg.service.ReadSettings;
 import thalweg.settings.Settings;
+import thalweg.text.Phrases;
 
 /** Where the settings are that a command goes by. */
 final class SettingsOption {
@@ -21,7 +22,12 @@ final class SettingsOption {
      *
      * @throws thalweg.fault.InputException when the file cannot be used
      */
-    Settings read(Surrounds surrounds) {
-        return ReadSettings.of(Optional.ofNullable(file), surrounds.folders(), surrounds.phrases());
+    Settings read(Surrounds surrounds, Phrases phrases) {
+        return ReadSettings.of(file(), surrounds.folders(), phrases);
+    }
+
+    /** The file, where one is named. */
+    Optional<Path> file() {
+        return Optional.ofNullable(file);
     }
 }

@@ -8,9 +8,12 @@ import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
 import thalweg.service.DemoDatabase;
 import thalweg.service.Folders;
+import thalweg.service.LoadPhrases;
 import thalweg.service.ReadSettings;
 import thalweg.service.RestoreBackup;
 import thalweg.service.Session;
+import thalweg.text.Language;
+import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
 /** The options that every command understands, and the database they lead to. */
@@ -37,6 +40,17 @@ final class Shared {
             defaultValue = "metric")
     private UnitSystem units = UnitSystem.METRIC;
 
+    @Option(
+            names = "--language",
+            paramLabel = "en|es|fr",
+            description =
+                    "language of what is printed (default: as your settings say, else as LC_ALL, LC_MESSAGES or LANG"
+                            + " asks, else English); what commands and files take stays English")
+    private @Nullable Language language;
+
+    /** Read once. */
+    private @Nullable Phrases phrases;
+
     Shared(Surrounds surrounds) {
         this.surrounds = surrounds;
     }
@@ -47,6 +61,22 @@ final class Shared {
 
     UnitSystem units() {
         return units;
+    }
+
+    /**
+     * The words of the program in the language that is asked for.
+     *
+     * @param settings the file that says which, where another than the person's own is named
+     * @throws InputException when the settings cannot be used
+     */
+    Phrases phrases(Optional<Path> settings) {
+        Phrases read = phrases;
+        if (read == null) {
+            read = LoadPhrases.of(ReadSettings.language(
+                    Optional.ofNullable(language), settings, surrounds.folders(), surrounds.language()));
+            phrases = read;
+        }
+        return read;
     }
 
     /** A session that only reads. */
@@ -64,7 +94,7 @@ final class Shared {
     /** What is written is signed as the person's settings say. */
     private Session named(Session session) {
         try {
-            return session.named(ReadSettings.of(Optional.empty(), surrounds.folders(), surrounds.phrases())
+            return session.named(ReadSettings.of(Optional.empty(), surrounds.folders(), LoadPhrases.english())
                     .keeper());
         } catch (InputException e) {
             session.close();

@@ -47,8 +47,7 @@ final class SheetAction extends Action {
         String text;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
-            text = new MakeSheet(session, surrounds().phrases(), surrounds().version())
-                    .of(record, format, shared().units());
+            text = new MakeSheet(session, phrases(), surrounds().version()).of(record, format, shared().units());
         }
         output.put(text);
         return ExitCodes.DONE;
@@ -61,7 +60,7 @@ final class SheetAction extends Action {
         try (Session session = shared().writing()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
             Optional<Long> number = new GiveSheet(
-                            session, surrounds().phrases(), surrounds().version())
+                            session, phrases(), surrounds().version())
                     .write(record, format, shared().units(), file, output.overwrites(), givenTo);
             output.written(file);
             number.ifPresent(one -> tell("Noted as sheet " + one + "."));

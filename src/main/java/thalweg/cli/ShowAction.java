@@ -40,7 +40,7 @@ final class ShowAction extends Action {
     public Integer call() {
         try (Session session = shared().reading()) {
             FindRecord find = new FindRecord(session);
-            ShowText text = new ShowText(surrounds().phrases(), shared().units(), session.today(), ids);
+            ShowText text = new ShowText(phrases(), shared().units(), session.today(), ids);
             Optional<Uid> uid = Uid.parse(name);
             boolean station = name.contains("/")
                     || (uid.isPresent() && find.byId(uid.get()).isEmpty());
@@ -66,6 +66,6 @@ final class ShowAction extends Action {
     }
 
     private LocalReport local(FindRecord find, CanyonRecord canyon) {
-        return new LocalReport(surrounds().phrases(), find.local(canyon.canyon().uid()));
+        return new LocalReport(phrases(), find.local(canyon.canyon().uid()));
     }
 }

@@ -281,8 +281,8 @@ final class ShowText {
 
     private void closing() {
         line("");
-        wrapped(phrases.say("caution.record"), "");
-        wrapped(phrases.say("caution.aid"), "");
+        wrapped(phrases.caution("caution.record"), "");
+        wrapped(phrases.caution("caution.aid"), "");
     }
 
     private void wrapped(String text, String margin) {

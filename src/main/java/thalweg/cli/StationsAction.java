@@ -64,7 +64,7 @@ final class StationsAction extends Action {
         try (Session session = shared().reading()) {
             found = new ListStations(session).all(String.join(" ", words), order);
         }
-        Phrases phrases = surrounds().phrases();
+        Phrases phrases = phrases();
         if (json) {
             output.put(JsonText.indented(new Json.Items(
                     found.stream().<Json>map(StationsAction::json).toList())));

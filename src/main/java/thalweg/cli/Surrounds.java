@@ -5,7 +5,7 @@ import java.io.PrintStream;
 import java.time.Clock;
 import java.util.function.BooleanSupplier;
 import thalweg.service.Folders;
-import thalweg.text.Phrases;
+import thalweg.text.Language;
 
 /**
  * What a command has around it.
@@ -17,7 +17,7 @@ import thalweg.text.Phrases;
  * @param out standard output: results and nothing else
  * @param err standard error: everything else
  * @param asksPeople whether somebody can answer a question on standard input
- * @param phrases the words of the program
+ * @param language that the environment asks for
  * @param version of the program
  */
 public record Surrounds(
@@ -28,5 +28,5 @@ public record Surrounds(
         PrintStream out,
         PrintStream err,
         BooleanSupplier asksPeople,
-        Phrases phrases,
+        Language language,
         String version) {}

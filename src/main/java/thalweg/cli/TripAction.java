@@ -139,7 +139,7 @@ final class TripAction extends Action {
         TripInCanyon shown = known(session)
                 .orElseThrow(() -> new InputException("Say what to enter, as in: trip CANYON --on 2026-06-14 --person"
                         + " \"Ana, lead\"; or name a trip by its id to see it, as `trips` lists them."));
-        print(new TripReport(surrounds().phrases(), shared().units()).of(shown));
+        print(new TripReport(phrases(), shared().units()).of(shown));
         return ExitCodes.DONE;
     }
 

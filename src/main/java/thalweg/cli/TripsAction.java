@@ -56,7 +56,7 @@ final class TripsAction extends Action {
     }
 
     private String table(List<TripInCanyon> trips) {
-        TripReport report = new TripReport(surrounds().phrases(), shared().units());
+        TripReport report = new TripReport(phrases(), shared().units());
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("DAY", "STATE", "TRIP", "CANYON", "WHERE", "PEOPLE", "ID"));
         trips.forEach(trip -> rows.add(report.row(trip)));

@@ -30,7 +30,7 @@ final class UndoAction extends Action {
         try (Session session = shared().writing()) {
             TakeBack back = new TakeBack(session);
             ChangeView change = key.isPresent() ? back.takeBack(key.getAsLong()) : back.undo();
-            tell(new Amended(surrounds().phrases(), shared().units()).turned("Taken back", change));
+            tell(new Amended(phrases(), shared().units()).turned("Taken back", change));
         }
         return ExitCodes.DONE;
     }

@@ -32,7 +32,7 @@ final class WithdrawAction extends Action {
         try (Session session = shared().writing()) {
             FindThing.EntryInCanyon found = new FindThing(session).entry(entry);
             new AddEntries(session).withdraw(found.entry().uid(), reason == null ? "" : reason);
-            tell(new Amended(surrounds().phrases(), shared().units()).latest(session));
+            tell(new Amended(phrases(), shared().units()).latest(session));
         }
         return ExitCodes.DONE;
     }

@@ -253,7 +253,7 @@ public final class PlanWords {
                                 minutes(plan.concentration().getAsDouble()))
                         : phrases.say("plan.water.no_catchment"));
         plan.season().ifPresent(season -> lines.add(phrases.say("plan.water.season", season)));
-        lines.add(phrases.say("plan.water.verdict"));
+        lines.add(phrases.caution("plan.water.verdict"));
         return lines;
     }
 

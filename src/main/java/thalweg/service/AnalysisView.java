@@ -124,7 +124,7 @@ final class AnalysisView {
             parts.addAll(slings);
             RigCaution.of(answer).stream()
                     .filter(RigCaution::isNatural)
-                    .forEach(caution -> parts.add(phrases.say(caution.key())));
+                    .forEach(caution -> parts.add(phrases.caution(caution.key())));
         }
         parts.addAll(new RedirectWords(phrases, units).sentences(answer));
         return String.join(" ", parts);

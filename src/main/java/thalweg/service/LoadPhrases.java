@@ -9,16 +9,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import thalweg.text.Language;
 import thalweg.text.Phrases;
 
 /** Reads the words of the program from its resources. */
 public final class LoadPhrases {
 
     /**
-     * The files of a language: words of the domain, what profiles, sheets, calculator, settings, screens and changes
+     * The files of a language: what it is itself, words of the domain, what profiles, sheets, calculator, settings, screens and changes
      * say, what stays here.
      */
     static final List<String> FILES = List.of(
+            "language",
             "words",
             "profile",
             "sheet",
@@ -40,15 +42,25 @@ public final class LoadPhrases {
 
     /** The English words. */
     public static Phrases english() {
+        return new Phrases(patterns(Language.EN));
+    }
+
+    /** The words of that language, with the English ones beside what nobody has reviewed. */
+    public static Phrases of(Language language) {
+        return language == Language.EN ? english() : new Phrases(patterns(language), english());
+    }
+
+    private static Map<String, String> patterns(Language language) {
         Map<String, String> patterns = new HashMap<>();
         for (String file : FILES) {
-            read("/thalweg/phrases/en/" + file + ".properties").forEach((key, pattern) -> {
-                if (patterns.put(key, pattern) != null) {
-                    throw new AssertionError("the key " + key + " stands twice");
-                }
-            });
+            read("/thalweg/phrases/" + language.word() + "/" + file + ".properties")
+                    .forEach((key, pattern) -> {
+                        if (patterns.put(key, pattern) != null) {
+                            throw new AssertionError("the key " + key + " stands twice");
+                        }
+                    });
         }
-        return new Phrases(patterns);
+        return patterns;
     }
 
     private static Map<String, String> read(String resource) {

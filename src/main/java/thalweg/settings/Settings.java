@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.fault.InputException;
 import thalweg.text.Fold;
+import thalweg.text.Language;
 import thalweg.text.Phrases;
 
 /**
@@ -18,13 +19,15 @@ import thalweg.text.Phrases;
  * @param due after how many months parts are due, where that is not the standard
  * @param keeper who signs what is entered; empty where nobody said, so that the name of the account stands in
  * @param theme how the screen is coloured; empty where nobody said
+ * @param language in which the program speaks; empty where nobody said
  */
 public record Settings(
         List<LoadPreset> loads,
         Map<String, Double> derating,
         Map<DueFigure, Integer> due,
         Optional<String> keeper,
-        Optional<Theme> theme) {
+        Optional<Theme> theme,
+        Optional<Language> language) {
 
     public Settings {
         loads = List.copyOf(loads);
@@ -34,7 +37,7 @@ public record Settings(
 
     /** Loads to choose from, and nothing else that is set. */
     public Settings(List<LoadPreset> loads) {
-        this(loads, Map.of(), Map.of(), Optional.empty(), Optional.empty());
+        this(loads, Map.of(), Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** What holds where nothing was set. */
@@ -48,15 +51,7 @@ public record Settings(
      * @throws InputException when none or several fit, with those there are
      */
     public LoadPreset load(String words) {
-        String wanted = Fold.fold(words);
-        List<LoadPreset> exact = loads.stream()
-                .filter(load -> Fold.fold(load.name()).equals(wanted))
-                .toList();
-        List<LoadPreset> fit = !exact.isEmpty() || wanted.isBlank()
-                ? exact
-                : loads.stream()
-                        .filter(load -> Fold.fold(load.name()).contains(wanted))
-                        .toList();
+        List<LoadPreset> fit = fitting(words);
         if (fit.size() == 1) {
             return fit.get(0);
         }
@@ -70,29 +65,47 @@ public record Settings(
                 + shown.stream().map(load -> "\"" + load.name() + "\"").collect(Collectors.joining(", ")) + ".");
     }
 
+    /** The loads of that name, or else those whose name has that part in it; accents and case count for nothing. */
+    public List<LoadPreset> fitting(String words) {
+        String wanted = Fold.fold(words);
+        List<LoadPreset> exact = loads.stream()
+                .filter(load -> Fold.fold(load.name()).equals(wanted))
+                .toList();
+        return !exact.isEmpty() || wanted.isBlank()
+                ? exact
+                : loads.stream()
+                        .filter(load -> Fold.fold(load.name()).contains(wanted))
+                        .toList();
+    }
+
     /** The same with other loads to choose from. */
     public Settings withLoads(List<LoadPreset> others) {
-        return new Settings(others, derating, due, keeper, theme);
+        return new Settings(others, derating, due, keeper, theme, language);
     }
 
     /** The same with other shares of a strength. */
     public Settings withDerating(Map<String, Double> shares) {
-        return new Settings(loads, shares, due, keeper, theme);
+        return new Settings(loads, shares, due, keeper, theme, language);
     }
 
     /** The same with other figures for what is due. */
     public Settings withDue(Map<DueFigure, Integer> months) {
-        return new Settings(loads, derating, months, keeper, theme);
+        return new Settings(loads, derating, months, keeper, theme, language);
     }
 
     /** The same, signed by that name. */
     public Settings withKeeper(Optional<String> name) {
-        return new Settings(loads, derating, due, name, theme);
+        return new Settings(loads, derating, due, name, theme, language);
     }
 
     /** The same, coloured in that way. */
     public Settings withTheme(Optional<Theme> other) {
-        return new Settings(loads, derating, due, keeper, other);
+        return new Settings(loads, derating, due, keeper, other, language);
+    }
+
+    /** The same in that language. */
+    public Settings withLanguage(Optional<Language> other) {
+        return new Settings(loads, derating, due, keeper, theme, other);
     }
 
     /** After how long parts are due by that figure [months]. */

@@ -6,6 +6,7 @@ import thalweg.json.FieldReader;
 import thalweg.json.Finding;
 import thalweg.json.Findings;
 import thalweg.json.JsonDocument;
+import thalweg.text.Language;
 import thalweg.text.Phrases;
 
 /** Reads the file of settings: one JSON object, of which every key may be missing. */
@@ -32,7 +33,8 @@ public final class SettingsFile {
         Settings settings = loads.withDerating(DeratingSetting.read(in))
                 .withDue(DueSetting.read(in))
                 .withKeeper(in.optionalText(KEEPER, LONGEST_NAME))
-                .withTheme(in.word("theme", Theme.class));
+                .withTheme(in.word("theme", Theme.class))
+                .withLanguage(in.word("language", Language.class));
         in.refuseUnasked();
         if (!findings.none()) {
             throw refusal(name, findings.all());

@@ -86,9 +86,9 @@ final class AnalysisPart {
         blocks.add(new Block.Notice(
                 wording.say("sheet.analysis.cautions"),
                 List.of(
-                        wording.words("sheet.analysis.caution.model"),
-                        wording.words("sheet.analysis.caution.peak"),
-                        wording.words("sheet.analysis.caution.left_out"))));
+                        wording.caution("sheet.analysis.caution.model"),
+                        wording.caution("sheet.analysis.caution.peak"),
+                        wording.caution("sheet.analysis.caution.left_out"))));
         blocks.add(tables.basis(known));
         blocks.add(tables.points(known));
         tables.losses(known).ifPresent(blocks::add);

@@ -100,7 +100,7 @@ public final class ComparisonWords {
 
     /** What stands below every comparison. */
     public String caution() {
-        return phrases.say("compare.caution");
+        return phrases.caution("compare.caution");
     }
 
     /** Above what the recommendation rests on. */

@@ -24,9 +24,9 @@ final class HeadPart {
         head.add(new Block.Notice(
                 wording.say("sheet.cautions"),
                 List.of(
-                        wording.words("caution.aid"),
-                        wording.words("caution.record"),
-                        wording.words("caution.unknown"))));
+                        wording.caution("caution.aid"),
+                        wording.caution("caution.record"),
+                        wording.caution("caution.unknown"))));
         return head;
     }
 

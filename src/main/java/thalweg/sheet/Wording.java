@@ -56,6 +56,10 @@ final class Wording {
         return say(list + "." + value.name().toLowerCase(Locale.ROOT));
     }
 
+    Words caution(String key) {
+        return Words.of(phrases.caution(key));
+    }
+
     Words unknown() {
         return toned(Tone.UNKNOWN, "unknown");
     }

@@ -2,6 +2,7 @@ package thalweg.text;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,12 +16,28 @@ public final class Phrases {
     private static final Pattern GAP = Pattern.compile("\\{([0-9])}");
 
     private final Map<String, String> patterns;
+    private final Optional<Phrases> original;
 
     /**
      * @param patterns by key; {0} to {9} stand for what is put in, any other brace for itself
      */
     public Phrases(Map<String, String> patterns) {
+        this(patterns, Optional.empty());
+    }
+
+    /**
+     * A translation.
+     *
+     * @param patterns by key; the phrase {@code language.reviewed} is "yes" once somebody of the trade has read them
+     * @param original what they translate, with the same keys
+     */
+    public Phrases(Map<String, String> patterns, Phrases original) {
+        this(patterns, Optional.of(original));
+    }
+
+    private Phrases(Map<String, String> patterns, Optional<Phrases> original) {
         this.patterns = Collections.unmodifiableMap(new TreeMap<>(patterns));
+        this.original = original;
     }
 
     /**
@@ -58,6 +75,22 @@ public final class Phrases {
         all[0] = number;
         System.arraycopy(values, 0, all, 1, values.length);
         return say(key + (number == 1 ? ".one" : ".other"), all);
+    }
+
+    /**
+     * A caution: the phrase, and where it is a translation that nobody has reviewed the original beside it, so that a slip
+     * in it misleads nobody.
+     */
+    public String caution(String key, Object... values) {
+        String said = say(key, values);
+        return unreviewed()
+                .map(english -> say("language.beside", said, english.say(key, values)))
+                .orElse(said);
+    }
+
+    /** What these phrases translate, as long as nobody has reviewed them. */
+    private Optional<Phrases> unreviewed() {
+        return original.filter(english -> !say("language.reviewed").equals("yes"));
     }
 
     /** Every key with its pattern, sorted by key. */

@@ -11,7 +11,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import thalweg.service.Folders;
-import thalweg.service.LoadPhrases;
+import thalweg.text.Language;
 
 /** Runs commands as a shell would, on 25 November 2026, with a home folder of its own. */
 final class Shell {
@@ -19,8 +19,20 @@ final class Shell {
     private final Path home;
     private final Clock clock = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
+    private final Language language;
+
     Shell(Path home) {
+        this(home, Language.EN);
+    }
+
+    private Shell(Path home, Language language) {
         this.home = home;
+        this.language = language;
+    }
+
+    /** The same where the environment asks for that language. */
+    Shell speaking(Language other) {
+        return new Shell(home, other);
     }
 
     /**
@@ -62,7 +74,7 @@ final class Shell {
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         () -> somebody,
-                        LoadPhrases.english(),
+                        language,
                         "1.2.3"));
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

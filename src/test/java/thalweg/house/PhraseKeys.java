@@ -34,6 +34,8 @@ final class PhraseKeys {
     /** What objects that turn values into words are called. */
     private static final Set<String> SPEAKERS = Set.of("phrases", "wording", "words");
 
+    private static final Set<String> ASKING = Set.of("say", "caution");
+
     /** Asked for: the key and the place that asks. */
     private final Map<String, String> asked = new HashMap<>();
 
@@ -108,8 +110,9 @@ final class PhraseKeys {
 
     private static boolean isSay(ExpressionTree method) {
         return method instanceof MemberSelectTree member
-                ? member.getIdentifier().contentEquals("say")
-                : method instanceof IdentifierTree plain && plain.getName().contentEquals("say");
+                ? ASKING.contains(member.getIdentifier().toString())
+                : method instanceof IdentifierTree plain
+                        && ASKING.contains(plain.getName().toString());
     }
 
     /** Phrases have a form for one and a form for every other number. */

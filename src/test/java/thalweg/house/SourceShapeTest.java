@@ -113,13 +113,15 @@ class SourceShapeTest {
         return keys;
     }
 
-    /** Each key with the place that holds it; empty as long as no source knows of phrases. */
+    /**
+     * Each key of the English phrases with the place that holds it; those of other languages have the same keys, which
+     * {@code LanguagesTest} holds them to. Empty as long as no source knows of phrases. */
     private static Map<String, String> phrases() throws IOException {
         Map<String, String> phrases = new TreeMap<>();
         if (MAIN.stream().noneMatch(source -> source.mentions("Phrases"))) {
             return phrases;
         }
-        List<Path> files = filesUnder(RESOURCES, "**/phrases{_*,/**}.properties");
+        List<Path> files = filesUnder(RESOURCES, "**/phrases/en/**.properties");
         assertThat(files).as("phrases below " + RESOURCES).isNotEmpty();
         for (Path file : files) {
             List<String> lines = Files.readAllLines(file);

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import thalweg.fault.InputException;
 import thalweg.rig.SuddenLoad;
 import thalweg.service.LoadPhrases;
+import thalweg.text.Language;
 import thalweg.text.Phrases;
 import thalweg.units.Force;
 import thalweg.units.Length;
@@ -25,6 +26,14 @@ class SettingsFileTest {
 
     private static Settings read(String text) {
         return SettingsFile.read("mine.json", text.getBytes(StandardCharsets.UTF_8), PHRASES);
+    }
+
+    @Test
+    void aLanguageIsOneOfThoseThatAreSpoken() {
+        assertThat(read("{\"language\": \"fr\"}").language()).contains(Language.FR);
+        assertThat(read("{}").language()).isEmpty();
+        assertThatThrownBy(() -> read("{\"language\": \"FR\"}"))
+                .hasMessageContaining("language: is \"FR\"; it should be one of en, es, fr.");
     }
 
     @Test

@@ -38,6 +38,11 @@ public record Surroundings(
         return phrases.say(key, values);
     }
 
+    /** A caution of the program, beside which the original stands where nobody has reviewed the translation. */
+    public String caution(String key, Object... values) {
+        return phrases.caution(key, values);
+    }
+
     /** Whether there is room for a list and a detail side by side. */
     public boolean wide() {
         return columns >= WIDE;

@@ -16,6 +16,7 @@ import thalweg.service.GiveSheet;
 import thalweg.service.KeepLocal;
 import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
+import thalweg.service.LoadPhrases;
 import thalweg.service.MakeSheet;
 import thalweg.service.PlaceWaypoints;
 import thalweg.service.ReadFile;
@@ -25,7 +26,6 @@ import thalweg.service.Remarks;
 import thalweg.service.RunCascade;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
-import thalweg.text.Phrases;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.screen.Amend;
@@ -36,18 +36,15 @@ import thalweg.tui.screen.Told;
 public final class RunAsk implements EffectRunner {
 
     private final Session session;
-    private final Phrases phrases;
     private final String program;
     private final AtomicLong seen;
 
     /**
      * @param session the open database
-     * @param phrases the language of sheets
      * @param program version of this program
      */
-    public RunAsk(Session session, Phrases phrases, String program) {
+    public RunAsk(Session session, String program) {
         this.session = session;
-        this.phrases = phrases;
         this.program = program;
         this.seen = new AtomicLong(session.changedElsewhere());
     }
@@ -192,7 +189,7 @@ public final class RunAsk implements EffectRunner {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;
         };
-        Optional<Long> number = new GiveSheet(session, phrases, program)
+        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program)
                 .write(canyon(sheet.canyon()), format, sheet.units(), target, sheet.overwrite(), sheet.givenTo());
         return new Told.SheetWritten(target.toString(), number);
     }

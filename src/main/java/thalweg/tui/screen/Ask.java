@@ -24,6 +24,7 @@ import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
 import thalweg.settings.Settings;
 import thalweg.tui.core.Effect;
+import thalweg.text.Language;
 import thalweg.units.UnitSystem;
 
 /** The work that screens ask for. */
@@ -149,10 +150,17 @@ public sealed interface Ask extends Effect {
     /**
      * A sheet to write to a file; answered by {@link Told.SheetWritten}.
      *
+     * @param language in which it is written
      * @param givenTo to whom it is given; empty text where that is not noted
      */
     record WriteSheet(
-            Uid canyon, SheetFormat format, String target, boolean overwrite, UnitSystem units, String givenTo)
+            Uid canyon,
+            SheetFormat format,
+            Language language,
+            String target,
+            boolean overwrite,
+            UnitSystem units,
+            String givenTo)
             implements Ask {}
 
     /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */

@@ -169,7 +169,7 @@ record CanyonsScreen(
 
     private List<Binding> formBindings(Surroundings around) {
         return List.of(
-                Binding.of(Key.ctrl('s'), around.say("key.apply"), this::apply).or(Key.of(Key.Named.F2)),
+                Binding.of(Key.ctrl('s'), around.say("key.apply"), () -> apply(around)).or(Key.of(Key.Named.F2)),
                 Binding.of(Key.Named.ESCAPE, around.say("key.leave_as_was"), () -> Step.stay(form(Optional.empty()))),
                 Binding.of(
                         Key.Named.TAB,
@@ -222,13 +222,13 @@ record CanyonsScreen(
         return Step.stay(form(Optional.of(new Filled(empty, empty))));
     }
 
-    private Step apply() {
+    private Step apply(Surroundings around) {
         Filled filled = form.orElseThrow();
         Optional<String> fault = filled.last().fault();
         if (fault.isPresent()) {
             return Step.stay(changed(filled.last().atFault())).refusing(fault.get());
         }
-        return form(Optional.empty()).filteredBy(FilterForm.filled(filter, filled));
+        return form(Optional.empty()).filteredBy(FilterForm.filled(filter, filled, around));
     }
 
     private Step filteredBy(CanyonFilter other) {

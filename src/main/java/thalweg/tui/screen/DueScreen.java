@@ -227,7 +227,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
         String none = days == 0
                 ? around.say("due.none")
                 : around.say("due.none_within", around.phrases().count("due.days", days));
-        return List.of(Paragraph.of(none), Paragraph.gap(), Paragraph.of(around.say("due.note"), Style.CAUTION));
+        return List.of(Paragraph.of(none), Paragraph.gap(), Paragraph.of(around.caution("due.note"), Style.CAUTION));
     }
 
     private static void about(Canvas canvas, DuePart part, Surroundings around) {
@@ -239,7 +239,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
         text.add(Paragraph.gap());
         text.addAll(reasons(part, around));
         text.add(Paragraph.gap());
-        text.add(Paragraph.of(around.say("due.note"), Style.CAUTION));
+        text.add(Paragraph.of(around.caution("due.note"), Style.CAUTION));
         Paragraph.draw(canvas, text, 0, around);
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonMeasure;
+import thalweg.logbook.Condition;
 import thalweg.logbook.Span;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
@@ -25,8 +26,8 @@ final class FilterForm {
             build.value(
                     key(measure),
                     "filter_form." + key(measure),
-                    measure.print(filter.of(measure), around.units()),
-                    measure::read);
+                    shown(measure, measure.print(filter.of(measure), around.units()), around),
+                    typed -> read(measure, typed, around));
         }
         build.text("region", "filter_form.region", filter.region());
         build.text("country", "filter_form.country", filter.country());
@@ -39,17 +40,30 @@ final class FilterForm {
         return Form.of(build.done());
     }
 
+    /** A value of a measure as people read it. */
+    static String shown(CanyonMeasure measure, String printed, Surroundings around) {
+        return measure == CanyonMeasure.WORST ? conditions(around).shown(printed) : printed;
+    }
+
+    private static Span read(CanyonMeasure measure, String typed, Surroundings around) {
+        return measure.read(measure == CanyonMeasure.WORST ? conditions(around).read(typed) : typed);
+    }
+
+    private static TypedWords<Condition> conditions(Surroundings around) {
+        return TypedWords.whole("condition", Condition.class, around);
+    }
+
     private static String key(CanyonMeasure measure) {
         return measure.name().toLowerCase(Locale.ROOT);
     }
 
     /** The filter that the form says, when no field has a fault; what nobody touched stays to the centimetre. */
-    static CanyonFilter filled(CanyonFilter before, Filled filled) {
+    static CanyonFilter filled(CanyonFilter before, Filled filled, Surroundings around) {
         Map<CanyonMeasure, Span> spans = new EnumMap<>(CanyonMeasure.class);
         for (CanyonMeasure measure : CanyonMeasure.values()) {
             boolean same =
                     filled.last().value(key(measure)).equals(filled.first().value(key(measure)));
-            spans.put(measure, same ? before.of(measure) : measure.read(filled.text(key(measure))));
+            spans.put(measure, same ? before.of(measure) : read(measure, filled.text(key(measure)), around));
         }
         return new CanyonFilter(
                 filled.text("region"),

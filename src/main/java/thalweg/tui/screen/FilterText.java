@@ -49,7 +49,9 @@ final class FilterText {
     }
 
     private static String number(CanyonMeasure measure, OptionalLong number, Surroundings around) {
-        return number.isPresent() ? measure.print(number.getAsLong(), around.units()) : "";
+        return number.isPresent()
+                ? FilterForm.shown(measure, measure.print(number.getAsLong(), around.units()), around)
+                : "";
     }
 
     /**

@@ -281,7 +281,7 @@ record RigScreen(
         answer.refusals().forEach(refusal -> text.add(Paragraph.of(around.say("rig.refused", refusal), Style.ERROR)));
         view.loss(answer.figures()).ifPresent(loss -> {
             text.addAll(LossText.lines(loss, PeakText.of(answer.studies().peaks()), around));
-            text.add(new Paragraph(2, around.say("rig.peak_caution"), Style.CAUTION));
+            text.add(new Paragraph(2, around.caution("rig.peak_caution"), Style.CAUTION));
         });
         text.addAll(StudyText.of(answer.studies(), answer.figures(), around));
         answer.figures()

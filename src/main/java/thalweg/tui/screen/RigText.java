@@ -50,7 +50,8 @@ final class RigText {
                                         LoadWords.factor(answer.input().load().factor())),
                         Style.NORMAL)));
         text.add(Paragraph.of(around.say("rig.cautions"), Style.CAUTION));
-        RigCaution.of(answer).forEach(one -> text.add(new Paragraph(1, "- " + around.say(one.key()), Style.NORMAL)));
+        RigCaution.of(answer)
+                .forEach(one -> text.add(new Paragraph(1, "- " + around.caution(one.key()), Style.NORMAL)));
         return text;
     }
 

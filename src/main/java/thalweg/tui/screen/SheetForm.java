@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
 import thalweg.text.Slug;
+import thalweg.text.Language;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 
@@ -32,6 +33,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
     public Form form(Surroundings around) {
         Build build = new Build(around)
                 .word("format", "sheet_form.format", "sheet_format", Ask.SheetFormat.class, Ask.SheetFormat.HTML)
+                .word("language", "sheet_form.language", "sheet_language", Language.class, spoken(around))
                 .name(
                         "file",
                         "sheet_form.file",
@@ -48,6 +50,11 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 .done());
     }
 
+    /** The one of the screen, until another is chosen. */
+    private static Language spoken(Surroundings around) {
+        return Language.of(around.say("sheet.language")).orElse(Language.EN);
+    }
+
     @Override
     public Ask ask(Filled filled, Surroundings around) {
         Ask.SheetFormat format = filled.word("format", Ask.SheetFormat.class).orElseThrow();
@@ -57,6 +64,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         return new Ask.WriteSheet(
                 go.canyon(),
                 format,
+                filled.word("language", Language.class).orElse(Language.EN),
                 target,
                 filled.text("overwrite").equals(YES),
                 around.units(),

@@ -30,7 +30,7 @@ final class StrengthOverYears {
             text.add(Paragraph.of(around.say("strength.title"), Style.STRONG));
             text.add(Paragraph.of(now(expected, part, around), Style.MIND));
             expected.later().forEach(year -> text.add(bar(year, expected, around)));
-            text.add(Paragraph.of(around.say("strength.note"), Style.CAUTION));
+            text.add(Paragraph.of(around.caution("strength.note"), Style.CAUTION));
         });
         return text;
     }

@@ -56,7 +56,7 @@ record TripForm(Go.EditTrip go) implements FormTask {
                         "people",
                         "form.trip.people",
                         lines(before.map(Trip::people).orElse(List.of()), person(around)),
-                        TripText::person)
+                        reader(around))
                 .list(
                         "ropes",
                         "form.trip.ropes",
@@ -70,7 +70,15 @@ record TripForm(Go.EditTrip go) implements FormTask {
     }
 
     private static Function<Trip.Person, String> person(Surroundings around) {
-        return person -> TripText.print(person, around.units());
+        return person -> roles(around).shown(TripText.print(person, around.units()));
+    }
+
+    private static Function<String, Trip.Person> reader(Surroundings around) {
+        return line -> TripText.person(roles(around).read(line));
+    }
+
+    private static TypedWords<Trip.Role> roles(Surroundings around) {
+        return TypedWords.listed("trip_role", Trip.Role.class, around);
     }
 
     private static Function<Trip.Rope, String> rope(Surroundings around) {
@@ -107,7 +115,7 @@ record TripForm(Go.EditTrip go) implements FormTask {
                         filled.first().value("people"),
                         filled.text("people"),
                         before.map(Trip::people).orElse(List.of()),
-                        TripText::person),
+                        reader(around)),
                 entries(
                         filled.first().value("ropes"),
                         filled.text("ropes"),

@@ -51,9 +51,14 @@ public record Field(String key, String label, String help, Input input, Function
                 return options.get(chosen);
             }
 
-            /** Whether what is shown begins with that letter, large or small. */
+            /**
+             * Whether that letter, large or small, asks for what is shown: the first of its label, or where a letter moves
+             * on and so cannot be pressed again, the one that is its own.
+             */
             public boolean begins(String letter) {
-                return labels.get(chosen).regionMatches(true, 0, letter, 0, letter.length());
+                return movesOn
+                        ? OwnLetters.of(labels).get(chosen).equalsIgnoreCase(letter)
+                        : labels.get(chosen).regionMatches(true, 0, letter, 0, letter.length());
             }
 
             /** Whether several options begin with the same letter. */

@@ -7,6 +7,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import thalweg.text.Language;
 import thalweg.tui.core.Key;
 
 final class EverySizeTest {
@@ -73,7 +76,7 @@ final class EverySizeTest {
             }),
             Map.entry("rig-form", walk -> {
                 toStation(walk);
-                walk.type("ro").field("Layout");
+                walk.type("ro").field(walk.around().say("rig_form.layout"));
             }),
             Map.entry("sheet", walk -> walk.press(Key.Named.ENTER).type("w")),
             Map.entry("keys", walk -> walk.press(Key.Named.ENTER).type("?"))));
@@ -100,6 +103,12 @@ final class EverySizeTest {
         Sizes.drawEverywhere(PLACES, GLYPHS_MATTER);
     }
 
+    @ParameterizedTest
+    @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
+    void everyScreenDrawsInEveryLanguage(Language language) {
+        Sizes.drawEverywhere(PLACES, language);
+    }
+
     @Test
     void aTerminalThatIsTooSmallIsToldSo() {
         try (Walk walk = Walk.sample(24, 80)) {
@@ -109,8 +118,9 @@ final class EverySizeTest {
         }
     }
 
-    @Test
-    void atTheSmallestSizeTheHelpIsStillOffered() {
-        Sizes.offerHelpAtTheSmallest(PLACES);
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void atTheSmallestSizeTheHelpIsStillOffered(Language language) {
+        Sizes.offerHelpAtTheSmallest(PLACES, language);
     }
 }

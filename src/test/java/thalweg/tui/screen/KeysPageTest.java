@@ -127,7 +127,7 @@ final class KeysPageTest {
 
     /** The screen of a place once everything that it asks for has come. */
     private static Screen loaded(Go place, Walk walk) {
-        RunAsk runner = new RunAsk(walk.session(), LoadPhrases.english(), "1.2.3");
+        RunAsk runner = new RunAsk(walk.session(), "1.2.3");
         Surroundings around = walk.around();
         Screen screen = Screens.of(place);
         Deque<Message> messages = new ArrayDeque<>(List.of(new Message.Opened()));

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import thalweg.testing.GoldenFile;
+import thalweg.text.Language;
 import thalweg.text.Width;
 import thalweg.tui.core.Glyphs;
 
@@ -51,6 +53,16 @@ final class Sizes {
         }
     }
 
+    /** The same in that language. */
+    static void drawEverywhere(Map<String, Consumer<Walk>> places, Language language) {
+        places.forEach((name, way) -> {
+            try (Walk walk = Walk.sample(24, 80, language)) {
+                way.accept(walk);
+                drawAll(walk, name + " in " + language.word());
+            }
+        });
+    }
+
     /** What is on the screen is drawn at every size, as high as the terminal and no line too wide. */
     static void drawAll(Walk walk, String name) {
         for (int rows = 1; rows <= 60; rows += rows < 16 ? 1 : 11) {
@@ -66,12 +78,19 @@ final class Sizes {
 
     /** At the smallest size the foot begins with the way to the help. */
     static void offerHelpAtTheSmallest(Map<String, Consumer<Walk>> places) {
+        offerHelpAtTheSmallest(places, Language.EN);
+    }
+
+    /** The same in that language. */
+    static void offerHelpAtTheSmallest(Map<String, Consumer<Walk>> places, Language language) {
         places.forEach((name, way) -> {
-            try (Walk walk = Walk.sample(12, 40)) {
+            try (Walk walk = Walk.sample(12, 40, language)) {
                 way.accept(walk);
+                String help = Pattern.quote(walk.around().say("foot.help"));
+                String close = Pattern.quote(walk.around().say("foot.close"));
 
                 String foot = walk.screen().lines().reduce("", (one, other) -> other);
-                assertThat(foot).as(name).matches("(\\? help|F1 help|Esc close).*");
+                assertThat(foot).as(name).matches("(\\? " + help + "|F1 " + help + "|Esc " + close + ").*");
             }
         });
     }

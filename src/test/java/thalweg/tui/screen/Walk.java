@@ -17,6 +17,8 @@ import thalweg.service.DraftFolder;
 import thalweg.service.LoadPhrases;
 import thalweg.service.Session;
 import thalweg.settings.Settings;
+import thalweg.text.Language;
+import thalweg.text.Phrases;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
@@ -35,6 +37,8 @@ import thalweg.units.UnitSystem;
 final class Walk implements AutoCloseable {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+    private static final Phrases ENGLISH = LoadPhrases.english();
 
     private static final String KEEPER = "ada";
 
@@ -60,19 +64,20 @@ final class Walk implements AutoCloseable {
             Glyphs glyphs,
             boolean readOnly,
             Optional<DraftFolder> drafts,
-            Runnable afterwards) {
+            Runnable afterwards,
+            Phrases phrases) {
         this.session = session;
         this.keep = new RunKeep(drafts);
         this.afterwards = afterwards;
-        runner = new RunAsk(session, LoadPhrases.english(), "1.2.3");
+        runner = new RunAsk(session, "1.2.3");
         around = new Surroundings(
-                LoadPhrases.english(),
+                phrases,
                 UnitSystem.METRIC,
                 session.today(),
                 glyphs,
                 readOnly,
                 session.keeper(),
-                Settings.standard(LoadPhrases.english()).withKeeper(session.setKeeper()),
+                Settings.standard(phrases).withKeeper(session.setKeeper()),
                 rows,
                 columns);
         shell = Shell.of(Screens::of, new Go.Canyons(), around);
@@ -88,7 +93,7 @@ final class Walk implements AutoCloseable {
     /** Opens the program on an empty database. */
     static Walk empty(int rows, int columns) {
         Walk walk = new Walk(
-                Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
+                Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {}, ENGLISH);
         walk.take(walk.shell.start());
         return walk;
     }
@@ -99,24 +104,30 @@ final class Walk implements AutoCloseable {
     }
 
     static Walk sample(int rows, int columns, Glyphs glyphs) {
-        return sample(Samples.bytes(), rows, columns, glyphs, false);
+        return sample(Samples.bytes(), rows, columns, glyphs, false, ENGLISH);
+    }
+
+    /** The same in that language. */
+    static Walk sample(int rows, int columns, Language language) {
+        return sample(Samples.bytes(), rows, columns, Glyphs.BRAILLE, false, LoadPhrases.of(language));
     }
 
     /** Opens the program on all of the sample data. */
     static Walk allSamples(int rows, int columns) {
-        return sample(Samples.all(), rows, columns, Glyphs.BRAILLE, false);
+        return sample(Samples.all(), rows, columns, Glyphs.BRAILLE, false, ENGLISH);
     }
 
     /** The same as the sample where nothing can be changed. */
     static Walk readOnly(int rows, int columns) {
-        return sample(Samples.bytes(), rows, columns, Glyphs.BRAILLE, true);
+        return sample(Samples.bytes(), rows, columns, Glyphs.BRAILLE, true, ENGLISH);
     }
 
-    private static Walk sample(byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly) {
+    private static Walk sample(
+            byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly, Phrases phrases) {
         Path folder = FilledDatabases.copy(file, CLOCK, KEEPER);
         Session session = Session.writing(FilledDatabases.in(folder), CLOCK, KEEPER);
         Walk walk = new Walk(
-                session, rows, columns, glyphs, readOnly, Optional.empty(), () -> FilledDatabases.delete(folder));
+                session, rows, columns, glyphs, readOnly, Optional.empty(), () -> FilledDatabases.delete(folder), phrases);
         walk.take(walk.shell.start());
         return walk;
     }
@@ -134,7 +145,7 @@ final class Walk implements AutoCloseable {
         Optional<DraftFolder> drafts = readOnly
                 ? Optional.empty()
                 : Optional.of(DraftFolder.of(folder.resolve("drafts"), file, clock, line -> {}));
-        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, readOnly, drafts, () -> {});
+        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, readOnly, drafts, () -> {}, ENGLISH);
         walk.take(walk.shell.start());
         return walk;
     }
@@ -142,7 +153,7 @@ final class Walk implements AutoCloseable {
     /** Opens the program on a database without a canyon, as a file in that folder. */
     static Walk emptyIn(Path folder, int rows, int columns) {
         Session session = Session.creating(FilledDatabases.in(folder), CLOCK, KEEPER);
-        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {});
+        Walk walk = new Walk(session, rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {}, ENGLISH);
         walk.take(walk.shell.start());
         return walk;
     }
@@ -276,7 +287,7 @@ final class Walk implements AutoCloseable {
 
     /** Goes down in a form to the field of that label, cut short or not, whether it is marked as a start or not. */
     Walk field(String label) {
-        String marked = label + " (start)";
+        String marked = around.say("rig_form.start", label);
         for (int i = 0; i < 60; i++) {
             Matcher focused = FOCUSED.matcher(screen());
             String shown = focused.find() ? focused.group(1) : "";
