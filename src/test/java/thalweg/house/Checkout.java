@@ -65,7 +65,7 @@ final class Checkout {
         Files.writeString(home.resolve("src/main/java/Main.java"), "class Main {}");
         Files.writeString(home.resolve("pom.xml"), "<project/>");
         Files.createDirectories(home.resolve("scripts"));
-        for (String script : List.of("thalweg", "test", "bench")) {
+        for (String script : List.of("thalweg", "test", "bench", "make-large-db")) {
             Files.copy(
                     Path.of("scripts", script),
                     home.resolve("scripts").resolve(script),
