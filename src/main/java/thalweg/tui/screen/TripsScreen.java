@@ -112,7 +112,7 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
             text.add(Paragraph.gap());
         }
         text.add(Paragraph.of(around.say("plan.more"), Style.FAINT));
-        text.add(Paragraph.of(around.say("caution.aid"), Style.CAUTION));
+        text.add(Paragraph.of(around.caution("caution.aid"), Style.CAUTION));
         return text;
     }
 
@@ -214,7 +214,7 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         String state = overdue ? around.say("trips.overdue") : Looks.word(around, "trip_state", trip.state());
         Style stateStyle = style == Style.SELECTED ? style : overdue ? Style.MIND : style;
         String name = trip.name().isEmpty() ? around.say("trip.unnamed") : trip.name();
-        String what = go.canyon().isPresent() ? name : AboutLocal.name(shown.canyon(), around) + ": " + name;
+        String what = go.canyon().isPresent() ? name : around.labelled(AboutLocal.name(shown.canyon(), around), name);
         String people = trip.people().isEmpty()
                 ? ""
                 : around.phrases().count("trips.count", trip.people().size());
