@@ -15,8 +15,11 @@ import thalweg.cli.ExitCodes;
 import thalweg.cli.Surrounds;
 import thalweg.fault.AppException;
 import thalweg.service.Folders;
+import thalweg.service.LoadPhrases;
+import thalweg.service.ReadSettings;
 import thalweg.service.Session;
 import thalweg.text.Language;
+import thalweg.text.Phrases;
 import thalweg.tui.runtime.Log;
 
 /** Starts the program: the screen, or a command. */
@@ -47,7 +50,7 @@ public final class Main {
         try {
             code = run(List.of(arguments), environment, clock, out, err);
         } catch (AppException e) {
-            err.println(e.sentence());
+            err.println(phrases(environment).say(e.saying()));
             code = ExitCodes.of(e);
         } catch (RuntimeException | Error e) {
             err.println("Thalweg ended because of a mistake in the program; " + logged(environment, clock, e));
@@ -92,6 +95,17 @@ public final class Main {
                         () -> isTerminal(INPUT),
                         Language.asked(environment),
                         Version.NUMBER));
+    }
+
+    /** In the language of the person's settings; where they cannot be read, in that of the environment. */
+    private static Phrases phrases(Map<String, String> environment) {
+        Language asked = Language.asked(environment);
+        try {
+            return LoadPhrases.of(
+                    ReadSettings.language(Optional.empty(), Optional.empty(), Folders.of(environment), asked));
+        } catch (AppException unusable) {
+            return LoadPhrases.of(asked);
+        }
     }
 
     private static String logged(Map<String, String> environment, Clock clock, Throwable mistake) {

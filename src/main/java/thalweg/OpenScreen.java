@@ -85,7 +85,7 @@ final class OpenScreen {
                     arguments.theme().or(settings::theme).map(told::themed).orElse(told);
             TerminalOptions options = arguments.mouse() ? coloured : coloured.withoutMouse();
             RunKeep keep = new RunKeep(drafts(session, log));
-            Loop loop = new Loop(LanternaTerminal.open(options), runner, keep, log);
+            Loop loop = new Loop(LanternaTerminal.open(options), runner, keep, log, phrases::say);
             int code = loop.run(shell);
             return new Left(code, loop.leaving());
         }

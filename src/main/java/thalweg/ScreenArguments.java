@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.settings.Theme;
 import thalweg.text.Language;
 import thalweg.units.UnitSystem;
@@ -64,7 +65,7 @@ record ScreenArguments(
             read = next.get();
         }
         if (read.db.isPresent() && read.demo) {
-            throw new InputException("--db and --demo name two databases; choose one of them.");
+            throw new InputException(Sentence.of("--db and --demo name two databases; choose one of them."));
         }
         return Optional.of(read);
     }
@@ -117,14 +118,14 @@ record ScreenArguments(
 
     private static String value(String option, Deque<String> left) {
         if (left.isEmpty()) {
-            throw new InputException(option + " needs a value after it; see thalweg --help.");
+            throw new InputException(Sentence.of("{0} needs a value after it; see thalweg --help.", option));
         }
         return left.removeFirst();
     }
 
     private ScreenArguments database(String file) {
         if (file.isBlank()) {
-            throw new InputException("--db needs the name of a file after it; see thalweg --help.");
+            throw new InputException(Sentence.of("--db needs the name of a file after it; see thalweg --help."));
         }
         return new ScreenArguments(
                 Optional.of(Path.of(file)), demo, anew, readOnly, ascii, mouse, units, settings, theme, language);
@@ -138,15 +139,15 @@ record ScreenArguments(
     private ScreenArguments theme(String word) {
         Theme named = Theme.of(word)
                 .orElseThrow(() -> new InputException(
-                        "\"" + word + "\" is no theme; --theme takes one of " + Theme.words() + "."));
+                        Sentence.of("\"{0}\" is no theme; --theme takes one of {1}.", word, Theme.words())));
         return new ScreenArguments(
                 db, demo, anew, readOnly, ascii, mouse, units, settings, Optional.of(named), language);
     }
 
     private ScreenArguments language(String word) {
         Language named = Language.of(word)
-                .orElseThrow(() -> new InputException("\"" + word
-                        + "\" is no language known here; --language takes one of " + Language.words() + "."));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "\"{0}\" is no language known here; --language takes one of {1}.", word, Language.words())));
         return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, units, settings, theme, Optional.of(named));
     }
 
@@ -155,7 +156,8 @@ record ScreenArguments(
             case "metric" -> UnitSystem.METRIC;
             case "imperial" -> UnitSystem.IMPERIAL;
             default ->
-                throw new InputException("\"" + word + "\" are no units known here; --units takes metric or imperial.");
+                throw new InputException(
+                        Sentence.of("\"{0}\" are no units known here; --units takes metric or imperial.", word));
         };
         return new ScreenArguments(db, demo, anew, readOnly, ascii, mouse, system, settings, theme, language);
     }

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.FieldWriter;
 import thalweg.json.Json;
@@ -41,7 +42,9 @@ public final class AnalysisBody {
         String result = rigText(in, "result");
         Optional<InventoryFingerprint> inventory = in.object("inventory").flatMap(inner -> fingerprint(in, inner));
         if (!in.has("inventory")) {
-            in.refuse("inventory", "is missing; without it nobody can tell whether the analysis is still true.");
+            in.refuse(
+                    "inventory",
+                    Sentence.of("is missing; without it nobody can tell whether the analysis is still true."));
         }
         return in.sound() && inventory.isPresent()
                 ? Optional.of(new RigAnalysis(station, on, by, program, input, result, inventory.get()))
@@ -52,7 +55,7 @@ public final class AnalysisBody {
     private static String rigText(FieldReader in, String key) {
         String text = in.exact(key, Limits.RIG_TEXT);
         if (text.length() > Limits.RIG_TEXT) {
-            in.refuse(key, "is longer than " + Limits.RIG_TEXT + " UTF-16 units.");
+            in.refuse(key, Sentence.of("is longer than {0} UTF-16 units.", Limits.RIG_TEXT));
         }
         return text;
     }
@@ -63,7 +66,7 @@ public final class AnalysisBody {
             Optional<Uid> part = Uid.parse(key);
             String hash = in.textOrEmpty(key, 16);
             if (part.isEmpty() || !SHORT_HASH.matcher(hash).matches()) {
-                outer.refuse("inventory", "should hold a short hash by part; \"" + key + "\" is none.");
+                outer.refuse("inventory", Sentence.of("should hold a short hash by part; \"{0}\" is none.", key));
                 return Optional.empty();
             }
             hashes.put(part.get(), hash);

@@ -76,7 +76,7 @@ public final class CanyonBody {
             try {
                 return Optional.of(parse.apply(text));
             } catch (InputException e) {
-                in.refuse(key, e.sentence());
+                in.refuse(key, e.saying());
                 return Optional.empty();
             }
         });

@@ -3,6 +3,7 @@ package thalweg.body;
 import java.util.Optional;
 import java.util.function.Function;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
 import thalweg.json.Json;
@@ -70,7 +71,7 @@ public final class Entered {
      */
     public static String reason(String reason) {
         if (reason.isBlank()) {
-            throw new InputException("A word of reason is needed; it is kept with what was changed.");
+            throw new InputException(Sentence.of("A word of reason is needed; it is kept with what was changed."));
         }
         return read(Json.fields().put(WithdrawalBody.REASON, reason).done(), WithdrawalBody::read);
     }
@@ -120,7 +121,7 @@ public final class Entered {
     private static <T> T read(Json.Fields body, Function<FieldReader, Optional<T>> reader) {
         Findings findings = new Findings();
         return reader.apply(FieldReader.of(body, findings))
-                .orElseThrow(() -> new InputException(
-                        "This cannot be kept: " + findings.all().get(0).print()));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "This cannot be kept: {0}", findings.all().get(0).saying())));
     }
 }

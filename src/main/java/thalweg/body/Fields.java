@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.OrderKey;
@@ -56,7 +57,9 @@ final class Fields {
             try {
                 return Optional.of(PartialDate.parse(text));
             } catch (InputException e) {
-                in.refuse(key, "is \"" + text + "\"; a date is a day, month or year: 2019-06-14, 2019-06 or 2019.");
+                in.refuse(
+                        key,
+                        Sentence.of("is \"{0}\"; a date is a day, month or year: 2019-06-14, 2019-06 or 2019.", text));
                 return Optional.empty();
             }
         });
@@ -64,7 +67,7 @@ final class Fields {
 
     static PartialDate requiredDate(FieldReader in, String key) {
         if (!in.has(key)) {
-            in.refuse(key, "is missing; it should be a day, month or year: 2019-06-14, 2019-06 or 2019.");
+            in.refuse(key, Sentence.of("is missing; it should be a day, month or year: 2019-06-14, 2019-06 or 2019."));
         }
         return date(in, key).orElse(new PartialDate(2000, 0, 0));
     }
@@ -73,7 +76,7 @@ final class Fields {
         Optional<String> text = in.optionalText(key, 36);
         Optional<Uid> uid = text.flatMap(Uid::parse);
         if (text.isPresent() && uid.isEmpty()) {
-            in.refuse(key, "is no id; it should be 32 hexadecimal digits in five groups.");
+            in.refuse(key, Sentence.of("is no id; it should be 32 hexadecimal digits in five groups."));
         }
         return uid;
     }
@@ -82,7 +85,7 @@ final class Fields {
     static String order(FieldReader in, String standIn) {
         Optional<String> order = in.optionalText(ORDER, 64);
         if (order.filter(key -> !OrderKey.isKey(key)).isPresent()) {
-            in.refuse(ORDER, "is no place in line; leave it out and the order of the list counts.");
+            in.refuse(ORDER, Sentence.of("is no place in line; leave it out and the order of the list counts."));
             return standIn;
         }
         return order.orElse(standIn);

@@ -2,6 +2,7 @@ package thalweg.body;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
@@ -58,11 +59,12 @@ public final class InspectionBody {
             in.refuse(
                     "found",
                     seen
-                            ? "cannot stand beside not_seen: a part that was not seen has no condition."
-                            : "is missing; give a condition, or not_seen where the part was looked for in vain.");
+                            ? Sentence.of("cannot stand beside not_seen: a part that was not seen has no condition.")
+                            : Sentence.of(
+                                    "is missing; give a condition, or not_seen where the part was looked for in vain."));
         }
         if (in.sound() && notSeen && !work.isEmpty()) {
-            in.refuse("work", "cannot stand beside not_seen: a part that was worked on was seen.");
+            in.refuse("work", Sentence.of("cannot stand beside not_seen: a part that was worked on was seen."));
         }
         return in.sound()
                 ? Optional.of(new Inspection(part, on, by, found, left, water, work, note, round, photos))

@@ -1,6 +1,7 @@
 package thalweg.body;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
@@ -25,7 +26,7 @@ public final class NoteBody {
         String by = in.textOrEmpty("by", Limits.NAME);
         var prose = Fields.prose(in, NoteText.class);
         if (in.sound() && prose.texts().isEmpty()) {
-            in.refuse("technique", "and every other heading is missing; a rigging note says something.");
+            in.refuse("technique", Sentence.of("and every other heading is missing; a rigging note says something."));
         }
         return in.sound() ? Optional.of(new RiggingNote(station, on, by, prose)) : Optional.empty();
     }

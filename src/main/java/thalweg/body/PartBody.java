@@ -1,6 +1,7 @@
 package thalweg.body;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
@@ -83,7 +84,9 @@ public final class PartBody {
             return Optional.of(new PartPlace(right.get(), up.get(), out.get()));
         }
         if (in.sound()) {
-            outer.refuse("place", "should have right_cm, up_cm and out_cm, measured from the anchor's first point.");
+            outer.refuse(
+                    "place",
+                    Sentence.of("should have right_cm, up_cm and out_cm, measured from the anchor's first point."));
         }
         return Optional.empty();
     }

@@ -3,6 +3,7 @@ package thalweg.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Hash;
@@ -35,7 +36,7 @@ final class PhotoBody {
         List<Photo> photos = new ArrayList<>();
         List<FieldReader> inner = in.objects(KEY);
         if (inner.size() > Limits.LIST) {
-            in.refuse(KEY, "are " + inner.size() + "; at most " + Limits.LIST + " go with one inspection.");
+            in.refuse(KEY, Sentence.of("are {0}; at most {1} go with one inspection.", inner.size(), Limits.LIST));
             return List.of();
         }
         inner.forEach(one -> photo(one).ifPresent(photos::add));
@@ -48,10 +49,10 @@ final class PhotoBody {
         String caption = in.textOrEmpty("caption", Limits.LINE);
         in.refuseUnasked();
         if (in.sound() && hash.isEmpty()) {
-            in.refuse("sha256", "is no SHA-256; it should be 64 hexadecimal digits.");
+            in.refuse("sha256", Sentence.of("is no SHA-256; it should be 64 hexadecimal digits."));
         }
         if (in.sound() && file.contains("/")) {
-            in.refuse("file", "is \"" + file + "\"; it should be the name of the file without folders.");
+            in.refuse("file", Sentence.of("is \"{0}\"; it should be the name of the file without folders.", file));
         }
         return in.sound() ? Optional.of(new Photo(file, hash.orElseThrow(), caption)) : Optional.empty();
     }

@@ -2,6 +2,7 @@ package thalweg.body;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.place.Position;
@@ -37,13 +38,13 @@ final class PositionBody {
         Optional<Integer> accuracy = Fields.whole(in, "accuracy_m", 1, 100_000);
         in.refuseUnasked();
         if (datum.filter(name -> !name.equals(DATUM)).isPresent()) {
-            in.refuse("datum", "is \"" + datum.get() + "\"; only " + DATUM + " is known.");
+            in.refuse("datum", Sentence.of("is \"{0}\"; only {1} is known.", datum.get(), DATUM));
         }
         if (in.sound() && lat.isPresent() && lon.isPresent()) {
             return Optional.of(new Position(lat.getAsLong(), lon.getAsLong(), accuracy));
         }
         if (in.sound()) {
-            outer.refuse(KEY, "should have lat_e7 and lon_e7, in ten-millionths of a degree.");
+            outer.refuse(KEY, Sentence.of("should have lat_e7 and lon_e7, in ten-millionths of a degree."));
         }
         return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package thalweg.body;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
@@ -26,7 +27,7 @@ public final class PrivateNoteBody {
     public static Optional<PrivateNote> read(Uid uid, Uid about, FieldReader in) {
         String text = in.linesOrEmpty("text", Limits.PROSE);
         if (in.sound() && text.isBlank()) {
-            in.refuse("text", "is missing; a private note says something.");
+            in.refuse("text", Sentence.of("is missing; a private note says something."));
         }
         return in.sound() ? Optional.of(new PrivateNote(uid, about, text)) : Optional.empty();
     }

@@ -1,6 +1,7 @@
 package thalweg.body;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Hash;
@@ -33,10 +34,10 @@ public final class SheetGivenBody {
         String file = in.text("file", Limits.FILE);
         Optional<Hash> records = Hash.parse(in.text("records", 64));
         if (in.sound() && number.isEmpty()) {
-            in.refuse("number", "is missing; it should be the number of the sheet.");
+            in.refuse("number", Sentence.of("is missing; it should be the number of the sheet."));
         }
         if (in.sound() && records.isEmpty()) {
-            in.refuse("records", "is no SHA-256; it should be 64 hexadecimal digits.");
+            in.refuse("records", Sentence.of("is no SHA-256; it should be 64 hexadecimal digits."));
         }
         return in.sound()
                 ? Optional.of(new SheetGiven(canyon, on, to, number.getAsLong(), file, records.orElseThrow()))

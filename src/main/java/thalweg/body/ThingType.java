@@ -3,6 +3,7 @@ package thalweg.body;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 
 /** The kinds of things that change by revisions. Parents come before their children. */
 public enum ThingType {
@@ -36,8 +37,8 @@ public enum ThingType {
     }
 
     /** As a person reads it. */
-    public String inWords() {
-        return this == OBSTACLE ? "place" : word().replace('_', ' ');
+    public Sentence inWords() {
+        return Sentence.word(this == OBSTACLE ? "place" : word().replace('_', ' '));
     }
 
     /** The type written with that word, if this version knows it. */

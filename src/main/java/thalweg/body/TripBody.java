@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
@@ -77,7 +78,7 @@ public final class TripBody {
     private static <T> List<T> list(FieldReader in, String key, Function<FieldReader, Optional<T>> reader) {
         List<FieldReader> inner = in.objects(key);
         if (inner.size() > Limits.LIST) {
-            in.refuse(key, "are " + inner.size() + "; at most " + Limits.LIST + " go with one trip.");
+            in.refuse(key, Sentence.of("are {0}; at most {1} go with one trip.", inner.size(), Limits.LIST));
             return List.of();
         }
         List<T> values = new ArrayList<>();
@@ -103,7 +104,7 @@ public final class TripBody {
         String kind = in.textOrEmpty("kind", Limits.NAME);
         in.refuseUnasked();
         if (in.sound() && length.isEmpty()) {
-            in.refuse("length_cm", "is missing; it should be the length of the rope in centimetres.");
+            in.refuse("length_cm", Sentence.of("is missing; it should be the length of the rope in centimetres."));
         }
         return in.sound() ? Optional.of(new Trip.Rope(length.orElseThrow(), kind)) : Optional.empty();
     }

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import thalweg.fault.Sentence;
 import thalweg.service.Remarks;
 import thalweg.text.Phrases;
 
@@ -55,7 +56,17 @@ abstract class Action implements Callable<Integer> {
 
     /** Tells a person what contradicts itself since something was saved. */
     final void remark(Remarks remarks) {
-        remarks.since().forEach(one -> tell("Remark: " + one));
+        remarks.since().forEach(one -> tell(Sentence.of("Remark: {0}", one)));
+    }
+
+    /** Prints a sentence as a result. */
+    final void print(Sentence sentence) {
+        print(phrases().say(sentence));
+    }
+
+    /** Tells a person a sentence beside the result. */
+    final void tell(Sentence sentence) {
+        tell(phrases().say(sentence));
     }
 
     /** Tells a person something beside the result. */

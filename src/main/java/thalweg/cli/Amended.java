@@ -2,6 +2,7 @@ package thalweg.cli;
 
 import thalweg.amend.ChangeView;
 import thalweg.amend.ChangeWords;
+import thalweg.fault.Sentence;
 import thalweg.service.ListChanges;
 import thalweg.service.Session;
 import thalweg.text.Phrases;
@@ -17,15 +18,16 @@ final class Amended {
     }
 
     /** "Done: withdrew ... (change 12; `undo` takes it back)." */
-    String latest(Session session) {
+    Sentence latest(Session session) {
         ChangeView change = new ListChanges(session).latest(1).get(0);
-        return "Done: " + words.line(change) + " (change " + change.key() + "; `undo` takes it back).";
+        return Sentence.of("Done: {0} (change {1}; `undo` takes it back).", words.line(change), change.key());
     }
 
     /** "Taken back: withdrew ... in Probe (change 12)." */
-    String turned(String did, ChangeView change) {
-        return did + ": " + words.line(change)
-                + (change.canyonName().isEmpty() ? "" : " in " + change.canyonName()) + " (change " + change.key()
-                + ").";
+    Sentence turned(Sentence did, ChangeView change) {
+        return change.canyonName().isEmpty()
+                ? Sentence.of("{0}: {1} (change {2}).", did, words.line(change), change.key())
+                : Sentence.of(
+                        "{0}: {1} in {2} (change {3}).", did, words.line(change), change.canyonName(), change.key());
     }
 }

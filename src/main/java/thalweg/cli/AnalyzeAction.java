@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.RigStanding;
 import thalweg.rig.Analyze;
 import thalweg.rig.RigInput;
@@ -99,7 +100,8 @@ final class AnalyzeAction extends Action {
     @Override
     public Integer call() {
         if (attach != (station != null)) {
-            throw new InputException("--station and --attach go together: one says where, the other that it is kept.");
+            throw new InputException(
+                    Sentence.of("--station and --attach go together: one says where, the other that it is kept."));
         }
         cascade.check();
         priority();
@@ -107,14 +109,14 @@ final class AnalyzeAction extends Action {
         otherLoad = Optional.ofNullable(load).map(this::loadOf);
         if (why && (json || jsonl)) {
             throw new InputException(
-                    "--why is for reading and does not go with --json or --jsonl; leave one of them out.");
+                    Sentence.of("--why is for reading and does not go with --json or --jsonl; leave one of them out."));
         }
         if (jsonl) {
             return lines();
         }
         if (json && files.size() > 1) {
             throw new InputException(
-                    "--json prints one object, for one file; put the rigs on a line each for --jsonl.");
+                    Sentence.of("--json prints one object, for one file; put the rigs on a line each for --jsonl."));
         }
         if (station != null) {
             List<RigInput> inputs = keep(station, files.stream().map(this::read).toList());
@@ -152,7 +154,7 @@ final class AnalyzeAction extends Action {
             } catch (InputException e) {
                 print(phrases().say("rig.not_computed"));
                 surrounds().out().flush();
-                tell(e.sentence());
+                tell(e.saying());
                 code = ExitCodes.WRONG_INPUT;
             }
         }
@@ -185,8 +187,8 @@ final class AnalyzeAction extends Action {
 
     private int lines() {
         if (json || attach || cascade.asked() || compare) {
-            throw new InputException(
-                    "--jsonl does not go with --json, --attach, --cascade or --compare;" + " leave one of them out.");
+            throw new InputException(Sentence.of(
+                    "--jsonl does not go with --json, --attach, --cascade or --compare; leave one of them out."));
         }
         AnalyzeLines work = new AnalyzeLines(this::send, this::adjusted);
         int code = ExitCodes.DONE;
@@ -194,7 +196,7 @@ final class AnalyzeAction extends Action {
             try {
                 answerLines(work, file);
             } catch (InputException e) {
-                tell(e.sentence());
+                tell(e.saying());
                 code = ExitCodes.WRONG_INPUT;
             }
         }
@@ -202,8 +204,9 @@ final class AnalyzeAction extends Action {
             return code;
         }
         if (work.heard()) {
-            tell("Lines refused: " + work.refused() + " of " + work.lines()
-                    + "; with --jsonl every line is a whole rig by itself.");
+            tell(Sentence.of(
+                    "Lines refused: {0} of {1}; with --jsonl every line is a whole rig by itself.",
+                    work.refused(), work.lines()));
         }
         return Math.max(code, ExitCodes.NO);
     }
@@ -231,13 +234,13 @@ final class AnalyzeAction extends Action {
             return RigPriority.UNSTATED;
         }
         if (!compare) {
-            throw new InputException("--matters belongs to --compare; add it, or leave it out.");
+            throw new InputException(Sentence.of("--matters belongs to --compare; add it, or leave it out."));
         }
         return Arrays.stream(RigPriority.values())
                 .filter(one -> one != RigPriority.UNSTATED && one.word().equals(matters))
                 .findFirst()
                 .orElseThrow(() -> new InputException(
-                        "--matters is \"" + matters + "\"; it must be equal-shares or little-extension."));
+                        Sentence.of("--matters is \"{0}\"; it must be equal-shares or little-extension.", matters)));
     }
 
     private RigInput read(Path file) {
@@ -261,7 +264,7 @@ final class AnalyzeAction extends Action {
     }
 
     private static InputException unreadable(IOException failure) {
-        return new InputException("Standard input cannot be read; name a file instead.", failure);
+        return new InputException(Sentence.of("Standard input cannot be read; name a file instead."), failure);
     }
 
     private static boolean isStandardInput(Path file) {
@@ -282,10 +285,14 @@ final class AnalyzeAction extends Action {
             for (RigInput input : inputs) {
                 AnalyzeRig.attach(session, place.station(), input, surrounds().version());
                 PointRemarks.of(input, place.station(), phrases(), shared().units())
-                        .forEach(remark -> tell((remark.grave() ? "Beware: " : "Note: ") + remark.text() + "."));
+                        .forEach(remark -> tell(
+                                remark.grave()
+                                        ? Sentence.of("Beware: {0}.", remark.text())
+                                        : Sentence.of("Note: {0}.", remark.text())));
             }
-            tell("Attached to " + place.canyon().canyon().name() + "/"
-                    + place.station().station().name() + ".");
+            tell(Sentence.of(
+                    "Attached to {0}/{1}.",
+                    place.canyon().canyon().name(), place.station().station().name()));
             return inputs;
         }
     }

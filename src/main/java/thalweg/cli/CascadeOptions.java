@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.CascadeWatch;
 import thalweg.rig.RigInput;
@@ -39,11 +40,12 @@ final class CascadeOptions {
     /** Refuses what cannot be done, before anything is. */
     void check() {
         if (!cascade && (trials != null || seed != null)) {
-            throw new InputException("--trials and --seed belong to --cascade; add it, or leave them out.");
+            throw new InputException(
+                    Sentence.of("--trials and --seed belong to --cascade; add it, or leave them out."));
         }
         if (trials != null && (trials < 1 || trials > CascadeOdds.MOST_TRIALS)) {
-            throw new InputException(
-                    "--trials is " + trials + "; it must be at least 1 and at most " + CascadeOdds.MOST_TRIALS + ".");
+            throw new InputException(Sentence.of(
+                    "--trials is {0}; it must be at least 1 and at most {1}.", trials, CascadeOdds.MOST_TRIALS));
         }
     }
 

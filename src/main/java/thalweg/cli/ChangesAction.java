@@ -12,6 +12,7 @@ import thalweg.amend.ChangeWords;
 import thalweg.amend.Deed;
 import thalweg.amend.Moment;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.service.FindRecord;
@@ -56,10 +57,11 @@ final class ChangesAction extends Action {
     @Override
     public Integer call() {
         if (most < 1 || most > MOST) {
-            throw new InputException("--most is a number from 1 to " + MOST + ".");
+            throw new InputException(Sentence.of("--most is a number from 1 to {0}.", MOST));
         }
         if (number != null && canyon != null) {
-            throw new InputException("A change has its number in the whole database; leave the canyon out.");
+            throw new InputException(
+                    Sentence.of("A change has its number in the whole database; leave the canyon out."));
         }
         try (Session session = shared().reading()) {
             ListChanges list = new ListChanges(session);
@@ -78,7 +80,7 @@ final class ChangesAction extends Action {
                         .<Json>map(change -> json(change, words))
                         .toList())));
             } else if (changes.isEmpty()) {
-                tell("Nothing was changed yet.");
+                tell(Sentence.of("Nothing was changed yet."));
             } else {
                 print(table(changes, words));
             }

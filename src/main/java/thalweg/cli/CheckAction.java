@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import thalweg.fault.Sentence;
 import thalweg.service.CheckDatabase;
 import thalweg.service.Session;
 
@@ -26,9 +27,9 @@ final class CheckAction extends Action {
 
     @Override
     public Integer call() {
-        List<String> findings;
+        List<Sentence> findings;
         Path file;
-        List<String> contradictions = List.of();
+        List<Sentence> contradictions = List.of();
         try (Session session = rebuild ? shared().writing() : shared().reading()) {
             CheckDatabase check = new CheckDatabase(session);
             if (rebuild) {
@@ -41,17 +42,17 @@ final class CheckAction extends Action {
             }
         }
         if (!findings.isEmpty()) {
-            print("The database " + file + " is not as it should be:");
-            findings.forEach(line -> print("  " + line));
+            print(Sentence.of("The database {0} is not as it should be:", file));
+            findings.forEach(line -> print("  " + phrases().say(line)));
             return ExitCodes.NO;
         }
-        print("The file is whole, and every table follows from the ledger.");
+        print(Sentence.of("The file is whole, and every table follows from the ledger."));
         if (!contradictions.isEmpty()) {
-            print("In the records, these cannot all be true:");
-            contradictions.forEach(line -> print("  " + line));
+            print(Sentence.of("In the records, these cannot all be true:"));
+            contradictions.forEach(line -> print("  " + phrases().say(line)));
             return ExitCodes.NO;
         }
-        print("No record contradicts another.");
+        print(Sentence.of("No record contradicts another."));
         return ExitCodes.DONE;
     }
 }

@@ -8,7 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import thalweg.fault.AppException;
+import thalweg.fault.Sentence;
 import thalweg.fault.ThereAlreadyException;
+import thalweg.service.LoadPhrases;
+import thalweg.text.Phrases;
 
 /** Runs the command that the arguments name. */
 public final class Cli {
@@ -91,16 +94,16 @@ public final class Cli {
         line.setOut(new PrintWriter(surrounds.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surrounds.err(), true, StandardCharsets.UTF_8));
         line.setParameterExceptionHandler((wrong, given) -> {
-            surrounds.err().println(WrongUse.sentence(wrong));
+            surrounds.err().println(said(wrong.getCommandLine(), surrounds, WrongUse.sentence(wrong)));
             return ExitCodes.WRONG_INPUT;
         });
         line.setExecutionExceptionHandler((failure, command, parsed) -> {
             if (failure instanceof ThereAlreadyException there) {
-                surrounds.err().println(there.sentence("--overwrite"));
+                surrounds.err().println(said(command, surrounds, there.saying("--overwrite")));
                 return ExitCodes.of(there);
             }
             if (failure instanceof AppException answer) {
-                surrounds.err().println(answer.sentence());
+                surrounds.err().println(said(command, surrounds, answer.saying()));
                 return ExitCodes.of(answer);
             }
             throw failure;
@@ -112,5 +115,18 @@ public final class Cli {
         int code = line.execute(arguments.toArray(new String[0]));
         surrounds.out().flush();
         return code;
+    }
+
+    /** In the language of the command; where the settings that state it are what is wrong, in that of the environment. */
+    private static String said(CommandLine command, Surrounds surrounds, Sentence saying) {
+        Phrases phrases;
+        try {
+            phrases = command.getCommand() instanceof Action action
+                    ? action.phrases()
+                    : LoadPhrases.of(surrounds.language());
+        } catch (AppException unusable) {
+            phrases = LoadPhrases.of(surrounds.language());
+        }
+        return phrases.say(saying);
     }
 }

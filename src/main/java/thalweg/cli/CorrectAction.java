@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Entry;
@@ -80,7 +81,8 @@ final class CorrectAction extends Action {
                 refuse(texts.isEmpty() ? ofInspections() : Optional.of("--text"), "a round");
                 entries.correct(wrong, corrected(round), why);
             } else {
-                throw new InputException("A rig analysis is never corrected; withdraw it and attach another.");
+                throw new InputException(
+                        Sentence.of("A rig analysis is never corrected; withdraw it and attach another."));
             }
             tell(new Amended(phrases(), shared().units()).latest(session));
             remark(remarks);
@@ -103,8 +105,9 @@ final class CorrectAction extends Action {
 
     private static void refuse(Optional<String> option, String type) {
         option.ifPresent(name -> {
-            throw new InputException("This entry is " + type + ", about which " + name
-                    + " says nothing; leave it out, or check the id.");
+            throw new InputException(Sentence.of(
+                    "This entry is {0}, about which {1} says nothing; leave it out, or check the id.",
+                    Sentence.word(type), Sentence.word(name)));
         });
     }
 
@@ -115,7 +118,8 @@ final class CorrectAction extends Action {
         Optional<Condition> asLeft = options.left().orElse(notSeen ? Optional.empty() : wrong.left());
         List<Work> work = options.work().orElse(notSeen ? List.of() : wrong.work());
         if ((asFound.isEmpty() && asLeft.isEmpty() && !work.isEmpty()) || (notSeen && asLeft.isPresent())) {
-            throw new InputException("A part that was not seen has no condition as left and no work done on it.");
+            throw new InputException(
+                    Sentence.of("A part that was not seen has no condition as left and no work done on it."));
         }
         Optional<Uid> round = options.round(found.canyon())
                 .map(chosen -> chosen.map(Entry::uid))
@@ -142,12 +146,13 @@ final class CorrectAction extends Action {
             NoteText heading = VisitOptions.oneOf(
                     VisitOptions.plain(text.getKey()),
                     NoteText.class,
-                    "The heading \"" + text.getKey() + "\" is not known; it is one of "
-                            + VisitOptions.known(NoteText.class) + ".");
+                    Sentence.of(
+                            "The heading \"{0}\" is not known; it is one of {1}.",
+                            text.getKey(), VisitOptions.known(NoteText.class)));
             prose = prose.with(heading, text.getValue());
         }
         if (prose.texts().isEmpty()) {
-            throw new InputException("The note would say nothing any more; `withdraw` it instead.");
+            throw new InputException(Sentence.of("The note would say nothing any more; `withdraw` it instead."));
         }
         return new RiggingNote(
                 wrong.station(),

@@ -15,6 +15,7 @@ import thalweg.due.DuePart;
 import thalweg.due.DueWords;
 import thalweg.due.FoundDue;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.logbook.ConditionWords;
@@ -71,10 +72,10 @@ final class DueAction extends Action {
     @Override
     public Integer call() {
         if (json && csv) {
-            throw new InputException("--json and --csv are two formats; choose one of them.");
+            throw new InputException(Sentence.of("--json and --csv are two formats; choose one of them."));
         }
         if (within < 0 || within > MOST_DAYS) {
-            throw new InputException("--within is " + within + "; it must be 0 to " + MOST_DAYS + " days.");
+            throw new InputException(Sentence.of("--within is {0}; it must be 0 to {1} days.", within, MOST_DAYS));
         }
         PartFinding finding = new PartFinding(String.join(" ", words), Optional.empty(), "", "", "", "", "");
         FoundDue found;

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Entry;
@@ -60,8 +61,9 @@ final class EntryOptions {
         return Optional.of(VisitOptions.oneOf(
                 plain,
                 Condition.class,
-                "The condition \"" + word
-                        + "\" is not known; it is one of sound, worn, doubtful, unsafe, gone, or not-seen."));
+                Sentence.of(
+                        "The condition \"{0}\" is not known; it is one of {1}, or not-seen.",
+                        word, VisitOptions.known(Condition.class))));
     }
 
     /** The condition as left; the inner value is empty where that is as found. */
@@ -74,8 +76,9 @@ final class EntryOptions {
         return Optional.of(Optional.of(VisitOptions.oneOf(
                 VisitOptions.plain(left),
                 Condition.class,
-                "The condition as left \"" + left + "\" is not known; it is one of "
-                        + VisitOptions.known(Condition.class) + ", or as-found.")));
+                Sentence.of(
+                        "The condition as left \"{0}\" is not known; it is one of {1}, or as-found.",
+                        left, VisitOptions.known(Condition.class)))));
     }
 
     /** The work done; an empty list where it is said that there was none. */
@@ -87,8 +90,9 @@ final class EntryOptions {
                                 .map(word -> VisitOptions.oneOf(
                                         VisitOptions.plain(word),
                                         Work.class,
-                                        "The work \"" + word + "\" is not known; it is one of "
-                                                + VisitOptions.known(Work.class) + ", or none."))
+                                        Sentence.of(
+                                                "The work \"{0}\" is not known; it is one of {1}, or none.",
+                                                word, VisitOptions.known(Work.class))))
                                 .toList());
     }
 
@@ -112,10 +116,13 @@ final class EntryOptions {
                 .findFirst()
                 .orElseThrow(() -> new InputException(
                         rounds.isEmpty()
-                                ? "There is no round in " + canyon.canyon().name() + "; `round CANYON` enters one."
-                                : "There is no round \"" + name + "\" in "
-                                        + canyon.canyon().name()
-                                        + "; `show --ids CANYON` lists its rounds, and latest is the newest."));
+                                ? Sentence.of(
+                                        "There is no round in {0}; `round CANYON` enters one.",
+                                        canyon.canyon().name())
+                                : Sentence.of(
+                                        "There is no round \"{0}\" in {1}; `show --ids CANYON` lists its rounds, and"
+                                                + " latest is the newest.",
+                                        name, canyon.canyon().name())));
     }
 
     /** The photos, each read for its hash. */

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Finding;
 import thalweg.logbook.FoundCanyons;
@@ -59,7 +60,7 @@ final class ExportAction extends Action {
     public Integer call() {
         boolean searched = !matching.isBlank() || filter.asked();
         if (searched && !canyons.isEmpty()) {
-            throw new InputException("Canyons are named or searched for; do one of the two.");
+            throw new InputException(Sentence.of("Canyons are named or searched for; do one of the two."));
         }
         String text;
         try (Session session = shared().reading()) {
@@ -68,7 +69,7 @@ final class ExportAction extends Action {
                     ? found(session, find)
                     : canyons.stream().map(find::canyon).toList();
             if (searched && records.isEmpty()) {
-                tell("No canyon fits; nothing was written.");
+                tell(Sentence.of("No canyon fits; nothing was written."));
                 return ExitCodes.NO;
             }
             text = switch (format) {

@@ -3,6 +3,7 @@ package thalweg.cli;
 import java.util.EnumMap;
 import java.util.Map;
 import picocli.CommandLine.Option;
+import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonMeasure;
 import thalweg.logbook.Span;
@@ -124,8 +125,9 @@ final class FilterOptions {
      *
      * @param canyons how many, at least one
      */
-    static String unknown(int canyons) {
-        return canyons + " more " + (canyons == 1 ? "is" : "are") + " unknown in this; --unknown-too takes "
-                + (canyons == 1 ? "it" : "them") + " in.";
+    static Sentence unknown(int canyons) {
+        return canyons == 1
+                ? Sentence.of("1 more is unknown in this; --unknown-too takes it in.")
+                : Sentence.of("{0} more are unknown in this; --unknown-too takes them in.", canyons);
     }
 }

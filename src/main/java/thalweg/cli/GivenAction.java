@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.body.SheetGivenBody;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.ledger.Uid;
@@ -50,7 +51,8 @@ final class GivenAction extends Action {
             print(JsonText.indented(
                     new Json.Items(sheets.stream().map(GivenAction::json).toList())));
         } else if (sheets.isEmpty()) {
-            tell("No sheet was given out yet; sheet CANYON --out PATH --given-to NAME writes and notes one.");
+            tell(Sentence.of(
+                    "No sheet was given out yet; sheet CANYON --out PATH --given-to NAME writes and notes one."));
         } else {
             print(table(sheets));
         }

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.exchange.ImportPlan;
+import thalweg.fault.Sentence;
 import thalweg.service.ImportRecords;
 import thalweg.service.ReadFile;
 import thalweg.service.ReadWaypoints;
@@ -56,15 +57,18 @@ final class ImportAction extends Action {
             }
             print(report(preview.plan()));
             if (preview.plan().isEmpty()) {
-                tell("There is nothing to take in.");
+                tell(Sentence.of("There is nothing to take in."));
                 return ExitCodes.DONE;
             }
             if (dryRun || !accepted()) {
-                tell(dryRun ? "Nothing was written." : "Nothing was written; add --accept to take it in.");
+                tell(
+                        dryRun
+                                ? Sentence.of("Nothing was written.")
+                                : Sentence.of("Nothing was written; add --accept to take it in."));
                 return dryRun ? ExitCodes.DONE : ExitCodes.NO;
             }
             take(preview.plan(), records);
-            tell("Taken in.");
+            tell(Sentence.of("Taken in."));
             return ExitCodes.DONE;
         }
     }
@@ -80,12 +84,16 @@ final class ImportAction extends Action {
         }
     }
 
-    private void refuse(List<String> findings) {
-        tell(file + " was not taken in; " + (findings.size() == 1 ? "one thing is" : findings.size() + " things are")
-                + " wrong in it:");
-        findings.stream().limit(MOST_FINDINGS).forEach(line -> tell("  " + line));
+    private void refuse(List<Sentence> findings) {
+        tell(
+                findings.size() == 1
+                        ? Sentence.of("{0} was not taken in; one thing is wrong in it:", file)
+                        : Sentence.of("{0} was not taken in; {1} things are wrong in it:", file, findings.size()));
+        findings.stream()
+                .limit(MOST_FINDINGS)
+                .forEach(line -> tell("  " + phrases().say(line)));
         if (findings.size() > MOST_FINDINGS) {
-            tell("  and " + (findings.size() - MOST_FINDINGS) + " more.");
+            tell(Sentence.of("  and {0} more.", findings.size() - MOST_FINDINGS));
         }
     }
 
@@ -96,10 +104,12 @@ final class ImportAction extends Action {
             return ExitCodes.WRONG_INPUT;
         }
         if (accept) {
-            tell(file + " holds waypoints, and --accept cannot say what each of them is. " + WaypointReport.HOW);
+            tell(Sentence.of(
+                    "{0} holds waypoints, and --accept cannot say what each of them is. {1}",
+                    file, WaypointReport.HOW));
             return ExitCodes.WRONG_INPUT;
         }
-        print(WaypointReport.of(answer.file(), shared().units()));
+        print(WaypointReport.of(answer.file(), shared().units(), phrases()));
         return ExitCodes.DONE;
     }
 
@@ -110,14 +120,14 @@ final class ImportAction extends Action {
         if (!surrounds().asksPeople().getAsBoolean()) {
             return false;
         }
-        surrounds().err().print("Take it in? Type yes to do so: ");
+        surrounds().err().print(phrases().say(Sentence.of("Take it in? Type yes to do so: ")));
         surrounds().err().flush();
         Scanner answer = new Scanner(surrounds().in(), StandardCharsets.UTF_8);
         return answer.hasNextLine()
                 && answer.nextLine().strip().toLowerCase(Locale.ROOT).equals("yes");
     }
 
-    private static String report(ImportPlan plan) {
+    private String report(ImportPlan plan) {
         StringBuilder out = new StringBuilder();
         out.append(plan.isEmpty() ? "Nothing new in " : "Found in ")
                 .append(plan.canyons() == 1 ? "1 canyon" : plan.canyons() + " canyons")
@@ -127,7 +137,7 @@ final class ImportAction extends Action {
                 .append(count(plan.revisions().size() - plan.added(), "changed thing", "changed things"))
                 .append(plan.unchanged())
                 .append(" here already.\n");
-        plan.remarks().forEach(remark -> out.append(remark).append('\n'));
+        plan.remarks().forEach(remark -> out.append(phrases().say(remark)).append('\n'));
         plan.changes()
                 .forEach(change -> out.append("  ")
                         .append(change.thing())

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.Condition;
 import thalweg.logbook.ConditionWords;
 import thalweg.logbook.Entry;
@@ -52,7 +53,8 @@ final class InspectAction extends Action {
         Optional<Condition> after = options.left().orElse(Optional.empty());
         List<Work> work = options.work().orElse(List.of());
         if (found.isEmpty() && (after.isPresent() || !work.isEmpty())) {
-            throw new InputException("A part that was not seen has no condition as left and no work done on it.");
+            throw new InputException(
+                    Sentence.of("A part that was not seen has no condition as left and no work done on it."));
         }
         List<Photo> photos = options.photos();
         try (Session session = shared().writing()) {
@@ -83,13 +85,15 @@ final class InspectAction extends Action {
                             options.visit().note().orElse(""),
                             round.map(Entry::uid),
                             photos)));
-            tell("Added: " + place.canyon().canyon().name() + "/"
-                    + place.station().station().name() + ", "
-                    + record.part().label() + ", " + date.print() + ": "
-                    + (found.isPresent()
+            tell(Sentence.of(
+                    "Added: {0}/{1}, {2}, {3}: {4}.",
+                    place.canyon().canyon().name(),
+                    place.station().station().name(),
+                    record.part().label(),
+                    date.print(),
+                    found.isPresent()
                             ? ConditionWords.told(after.isPresent() ? after : found, phrases())
-                            : phrases().say("condition.not_seen"))
-                    + ".");
+                            : phrases().say("condition.not_seen")));
             remark(remarks);
         }
         return ExitCodes.DONE;

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.JsonText;
 import thalweg.logbook.Finding;
 import thalweg.logbook.FoundCanyons;
@@ -55,17 +56,19 @@ final class ListAction extends Action {
     @Override
     public Integer call() {
         if (parts.forgotten()) {
-            throw new InputException("Only parts have a kind, material, size, standard, maker or batch; add --parts.");
+            throw new InputException(
+                    Sentence.of("Only parts have a kind, material, size, standard, maker or batch; add --parts."));
         }
         if (csv && (json || !parts.asked())) {
             throw new InputException(
                     json
-                            ? "--json and --csv are two formats; choose one of them."
-                            : "--csv is there for parts; add --parts, or write canyons with --json or `export`.");
+                            ? Sentence.of("--json and --csv are two formats; choose one of them.")
+                            : Sentence.of("--csv is there for parts; add --parts, or write canyons with --json or"
+                                    + " `export`."));
         }
         if (parts.asked() && filter.asksOfCanyons()) {
-            throw new InputException(
-                    "--parts lists parts of all canyons; name canyon, region or country among the words instead.");
+            throw new InputException(Sentence.of(
+                    "--parts lists parts of all canyons; name canyon, region or country among the words instead."));
         }
         return parts.asked() ? parts() : canyons();
     }
@@ -83,7 +86,10 @@ final class ListAction extends Action {
         } else if (!none) {
             output.put(CanyonTable.of(found.canyons(), phrases(), shared().units()));
         } else {
-            tell(asked ? "No canyon fits." : "There are no canyons yet; `import FILE` takes some in.");
+            tell(
+                    asked
+                            ? Sentence.of("No canyon fits.")
+                            : Sentence.of("There are no canyons yet; `import FILE` takes some in."));
         }
         tellUnknown(found, finding);
         tellStations(found);
@@ -100,12 +106,14 @@ final class ListAction extends Action {
         List<StationRow> stations = found.stations();
         if (!stations.isEmpty()) {
             boolean more = found.moreStations() || stations.size() > MOST_STATIONS;
-            tell("Stations with these words (`show` prints one): "
-                    + stations.stream()
-                            .limit(MOST_STATIONS)
-                            .map(row -> row.canyonName() + "/" + row.stationName())
-                            .collect(Collectors.joining(", "))
-                    + (more ? " and more." : "."));
+            String shown = stations.stream()
+                    .limit(MOST_STATIONS)
+                    .map(row -> row.canyonName() + "/" + row.stationName())
+                    .collect(Collectors.joining(", "));
+            tell(
+                    more
+                            ? Sentence.of("Stations with these words (`show` prints one): {0} and more.", shown)
+                            : Sentence.of("Stations with these words (`show` prints one): {0}.", shown));
         }
     }
 
@@ -126,7 +134,10 @@ final class ListAction extends Action {
         } else if (!rows.isEmpty() || !listed.isEmpty()) {
             output.put(PartTable.of(rows, listed, phrases()));
         } else {
-            tell(finding.equals(PartFinding.ALL) ? "There are no parts yet." : "No part fits.");
+            tell(
+                    finding.equals(PartFinding.ALL)
+                            ? Sentence.of("There are no parts yet.")
+                            : Sentence.of("No part fits."));
         }
         if (!mayFit.isEmpty()) {
             tell(unrecorded(mayFit.size(), finding, too));
@@ -138,12 +149,25 @@ final class ListAction extends Action {
     }
 
     /** A recall goes by what was written down; of parts where nobody did, somebody has to go and look. */
-    private static String unrecorded(int parts, PartFinding finding, boolean listed) {
-        boolean one = parts == 1;
-        String who = one
-                ? "1 part fits in all else and may be among them, but its "
-                : parts + " parts fit in all else and may be among them, but their ";
-        return who + PartTable.words(finding.asked(), " or ") + " was not recorded"
-                + (listed ? "; listed last." : "; --unknown-too lists " + (one ? "it" : "them") + " too.");
+    private static Sentence unrecorded(int parts, PartFinding finding, boolean listed) {
+        String asked = PartTable.words(finding.asked(), " or ");
+        if (parts == 1) {
+            return listed
+                    ? Sentence.of(
+                            "1 part fits in all else and may be among them, but its {0} was not recorded; listed last.",
+                            asked)
+                    : Sentence.of(
+                            "1 part fits in all else and may be among them, but its {0} was not recorded;"
+                                    + " --unknown-too lists it too.",
+                            asked);
+        }
+        return listed
+                ? Sentence.of(
+                        "{0} parts fit in all else and may be among them, but their {1} was not recorded; listed last.",
+                        parts, asked)
+                : Sentence.of(
+                        "{0} parts fit in all else and may be among them, but their {1} was not recorded;"
+                                + " --unknown-too lists them too.",
+                        parts, asked);
     }
 }

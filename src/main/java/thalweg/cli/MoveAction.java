@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.amend.Located;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.service.FindThing;
 import thalweg.service.MoveThing;
@@ -49,7 +50,7 @@ final class MoveAction extends Action {
                         .filter(none -> !none)
                         .count()
                 != 1) {
-            throw new InputException("Say where it goes: exactly one of --to, --before and --after.");
+            throw new InputException(Sentence.of("Say where it goes: exactly one of --to, --before and --after."));
         }
         try (Session session = shared().writing()) {
             Remarks remarks = Remarks.before(session, into(session));
@@ -57,7 +58,7 @@ final class MoveAction extends Action {
             tell(
                     moved
                             ? new Amended(phrases(), shared().units()).latest(session)
-                            : "It stands there already; nothing was changed.");
+                            : Sentence.of("It stands there already; nothing was changed."));
             remark(remarks);
         }
         return ExitCodes.DONE;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.PartFinding;
 import thalweg.route.PartKind;
 
@@ -66,9 +67,10 @@ final class PartOptions {
                 .filter(one -> word(one).equals(name))
                 .findFirst();
         if (kind.isEmpty()) {
-            throw new InputException("The kind \"" + text.strip() + "\" is not known; it is one of: "
-                    + Arrays.stream(PartKind.values()).map(PartOptions::word).collect(Collectors.joining(", "))
-                    + ".");
+            throw new InputException(Sentence.of(
+                    "The kind \"{0}\" is not known; it is one of: {1}.",
+                    text.strip(),
+                    Arrays.stream(PartKind.values()).map(PartOptions::word).collect(Collectors.joining(", "))));
         }
         return kind;
     }

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.JsonText;
 import thalweg.plan.Plan;
 import thalweg.plan.PlanWords;
@@ -49,7 +50,7 @@ final class PlanAction extends Action {
     @Override
     public Integer call() {
         if (file == null) {
-            throw new InputException("Name the file of a trip; src/docs/trip-file.md says what it holds.");
+            throw new InputException(Sentence.of("Name the file of a trip; src/docs/trip-file.md says what it holds."));
         }
         TripRequest request = PlanTrip.read(file);
         Plan plan;

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LocalRecord;
@@ -43,7 +44,7 @@ final class PrivateAction extends Action {
             Uid about;
             if (isStation(find)) {
                 if (place != null) {
-                    throw new InputException("--place goes with a canyon, not with a station.");
+                    throw new InputException(Sentence.of("--place goes with a canyon, not with a station."));
                 }
                 FindRecord.StationInCanyon found = find.station(where);
                 canyon = found.canyon();
@@ -57,7 +58,10 @@ final class PrivateAction extends Action {
                 return show(local.noteAbout(about));
             }
             new KeepLocal(session).note(about, local.notesAbout(about), text);
-            tell(text.isBlank() ? "There is no private note there now." : "Written; it stays in this database.");
+            tell(
+                    text.isBlank()
+                            ? Sentence.of("There is no private note there now.")
+                            : Sentence.of("Written; it stays in this database."));
             return ExitCodes.DONE;
         }
     }
@@ -69,15 +73,16 @@ final class PrivateAction extends Action {
 
     private static Uid place(CanyonRecord canyon, int number) {
         if (number < 1 || number > canyon.line().size()) {
-            throw new InputException("There is no place " + number + " on the line of \""
-                    + canyon.canyon().name() + "\"; it has " + canyon.line().size() + ".");
+            throw new InputException(Sentence.of(
+                    "There is no place {0} on the line of \"{1}\"; it has {2}.",
+                    number, canyon.canyon().name(), canyon.line().size()));
         }
         return canyon.line().get(number - 1).obstacle().uid();
     }
 
     private Integer show(Optional<String> note) {
         if (note.isEmpty()) {
-            tell("There is no private note there; --write TEXT writes one.");
+            tell(Sentence.of("There is no private note there; --write TEXT writes one."));
             return ExitCodes.NO;
         }
         print(note.get());

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import thalweg.amend.ChangeView;
+import thalweg.fault.Sentence;
 import thalweg.service.Session;
 import thalweg.service.TakeBack;
 
@@ -30,7 +31,7 @@ final class RedoAction extends Action {
         try (Session session = shared().writing()) {
             TakeBack back = new TakeBack(session);
             ChangeView change = key.isPresent() ? back.bringAgain(key.getAsLong()) : back.redo();
-            tell(new Amended(phrases(), shared().units()).turned("Brought again", change));
+            tell(new Amended(phrases(), shared().units()).turned(Sentence.of("Brought again"), change));
         }
         return ExitCodes.DONE;
     }

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.amend.Contents;
+import thalweg.fault.Sentence;
 import thalweg.service.FindThing;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
@@ -38,7 +39,7 @@ final class RemoveAction extends Action {
             tell(new Amended(phrases(), shared().units()).latest(session));
             Contents contents = found.at().contents();
             if (!contents.isEmpty()) {
-                tell("Together with it went " + contents.print(phrases()) + ".");
+                tell(Sentence.of("Together with it went {0}.", contents.print(phrases())));
             }
         }
         return ExitCodes.DONE;

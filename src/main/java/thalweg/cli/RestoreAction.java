@@ -5,6 +5,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import thalweg.fault.Sentence;
 import thalweg.service.RestoreBackup;
 
 /** Puts a backup in the place of the database. */
@@ -33,19 +34,21 @@ final class RestoreAction extends Action {
         RestoreBackup restore = shared().restoring();
         if (!accept) {
             RestoreBackup.Preview preview = restore.preview(backup);
-            preview.findings().forEach(this::print);
+            preview.findings().forEach(finding -> print(phrases().say(finding)));
             if (!preview.findings().isEmpty()) {
-                tell("This backup is not sound and would not be put in place.");
+                tell(Sentence.of("This backup is not sound and would not be put in place."));
                 return ExitCodes.NO;
             }
-            print("The backup is sound and holds " + preview.canyons()
-                    + (preview.canyons() == 1 ? " canyon." : " canyons."));
-            tell("Nothing was changed; --accept puts it in the place of the database.");
+            print(
+                    preview.canyons() == 1
+                            ? Sentence.of("The backup is sound and holds 1 canyon.")
+                            : Sentence.of("The backup is sound and holds {0} canyons.", preview.canyons()));
+            tell(Sentence.of("Nothing was changed; --accept puts it in the place of the database."));
             return ExitCodes.DONE;
         }
         Optional<Path> kept = restore.from(backup);
-        tell("The backup is in place.");
-        kept.ifPresent(file -> print("What was there before is kept in " + file));
+        tell(Sentence.of("The backup is in place."));
+        kept.ifPresent(file -> print(Sentence.of("What was there before is kept in {0}", file)));
         return ExitCodes.DONE;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.service.DemoDatabase;
 import thalweg.service.Folders;
 import thalweg.service.LoadPhrases;
@@ -132,10 +133,10 @@ final class Shared {
 
     private Path file() {
         if (db != null && (demo || anew)) {
-            throw new InputException("--db and --demo name two databases; choose one of them.");
+            throw new InputException(Sentence.of("--db and --demo name two databases; choose one of them."));
         }
         if (db != null && db.toString().isBlank()) {
-            throw new InputException("--db needs the name of a file after it.");
+            throw new InputException(Sentence.of("--db needs the name of a file after it."));
         }
         if (db != null) {
             return db;

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
 import thalweg.service.FindRecord;
 import thalweg.service.GiveSheet;
@@ -55,15 +56,15 @@ final class SheetAction extends Action {
 
     private Integer give() {
         Path file = output.file()
-                .orElseThrow(() -> new InputException(
-                        "--given-to needs --out PATH: a sheet is noted together with the name of its file."));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "--given-to needs --out PATH: a sheet is noted together with the name of its file.")));
         try (Session session = shared().writing()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
             Optional<Long> number = new GiveSheet(
                             session, phrases(), surrounds().version())
                     .write(record, format, shared().units(), file, output.overwrites(), givenTo);
             output.written(file);
-            number.ifPresent(one -> tell("Noted as sheet " + one + "."));
+            number.ifPresent(one -> tell(Sentence.of("Noted as sheet {0}.", one)));
         }
         return ExitCodes.DONE;
     }

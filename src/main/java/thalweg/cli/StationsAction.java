@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.logbook.ConditionWords;
@@ -58,7 +59,7 @@ final class StationsAction extends Action {
     @Override
     public Integer call() {
         if (json && csv) {
-            throw new InputException("--json and --csv are two formats; choose one of them.");
+            throw new InputException(Sentence.of("--json and --csv are two formats; choose one of them."));
         }
         List<ListedStation> found;
         try (Session session = shared().reading()) {

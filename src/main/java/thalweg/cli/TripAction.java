@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.Trip;
@@ -81,7 +82,7 @@ final class TripAction extends Action {
     public Integer call() {
         boolean changing = changes();
         if (reason != null && changing) {
-            throw new InputException("--take-out goes alone; change the trip or take it out.");
+            throw new InputException(Sentence.of("--take-out goes alone; change the trip or take it out."));
         }
         if (!changing && reason == null) {
             try (Session session = shared().reading()) {
@@ -92,9 +93,9 @@ final class TripAction extends Action {
             Optional<TripInCanyon> before = known(session);
             if (reason != null) {
                 TripInCanyon out = before.orElseThrow(() -> new InputException(
-                        "\"" + where.strip() + "\" is no id of a trip; `trips` lists them with their ids."));
+                        Sentence.of("\"{0}\" is no id of a trip; `trips` lists them with their ids.", where.strip())));
                 new KeepLocal(session).remove(out.trip(), reason);
-                tell("Taken out.");
+                tell(Sentence.of("Taken out."));
                 return ExitCodes.DONE;
             }
             CanyonName canyon = before.map(TripInCanyon::canyon).orElseGet(() -> canyon(session));
@@ -103,8 +104,14 @@ final class TripAction extends Action {
                     before.map(shown -> shown.trip().uid()).orElseGet(session::mint),
                     canyon.uid());
             new KeepLocal(session).trip(before.map(TripInCanyon::trip), after);
-            tell((before.isPresent() ? "Changed: " : "Entered: ") + canyon.name() + ", trip "
-                    + after.uid().text() + ".");
+            tell(
+                    before.isPresent()
+                            ? Sentence.of(
+                                    "Changed: {0}, trip {1}.",
+                                    canyon.name(), after.uid().text())
+                            : Sentence.of(
+                                    "Entered: {0}, trip {1}.",
+                                    canyon.name(), after.uid().text()));
         }
         return ExitCodes.DONE;
     }
@@ -129,16 +136,18 @@ final class TripAction extends Action {
         FindRecord find = new FindRecord(session);
         Optional<Uid> uid = Uid.parse(where);
         if (uid.flatMap(find::byId).isEmpty() && uid.isPresent()) {
-            throw new InputException("There is no canyon and no trip with the id "
-                    + uid.get().text() + "; `list` and `trips` show what there is.");
+            throw new InputException(Sentence.of(
+                    "There is no canyon and no trip with the id {0}; `list` and `trips` show what there is.",
+                    uid.get().text()));
         }
         return find.canyon(where).named();
     }
 
     private Integer show(Session session) {
         TripInCanyon shown = known(session)
-                .orElseThrow(() -> new InputException("Say what to enter, as in: trip CANYON --on 2026-06-14 --person"
-                        + " \"Ana, lead\"; or name a trip by its id to see it, as `trips` lists them."));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "Say what to enter, as in: trip CANYON --on 2026-06-14 --person \"Ana, lead\"; or name a"
+                                + " trip by its id to see it, as `trips` lists them.")));
         print(new TripReport(phrases(), shared().units()).of(shown));
         return ExitCodes.DONE;
     }
@@ -183,9 +192,11 @@ final class TripAction extends Action {
         return all.stream()
                 .filter(one -> written(one).equals(plain))
                 .findFirst()
-                .orElseThrow(() -> new InputException("The " + what + " \"" + typed.strip()
-                        + "\" is not known; it is one of "
-                        + all.stream().map(TripAction::written).collect(Collectors.joining(", ")) + "."));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "The {0} \"{1}\" is not known; it is one of {2}.",
+                        Sentence.word(what),
+                        typed.strip(),
+                        all.stream().map(TripAction::written).collect(Collectors.joining(", ")))));
     }
 
     private static String written(Enum<?> word) {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.ledger.Uid;
@@ -48,7 +49,7 @@ final class TripsAction extends Action {
             print(JsonText.indented(
                     new Json.Items(trips.stream().map(TripReport::json).toList())));
         } else if (trips.isEmpty()) {
-            tell("There are no trips yet; trip CANYON --on DATE enters one.");
+            tell(Sentence.of("There are no trips yet; trip CANYON --on DATE enters one."));
         } else {
             print(table(trips));
         }

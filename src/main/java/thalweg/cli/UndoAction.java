@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import thalweg.amend.ChangeView;
+import thalweg.fault.Sentence;
 import thalweg.service.Session;
 import thalweg.service.TakeBack;
 
@@ -30,7 +31,7 @@ final class UndoAction extends Action {
         try (Session session = shared().writing()) {
             TakeBack back = new TakeBack(session);
             ChangeView change = key.isPresent() ? back.takeBack(key.getAsLong()) : back.undo();
-            tell(new Amended(phrases(), shared().units()).turned("Taken back", change));
+            tell(new Amended(phrases(), shared().units()).turned(Sentence.of("Taken back"), change));
         }
         return ExitCodes.DONE;
     }

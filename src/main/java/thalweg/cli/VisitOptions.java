@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.WaterLevel;
 import thalweg.route.PartialDate;
 import thalweg.text.Clean;
@@ -39,11 +40,11 @@ final class VisitOptions {
      *
      * @throws InputException with that sentence where there is none
      */
-    static <E extends Enum<E>> E oneOf(String word, Class<E> words, String sentence) {
+    static <E extends Enum<E>> E oneOf(String word, Class<E> words, Sentence saying) {
         return Arrays.stream(words.getEnumConstants())
                 .filter(one -> plain(one.name()).equals(word))
                 .findFirst()
-                .orElseThrow(() -> new InputException(sentence));
+                .orElseThrow(() -> new InputException(saying));
     }
 
     /** The names of a list, commas between. */
@@ -78,7 +79,8 @@ final class VisitOptions {
                 : Optional.of(oneOf(
                         plain(word),
                         WaterLevel.class,
-                        "The water level \"" + word + "\" is not known; it is one of " + known(WaterLevel.class)
-                                + ", or unknown."));
+                        Sentence.of(
+                                "The water level \"{0}\" is not known; it is one of {1}, or unknown.",
+                                word, known(WaterLevel.class))));
     }
 }

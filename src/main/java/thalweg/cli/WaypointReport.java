@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.exchange.gpx.Waypoint;
+import thalweg.fault.Sentence;
+import thalweg.text.Phrases;
 import thalweg.text.Width;
 import thalweg.units.UnitSystem;
 
@@ -11,16 +13,16 @@ import thalweg.units.UnitSystem;
 final class WaypointReport {
 
     /** The way from here to a canyon's line. */
-    static final String HOW =
+    static final Sentence HOW = Sentence.of(
             "Waypoints are placed by a person, in the screen: start `thalweg`, then g on the list of canyons"
-                    + " for a new canyon, or g on a canyon for its line.";
+                    + " for a new canyon, or g on a canyon for its line.");
 
     /** Cells of a note; the whole of it is in the screen. */
     private static final int LONGEST_NOTE = 60;
 
     private WaypointReport() {}
 
-    static String of(GpxFile file, UnitSystem units) {
+    static String of(GpxFile file, UnitSystem units, Phrases phrases) {
         StringBuilder out = new StringBuilder();
         int routed = file.count(Waypoint.Origin.ROUTE_POINT);
         out.append(counted(file.waypoints().size(), "waypoint"))
@@ -32,9 +34,11 @@ final class WaypointReport {
             file.waypoints().forEach(waypoint -> rows.add(row(waypoint, units)));
             out.append(Columns.of(rows));
         }
-        file.remarks().forEach(remark -> out.append(remark).append('\n'));
-        out.append("Elevations are as the file has them; no height of a drop is taken from them.\n");
-        return out.append(HOW).append('\n').toString();
+        file.remarks().forEach(remark -> out.append(phrases.say(remark)).append('\n'));
+        out.append(phrases.say(
+                        Sentence.of("Elevations are as the file has them; no height of a drop is taken from them.")))
+                .append('\n');
+        return out.append(phrases.say(HOW)).append('\n').toString();
     }
 
     private static String counted(int count, String what) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import thalweg.body.FactBody;
 import thalweg.body.ThingBody;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.ledger.Fact;
@@ -41,7 +42,7 @@ public record ImportPlan(
         int added,
         List<FieldChange> changes,
         int unchanged,
-        List<String> remarks) {
+        List<Sentence> remarks) {
 
     /**
      * One field that would change.
@@ -96,7 +97,7 @@ public record ImportPlan(
         private final List<Revision> revisions = new ArrayList<>();
         private final Map<Uid, Fact> facts = new LinkedHashMap<>();
         private final List<FieldChange> changes = new ArrayList<>();
-        private final List<String> remarks = new ArrayList<>();
+        private final List<Sentence> remarks = new ArrayList<>();
         private int added;
         private int unchanged;
         private int amended;
@@ -114,16 +115,18 @@ public record ImportPlan(
             parcel.local().notes().forEach(note -> thing(ThingBody.of(note)));
             parcel.local().sheets().forEach(entry -> facts(FactBody.of(entry.content()), entry));
             if (!parcel.local().isEmpty()) {
-                remarks.add("The file holds private records of \"" + canyon.name()
-                        + "\": trips, private notes or to whom sheets were given.");
+                remarks.add(Sentence.of(
+                        "The file holds private records of \"{0}\": trips, private notes or to whom sheets were given.",
+                        canyon.name()));
             }
         }
 
         private void canyon(CanyonRecord record) {
             if (known.hasOtherCanyonNamed(
                     record.canyon().name(), record.canyon().uid())) {
-                remarks.add("There is another canyon named \"" + record.canyon().name()
-                        + "\" here already; both would stand side by side.");
+                remarks.add(Sentence.of(
+                        "There is another canyon named \"{0}\" here already; both would stand side by side.",
+                        record.canyon().name()));
             }
             thing(ThingBody.of(record.canyon()));
             for (LineRecord place : record.line()) {
@@ -159,8 +162,9 @@ public record ImportPlan(
                 unchanged++;
             } else {
                 if (head.get().deleted()) {
-                    remarks.add("The " + thing.type().word() + " \"" + thing.label()
-                            + "\" was taken out here and would come back.");
+                    remarks.add(Sentence.of(
+                            "The {0} \"{1}\" was taken out here and would come back.",
+                            thing.type().word(), thing.label()));
                 }
                 changes.addAll(differences);
                 revisions.add(head.get().next(thing.body(), false, author, at));
@@ -169,17 +173,23 @@ public record ImportPlan(
 
         void remarkAmended() {
             if (amended > 0) {
-                remarks.add((amended == 1 ? "1 entry of the file was" : amended + " entries of the file were")
-                        + " corrected, withdrawn or taken back here, and stay so; the list of changes can bring back"
-                        + " what was taken back.");
+                remarks.add(
+                        amended == 1
+                                ? Sentence.of("1 entry of the file was corrected, withdrawn or taken back here, and"
+                                        + " stays so; the list of changes can bring back what was taken back.")
+                                : Sentence.of(
+                                        "{0} entries of the file were corrected, withdrawn or taken back here, and"
+                                                + " stay so; the list of changes can bring back what was taken back.",
+                                        amended));
             }
         }
 
         private static void refuseOtherType(ThingBody thing, Revision head) {
             if (!head.type().equals(thing.type().word())) {
-                throw new InputException("The id " + thing.uid().text() + " names an existing " + head.type()
-                        + " here, but in the file the " + thing.type().word() + " \"" + thing.label()
-                        + "\"; give that one another id, or none.");
+                throw new InputException(Sentence.of(
+                        "The id {0} names an existing {1} here, but in the file the {2} \"{3}\"; give that one"
+                                + " another id, or none.",
+                        thing.uid().text(), head.type(), thing.type().word(), thing.label()));
             }
         }
 

@@ -8,27 +8,34 @@ package thalweg.fault;
  */
 public abstract class AppException extends RuntimeException {
 
+    private static final long serialVersionUID = 1;
+
+    private final transient Sentence saying;
+
     /**
-     * @param sentence shown to the person as it stands
+     * @param saying shown to the person as it stands, in the language in use
      */
-    protected AppException(String sentence) {
-        super(sentence);
+    protected AppException(Sentence saying) {
+        super(saying.toString());
+        this.saying = saying;
     }
 
     /**
-     * @param sentence shown to the person as it stands
+     * @param saying shown to the person as it stands, in the language in use
      * @param cause goes to the log, never to the person
      */
-    protected AppException(String sentence, Throwable cause) {
-        super(sentence, cause);
+    protected AppException(Sentence saying, Throwable cause) {
+        super(saying.toString(), cause);
+        this.saying = saying;
     }
 
-    /** The sentence a person reads. */
+    /** What a person reads. */
+    public Sentence saying() {
+        return saying;
+    }
+
+    /** The sentence in English, as it is logged. */
     public String sentence() {
-        String message = getMessage();
-        if (message == null) {
-            throw new AssertionError("an answer has a sentence");
-        }
-        return message;
+        return saying.toString();
     }
 }

@@ -4,9 +4,9 @@ package thalweg.fault;
 public final class ChangedMeanwhileException extends AppException {
 
     /**
-     * @param sentence names the record and the mend
+     * @param saying names the record and the mend
      */
-    public ChangedMeanwhileException(String sentence) {
-        super(sentence);
+    public ChangedMeanwhileException(Sentence saying) {
+        super(saying);
     }
 }

@@ -4,17 +4,17 @@ package thalweg.fault;
 public class InputException extends AppException {
 
     /**
-     * @param sentence names the input and the mend
+     * @param saying names the input and the mend
      */
-    public InputException(String sentence) {
-        super(sentence);
+    public InputException(Sentence saying) {
+        super(saying);
     }
 
     /**
-     * @param sentence names the input and the mend
+     * @param saying names the input and the mend
      * @param cause goes to the log
      */
-    public InputException(String sentence, Throwable cause) {
-        super(sentence, cause);
+    public InputException(Sentence saying, Throwable cause) {
+        super(saying, cause);
     }
 }

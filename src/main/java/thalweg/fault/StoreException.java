@@ -4,17 +4,17 @@ package thalweg.fault;
 public final class StoreException extends AppException {
 
     /**
-     * @param sentence names the file and the mend
+     * @param saying names the file and the mend
      */
-    public StoreException(String sentence) {
-        super(sentence);
+    public StoreException(Sentence saying) {
+        super(saying);
     }
 
     /**
-     * @param sentence names the file and the mend
+     * @param saying names the file and the mend
      * @param cause goes to the log
      */
-    public StoreException(String sentence, Throwable cause) {
-        super(sentence, cause);
+    public StoreException(Sentence saying, Throwable cause) {
+        super(saying, cause);
     }
 }

@@ -11,12 +11,12 @@ public final class ThereAlreadyException extends InputException {
      * @param file that is there
      */
     public ThereAlreadyException(String file) {
-        super(file + " is there already; name another file, or say that it may be replaced.");
+        super(Sentence.of("{0} is there already; name another file, or say that it may be replaced.", file));
         this.file = file;
     }
 
     /** The same sentence where that is said by an option. */
-    public String sentence(String option) {
-        return file + " is there already; name another file, or add " + option + ".";
+    public Sentence saying(String option) {
+        return Sentence.of("{0} is there already; name another file, or add {1}.", file, option);
     }
 }

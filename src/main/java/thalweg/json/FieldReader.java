@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 import thalweg.text.Clean;
 
 /**
@@ -55,9 +56,9 @@ public final class FieldReader {
     }
 
     /** Notes a breach of a rule under that key. */
-    public void refuse(String key, String sentence) {
+    public void refuse(String key, Sentence what) {
         int own = fields.field(key).map(lines::applyAsInt).orElse(0);
-        findings.add(at(key), own > 0 ? own : line, sentence);
+        findings.add(at(key), own > 0 ? own : line, what);
         breached();
     }
 
@@ -78,7 +79,7 @@ public final class FieldReader {
 
     private String required(String key, Optional<String> text) {
         if (text.isEmpty() && present(key).isEmpty()) {
-            refuse(key, "is missing; it should be a text.");
+            refuse(key, Sentence.of("is missing; it should be a text."));
         }
         return text.orElse("?");
     }
@@ -114,11 +115,11 @@ public final class FieldReader {
             return Optional.empty();
         }
         if (!(value.get() instanceof Json.Text text)) {
-            refuse(key, "should be a text.");
+            refuse(key, Sentence.of("should be a text."));
             return Optional.empty();
         }
         if (length(text) > longest) {
-            refuse(key, "is longer than " + longest + " characters.");
+            refuse(key, Sentence.of("is longer than {0} characters.", longest));
             return Optional.empty();
         }
         return Optional.of(text.value());
@@ -126,7 +127,7 @@ public final class FieldReader {
 
     private boolean soundText(String key, String cleaned) {
         if (cleaned.isBlank()) {
-            refuse(key, "is blank; leave it out where it is not known.");
+            refuse(key, Sentence.of("is blank; leave it out where it is not known."));
             return false;
         }
         return true;
@@ -148,8 +149,9 @@ public final class FieldReader {
                 || value.compareTo(BigDecimal.valueOf(most)) > 0) {
             refuse(
                     key,
-                    "is " + JsonText.number(value) + "; it should be a whole number from " + least + " to " + most
-                            + ".");
+                    Sentence.of(
+                            "is {0}; it should be a whole number from {1} to {2}.",
+                            JsonText.number(value), least, most));
             return OptionalLong.empty();
         }
         return OptionalLong.of(value.longValueExact());
@@ -163,7 +165,7 @@ public final class FieldReader {
         }
         double value = number.get().doubleValue();
         if (!Double.isFinite(value)) {
-            refuse(key, "is beyond any number that can be reckoned with.");
+            refuse(key, Sentence.of("is beyond any number that can be reckoned with."));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value);
@@ -177,7 +179,7 @@ public final class FieldReader {
         if (value.get() instanceof Json.Decimal number) {
             return Optional.of(number.value());
         }
-        refuse(key, "should be a number.");
+        refuse(key, Sentence.of("should be a number."));
         return Optional.empty();
     }
 
@@ -195,7 +197,7 @@ public final class FieldReader {
                     .map(item -> ((Json.Decimal) item).value().doubleValue())
                     .toList());
         }
-        refuse(key, "should be a list of numbers.");
+        refuse(key, Sentence.of("should be a list of numbers."));
         return Optional.empty();
     }
 
@@ -208,7 +210,7 @@ public final class FieldReader {
         if (value.get() instanceof Json.Flag flag) {
             return Optional.of(flag.value());
         }
-        refuse(key, "should be true or false.");
+        refuse(key, Sentence.of("should be true or false."));
         return Optional.empty();
     }
 
@@ -223,7 +225,7 @@ public final class FieldReader {
                 .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(word))
                 .findFirst();
         if (match.isEmpty()) {
-            refuse(key, "is \"" + word + "\"; it should be one of " + allOf(words) + ".");
+            refuse(key, Sentence.of("is \"{0}\"; it should be one of {1}.", word, allOf(words)));
         }
         return match;
     }
@@ -237,7 +239,7 @@ public final class FieldReader {
     /** One of the words of a list, which must be there; the first of them stands in where it is not. */
     public <E extends Enum<E>> E requiredWord(String key, Class<E> words) {
         if (present(key).isEmpty()) {
-            refuse(key, "is missing; it should be one of " + allOf(words) + ".");
+            refuse(key, Sentence.of("is missing; it should be one of {0}.", allOf(words)));
         }
         return word(key, words).orElse(words.getEnumConstants()[0]);
     }
@@ -266,7 +268,7 @@ public final class FieldReader {
                     .map(item -> Clean.line(((Json.Text) item).value(), longest))
                     .toList();
         }
-        refuse(key, "should be a list of texts of at most " + longest + " characters.");
+        refuse(key, Sentence.of("should be a list of texts of at most {0} characters.", longest));
         return List.of();
     }
 
@@ -279,7 +281,7 @@ public final class FieldReader {
         if (value.get() instanceof Json.Fields inner) {
             return Optional.of(new FieldReader(inner, at(key), findings, lines, this::breached));
         }
-        refuse(key, "should be an object in braces.");
+        refuse(key, Sentence.of("should be an object in braces."));
         return Optional.empty();
     }
 
@@ -295,7 +297,7 @@ public final class FieldReader {
             return List.of();
         }
         if (!(value.get() instanceof Json.Items items)) {
-            refuse(key, "should be a list of objects.");
+            refuse(key, Sentence.of("should be a list of objects."));
             return List.of();
         }
         List<FieldReader> readers = new ArrayList<>();
@@ -303,7 +305,7 @@ public final class FieldReader {
             if (items.values().get(i) instanceof Json.Fields inner) {
                 readers.add(new FieldReader(inner, at(key) + "[" + i + "]", findings, lines, this::breached));
             } else {
-                refuse(key + "[" + i + "]", "should be an object in braces.");
+                refuse(key + "[" + i + "]", Sentence.of("should be an object in braces."));
             }
         }
         return readers;
@@ -328,8 +330,14 @@ public final class FieldReader {
      */
     public void refuseUnasked(Map<String, String> homes) {
         for (String key : unasked()) {
-            String home = homes.containsKey(key) ? "it belongs in " + homes.get(key) + "; " : "";
-            refuse(key, "is a key that is not known here; " + home + "known are " + String.join(", ", asked) + ".");
+            String known = String.join(", ", asked);
+            refuse(
+                    key,
+                    homes.containsKey(key)
+                            ? Sentence.of(
+                                    "is a key that is not known here; it belongs in {0}; known are {1}.",
+                                    Sentence.word(homes.getOrDefault(key, "")), known)
+                            : Sentence.of("is a key that is not known here; known are {0}.", known));
         }
     }
 

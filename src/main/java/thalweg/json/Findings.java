@@ -2,6 +2,7 @@ package thalweg.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import thalweg.fault.Sentence;
 
 /** Collects what is wrong, so that a person hears of all of it at once. */
 public final class Findings {
@@ -9,8 +10,8 @@ public final class Findings {
     private final List<Finding> found = new ArrayList<>();
 
     /** Notes one more. */
-    public void add(String path, int line, String sentence) {
-        found.add(new Finding(path, line, sentence));
+    public void add(String path, int line, Sentence what) {
+        found.add(new Finding(path, line, what));
     }
 
     /** How many so far. */

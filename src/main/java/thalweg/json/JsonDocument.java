@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import thalweg.fault.Sentence;
 
 /** A text that was read as JSON, which remembers the line on which each object and list began. */
 public final class JsonDocument {
@@ -50,10 +51,10 @@ public final class JsonDocument {
      */
     private record Source(String name, long linesBefore) {
 
-        String place(@Nullable JsonLocation location) {
+        Sentence place(@Nullable JsonLocation location) {
             return location == null
-                    ? "an unknown place"
-                    : "line " + (linesBefore + location.getLineNr()) + ", column " + location.getColumnNr();
+                    ? Sentence.of("an unknown place")
+                    : Sentence.of("line {0}, column {1}", linesBefore + location.getLineNr(), location.getColumnNr());
         }
     }
 
@@ -97,7 +98,8 @@ public final class JsonDocument {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw new JsonException(source.name() + " is not UTF-8 text; save it as UTF-8 and try again.", e);
+            throw new JsonException(
+                    Sentence.of("{0} is not UTF-8 text; save it as UTF-8 and try again.", source.name()), e);
         }
         return read(source, text.startsWith("\uFEFF") ? text.substring(1) : text);
     }
@@ -117,13 +119,15 @@ public final class JsonDocument {
         } catch (JsonProcessingException e) {
             if (e.getOriginalMessage().startsWith("Unexpected end-of-input")) {
                 throw new JsonException(
-                        source.name() + " ends in the middle, at " + source.place(e.getLocation())
-                                + "; it was cut off on its way, or brackets are not closed.",
+                        Sentence.of(
+                                "{0} ends in the middle, at {1}; it was cut off on its way, or brackets are not closed.",
+                                source.name(), source.place(e.getLocation())),
                         e);
             }
             throw new JsonException(
-                    source.name() + " is not valid JSON at " + source.place(e.getLocation()) + ": "
-                            + reason(e.getOriginalMessage()) + ".",
+                    Sentence.of(
+                            "{0} is not valid JSON at {1}: {2}.",
+                            source.name(), source.place(e.getLocation()), reason(e.getOriginalMessage())),
                     e);
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory cannot fail to be read", e);
@@ -134,12 +138,13 @@ public final class JsonDocument {
         IdentityHashMap<Json, Integer> lines = new IdentityHashMap<>();
         try {
             if (parser.nextToken() == null) {
-                throw new JsonException(source.name() + " is empty; it should hold one JSON object.");
+                throw new JsonException(Sentence.of("{0} is empty; it should hold one JSON object.", source.name()));
             }
             Json root = value(source, parser, lines);
             if (parser.nextToken() != null) {
-                throw new JsonException(source.name() + " goes on after its end, at "
-                        + source.place(parser.currentTokenLocation()) + "; it should hold one JSON value only.");
+                throw new JsonException(Sentence.of(
+                        "{0} goes on after its end, at {1}; it should hold one JSON value only.",
+                        source.name(), source.place(parser.currentTokenLocation())));
             }
             return new JsonDocument(root, lines);
         } catch (StreamConstraintsException e) {
@@ -197,27 +202,29 @@ public final class JsonDocument {
     /** Half a character cannot be written as UTF-8, so it could not be stored and named by its hash. */
     private static String whole(Source source, JsonParser parser, String text) {
         if (!JsonText.isWhole(text)) {
-            throw new JsonException(source.name() + " holds half a character (a lone surrogate) at "
-                    + source.place(parser.currentTokenLocation()) + "; write the whole character.");
+            throw new JsonException(Sentence.of(
+                    "{0} holds half a character (a lone surrogate) at {1}; write the whole character.",
+                    source.name(), source.place(parser.currentTokenLocation())));
         }
         return text;
     }
 
-    private static String beyond(Source source, JsonLocation location) {
-        return source.name() + " goes beyond what is read safely at " + source.place(location)
-                + ": nesting up to 16, texts up to 20,000 characters, names up to 64, numbers up to 20 and exponents up"
-                + " to " + MOST_SCALE + ".";
+    private static Sentence beyond(Source source, JsonLocation location) {
+        return Sentence.of(
+                "{0} goes beyond what is read safely at {1}: nesting up to 16, texts up to 20,000 characters, names up"
+                        + " to 64, numbers up to 20 and exponents up to {2}.",
+                source.name(), source.place(location), MOST_SCALE);
     }
 
     /** The library speaks to programmers; of its reasons only those are kept that a person can act on. */
-    private static String reason(String message) {
+    private static Sentence reason(String message) {
         Matcher twice = TWICE.matcher(message);
         if (twice.find()) {
-            return "the name " + twice.group(1) + " stands twice";
+            return Sentence.of("the name {0} stands twice", twice.group(1));
         }
         return message.contains("surrogate")
-                ? "a name holds half a character (a lone surrogate)"
-                : "look there for a missing comma, quote or bracket, or for what is no plain number";
+                ? Sentence.of("a name holds half a character (a lone surrogate)")
+                : Sentence.of("look there for a missing comma, quote or bracket, or for what is no plain number");
     }
 
     /** The value. */
@@ -230,7 +237,7 @@ public final class JsonDocument {
         if (root instanceof Json.Fields fields) {
             return new FieldReader(fields, "", findings, this::lineOf);
         }
-        findings.add("", 1, "there is no JSON object; it should begin with {.");
+        findings.add("", 1, Sentence.of("there is no JSON object; it should begin with {."));
         return new FieldReader(Json.fields().done(), "", findings, this::lineOf);
     }
 

@@ -1,15 +1,16 @@
 package thalweg.json;
 
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /** The text is not JSON, or not JSON that is safe to read. */
 public final class JsonException extends InputException {
 
-    JsonException(String sentence) {
-        super(sentence);
+    JsonException(Sentence saying) {
+        super(saying);
     }
 
-    JsonException(String sentence, Throwable cause) {
-        super(sentence, cause);
+    JsonException(Sentence saying, Throwable cause) {
+        super(saying, cause);
     }
 }

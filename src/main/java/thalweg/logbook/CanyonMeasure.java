@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.route.Times;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
@@ -51,7 +52,7 @@ public enum CanyonMeasure {
         String print(long number, UnitSystem units);
 
         /** How values are written, for a sentence. */
-        String usage();
+        Sentence usage();
     }
 
     private final String noun;
@@ -96,8 +97,8 @@ public enum CanyonMeasure {
             throw unreadable(asked);
         }
         if (from.isPresent() && to.isPresent() && from.getAsLong() > to.getAsLong()) {
-            throw new InputException(
-                    "The " + noun + " \"" + asked + "\" ends before it begins; write the smaller first.");
+            throw new InputException(Sentence.of(
+                    "The {0} \"{1}\" ends before it begins; write the smaller first.", Sentence.word(noun), asked));
         }
         return new Span(from, to);
     }
@@ -112,8 +113,9 @@ public enum CanyonMeasure {
 
     private InputException unreadable(String text) {
         String shown = text.length() > 30 ? text.substring(0, 30) + "..." : text;
-        return new InputException("The " + noun + " \"" + shown + "\" cannot be read; write " + scale.usage()
-                + ", and FROM..TO, FROM.. or ..TO for more than one.");
+        return new InputException(Sentence.of(
+                "The {0} \"{1}\" cannot be read; write {2}, and FROM..TO, FROM.. or ..TO for more than one.",
+                Sentence.word(noun), shown, scale.usage()));
     }
 
     /** What is wanted, as it is read. */
@@ -171,8 +173,8 @@ public enum CanyonMeasure {
         }
 
         @Override
-        public String usage() {
-            return String.join(", ", names);
+        public Sentence usage() {
+            return Sentence.plain(String.join(", ", names));
         }
     }
 
@@ -191,8 +193,8 @@ public enum CanyonMeasure {
         }
 
         @Override
-        public String usage() {
-            return EXACT.usage() + " or C for any of the last four";
+        public Sentence usage() {
+            return Sentence.of("{0} or C for any of the last four", EXACT.usage());
         }
     }
 
@@ -212,8 +214,8 @@ public enum CanyonMeasure {
         }
 
         @Override
-        public String usage() {
-            return "a length such as 30 m or 100 ft";
+        public Sentence usage() {
+            return Sentence.of("a length such as 30 m or 100 ft");
         }
     }
 
@@ -230,8 +232,8 @@ public enum CanyonMeasure {
         }
 
         @Override
-        public String usage() {
-            return "minutes such as 90 or hours and minutes such as 1:30";
+        public Sentence usage() {
+            return Sentence.of("minutes such as 90 or hours and minutes such as 1:30");
         }
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 import thalweg.units.Length;
@@ -131,15 +132,15 @@ public record Trip(
      *
      * @param today from which on a day lies ahead
      */
-    public static Optional<String> doubt(State state, PartialDate on, LocalDate today) {
+    public static Optional<Sentence> doubt(State state, PartialDate on, LocalDate today) {
         if (on.tooEarlyToBeSeen().isPresent()) {
             return on.tooEarlyToBeSeen();
         }
         if (state == State.DONE && !on.hasBegunBy(today)) {
-            return Optional.of("has not come yet, so the trip is not done; today is " + today);
+            return Optional.of(Sentence.of("has not come yet, so the trip is not done; today is {0}", today));
         }
         if (on.earliest().isAfter(today.plusYears(YEARS_AHEAD))) {
-            return Optional.of("lies more than " + YEARS_AHEAD + " years ahead; today is " + today);
+            return Optional.of(Sentence.of("lies more than {0} years ahead; today is {1}", YEARS_AHEAD, today));
         }
         return Optional.empty();
     }

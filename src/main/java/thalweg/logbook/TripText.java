@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.units.Length;
 import thalweg.units.Mass;
 import thalweg.units.UnitSystem;
@@ -40,8 +41,10 @@ public final class TripText {
         }
         List<String> parts = parts(text);
         if (parts.get(0).startsWith("\"") || parts.get(0).contains(",")) {
-            throw new InputException("In \"" + text + "\" it is not clear where the name ends; write a space after each"
-                    + " comma, and a name that holds one in double quotes.");
+            throw new InputException(Sentence.of(
+                    "In \"{0}\" it is not clear where the name ends; write a space after each comma, and a name"
+                            + " that holds one in double quotes.",
+                    text));
         }
         return person(text, parts.get(0), parts.subList(1, parts.size()));
     }
@@ -57,18 +60,22 @@ public final class TripText {
             Optional<Trip.Role> named = role(part);
             boolean number = !part.isEmpty() && Character.isDigit(part.charAt(0));
             if (named.isEmpty() && !number) {
-                throw new InputException("In \"" + line + "\", \"" + part + "\" is neither a role (" + roles()
-                        + ") nor a weight such as 62 kg or 137 lb.");
+                throw new InputException(Sentence.of(
+                        "In \"{0}\", \"{1}\" is neither a role ({2}) nor a weight such as 62 kg or 137 lb.",
+                        line, part, roles()));
             }
             if (named.isPresent() ? role.isPresent() : weight.isPresent()) {
                 throw new InputException(
-                        "\"" + line + "\" has two " + (number ? "weights" : "roles") + "; write one person a line.");
+                        number
+                                ? Sentence.of("\"{0}\" has two weights; write one person a line.", line)
+                                : Sentence.of("\"{0}\" has two roles; write one person a line.", line));
             }
             role = named.isPresent() ? named : role;
             weight = number ? Optional.of(weight(part)) : weight;
         }
         if (name.isEmpty()) {
-            throw new InputException("\"" + line + "\" has no name; begin with it, as in \"Ana, lead, 62 kg\".");
+            throw new InputException(
+                    Sentence.of("\"{0}\" has no name; begin with it, as in \"Ana, lead, 62 kg\".", line));
         }
         return new Trip.Person(name, role, weight);
     }
@@ -90,13 +97,13 @@ public final class TripText {
 
     private static Mass weight(String text) {
         if (Character.isDigit(text.charAt(text.length() - 1))) {
-            throw new InputException(
-                    "The weight \"" + text + "\" has no unit; write " + text + " kg or " + text + " lb.");
+            throw new InputException(Sentence.of("The weight \"{0}\" has no unit; write {0} kg or {0} lb.", text));
         }
         long grams = Math.round(Mass.parse(text).kilograms() * 1000);
         if (grams < Trip.LEAST_WEIGHT_G || grams > Trip.MOST_WEIGHT_G) {
-            throw new InputException("The weight \"" + text + "\" is not between " + Trip.LEAST_WEIGHT_G / 1000
-                    + " and " + Trip.MOST_WEIGHT_G / 1000 + " kg.");
+            throw new InputException(Sentence.of(
+                    "The weight \"{0}\" is not between {1} and {2} kg.",
+                    text, Trip.LEAST_WEIGHT_G / 1000, Trip.MOST_WEIGHT_G / 1000));
         }
         return new Mass(grams / 1000.0);
     }
@@ -123,8 +130,9 @@ public final class TripText {
         String[] parts = BETWEEN.split(line.strip(), 2);
         long centimetres = Length.parse(parts[0]).inCentimetres();
         if (centimetres < Trip.LEAST_ROPE_CM || centimetres > Trip.MOST_ROPE_CM) {
-            throw new InputException("The rope \"" + parts[0] + "\" is not between " + Trip.LEAST_ROPE_CM / 100
-                    + " and " + Trip.MOST_ROPE_CM / 100 + " m long.");
+            throw new InputException(Sentence.of(
+                    "The rope \"{0}\" is not between {1} and {2} m long.",
+                    parts[0], Trip.LEAST_ROPE_CM / 100, Trip.MOST_ROPE_CM / 100));
         }
         return new Trip.Rope(Length.centimetres(centimetres), parts.length > 1 ? parts[1].strip() : "");
     }
@@ -154,7 +162,7 @@ public final class TripText {
         try {
             return parse.apply(line);
         } catch (InputException e) {
-            throw new InputException("Line " + number + ": " + e.sentence(), e);
+            throw new InputException(Sentence.of("Line {0}: {1}", number, e.saying()), e);
         }
     }
 
@@ -175,8 +183,8 @@ public final class TripText {
                 return counted * 60 + minute;
             }
         }
-        throw new InputException(
-                "The time \"" + text.strip() + "\" does not exist; write hours and minutes, from 0:00 to 23:59.");
+        throw new InputException(Sentence.of(
+                "The time \"{0}\" does not exist; write hours and minutes, from 0:00 to 23:59.", text.strip()));
     }
 
     /** As it is typed: "8:30". */

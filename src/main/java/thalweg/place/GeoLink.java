@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * Reads {@code geo:} links. The height and parameters that are not known are passed over, as the standard asks.
@@ -34,12 +35,12 @@ final class GeoLink {
     static Position parse(String text) {
         Matcher shape = SHAPE.matcher(text.toLowerCase(Locale.ROOT));
         if (!shape.matches()) {
-            throw unreadable(text, "write it as geo:42.123456,-0.054321");
+            throw unreadable(text, Sentence.of("write it as geo:42.123456,-0.054321"));
         }
         Optional<Integer> accuracy = Optional.empty();
         for (String parameter : shape.group(3).split(";", -1)) {
             if (parameter.startsWith("crs=") && !parameter.equals("crs=wgs84")) {
-                throw unreadable(text, "only the reference system wgs84 is known");
+                throw unreadable(text, Sentence.of("only the reference system wgs84 is known"));
             }
             if (parameter.startsWith("u=")) {
                 accuracy = uncertainty(text, parameter.substring(2));
@@ -52,18 +53,18 @@ final class GeoLink {
     /** Rounded up, so that nothing is claimed that was not stated; a 0 says nothing about a place in the field. */
     private static Optional<Integer> uncertainty(String text, String digits) {
         if (!UNCERTAINTY.matcher(digits).matches()) {
-            throw unreadable(text, "its uncertainty u should be a number of metres");
+            throw unreadable(text, Sentence.of("its uncertainty u should be a number of metres"));
         }
         BigDecimal metres = new BigDecimal(digits);
         if (metres.compareTo(LARGEST_UNCERTAINTY) > 0) {
-            throw unreadable(text, "an uncertainty above 100,000 m tells no place");
+            throw unreadable(text, Sentence.of("an uncertainty above 100,000 m tells no place"));
         }
         return metres.signum() == 0
                 ? Optional.empty()
                 : Optional.of(metres.setScale(0, RoundingMode.CEILING).intValueExact());
     }
 
-    private static InputException unreadable(String text, String mend) {
-        return new InputException("The link \"" + text + "\" cannot be read; " + mend + ".");
+    private static InputException unreadable(String text, Sentence mend) {
+        return new InputException(Sentence.of("The link \"{0}\" cannot be read; {1}.", text, mend));
     }
 }

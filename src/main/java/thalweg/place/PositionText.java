@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.units.Length;
 
 /** Reads coordinates: decimal degrees, degrees and minutes with or without seconds, and {@code geo:} links. */
@@ -53,8 +54,9 @@ public final class PositionText {
         }
         long metres = (long) Math.ceil(Length.parse(within.group(2)).metres());
         if (metres < 1 || metres > MOST_METRES) {
-            throw new InputException("The accuracy \"" + within.group(2) + "\" is not between 1 and " + MOST_METRES
-                    + " m; leave it out where it is not known.");
+            throw new InputException(Sentence.of(
+                    "The accuracy \"{0}\" is not between 1 and {1} m; leave it out where it is not known.",
+                    within.group(2), MOST_METRES));
         }
         Position place = place(within.group(1));
         return new Position(place.latE7(), place.lonE7(), Optional.of((int) metres));
@@ -68,9 +70,10 @@ public final class PositionText {
             return GeoLink.parse(plain);
         }
         if (AMBIGUOUS.matcher(plain).matches()) {
-            throw new InputException(
-                    "The coordinates \"" + plain + "\" can be read in more than one way; write decimals"
-                            + " with a point, as 42.123456, -0.054321, or part the two numbers with a semicolon.");
+            throw new InputException(Sentence.of(
+                    "The coordinates \"{0}\" can be read in more than one way; write decimals with a point, as"
+                            + " 42.123456, -0.054321, or part the two numbers with a semicolon.",
+                    plain));
         }
         for (Pattern pattern : new Pattern[] {POINTS, COMMAS, COMMAS_AND_SEMICOLON}) {
             Matcher decimal = pattern.matcher(plain);
@@ -109,8 +112,10 @@ public final class PositionText {
             lonE7 = -lonE7;
         }
         if (Math.abs(latE7) > 90 * Position.PER_DEGREE || Math.abs(lonE7) > 180 * Position.PER_DEGREE) {
-            throw new InputException("The coordinates \"" + text
-                    + "\" are not on the globe: latitude comes first, -90 to 90, then longitude, -180 to 180.");
+            throw new InputException(Sentence.of(
+                    "The coordinates \"{0}\" are not on the globe: latitude comes first, -90 to 90, then"
+                            + " longitude, -180 to 180.",
+                    text));
         }
         return new Position(latE7, lonE7, accuracy);
     }
@@ -120,8 +125,10 @@ public final class PositionText {
     }
 
     private static InputException unreadable(String text) {
-        return new InputException("The coordinates \"" + text
-                + "\" cannot be read; write them as 42.123456, -0.054321 or 42 07.407 N, 0 03.259 W.");
+        return new InputException(Sentence.of(
+                "The coordinates \"{0}\" cannot be read; write them as 42.123456, -0.054321 or 42 07.407 N,"
+                        + " 0 03.259 W.",
+                text));
     }
 
     /** In upper case, whatever the machine's language. */

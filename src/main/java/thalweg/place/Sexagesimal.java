@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * Reads degrees, minutes and seconds with letters for the directions, before or after the numbers: "42° 07.407' N, 0°
@@ -58,8 +59,10 @@ final class Sexagesimal {
     private static Optional<Position> position(
             String text, String one, String oneLetter, String other, String otherLetter) {
         if (oneLetter.equals("O") || otherLetter.equals("O")) {
-            throw new InputException("In the coordinates \"" + text
-                    + "\" the letter O means east in one language and west in another; write E or W.");
+            throw new InputException(Sentence.of(
+                    "In the coordinates \"{0}\" the letter O means east in one language and west in another;"
+                            + " write E or W.",
+                    text));
         }
         boolean latitudeFirst = "NS".contains(oneLetter);
         if (latitudeFirst == "NS".contains(otherLetter)) {
@@ -92,7 +95,8 @@ final class Sexagesimal {
         for (int part = match.groupCount(); part > 1; part--) {
             BigDecimal number = PositionText.number(match.group(part));
             if (number.compareTo(SIXTY) >= 0) {
-                throw new InputException("The coordinates \"" + text + "\" have 60 or more minutes or seconds.");
+                throw new InputException(
+                        Sentence.of("The coordinates \"{0}\" have 60 or more minutes or seconds.", text));
             }
             sum = sum.add(number).divide(SIXTY, 15, RoundingMode.HALF_EVEN);
         }

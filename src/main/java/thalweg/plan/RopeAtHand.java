@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.Trip;
 import thalweg.units.Length;
 
@@ -39,7 +40,8 @@ public record RopeAtHand(Length length, String kind, OptionalDouble gramsPerMetr
         }
         double grams = Double.parseDouble(weight.group(1).replace(',', '.'));
         if (grams < LEAST_G_PER_M || grams > MOST_G_PER_M) {
-            throw new InputException("A rope of " + weight.group(1) + " g/m is not believed; it is 10 to 200 g/m.");
+            throw new InputException(
+                    Sentence.of("A rope of {0} g/m is not believed; it is 10 to 200 g/m.", weight.group(1)));
         }
         String kind = rope.kind().substring(0, weight.start()) + rope.kind().substring(weight.end());
         return new RopeAtHand(rope.length(), kind.strip(), OptionalDouble.of(grams));

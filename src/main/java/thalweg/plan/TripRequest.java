@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.Trip;
 import thalweg.route.PartialDate;
 
@@ -65,14 +66,15 @@ public record TripRequest(
                 .filter(PartialDate::isExact)
                 .map(PartialDate::earliest)
                 .orElseThrow(() -> new InputException(
-                        "A plan needs the day of the trip, such as 2027-05-08; enter it with the trip."));
+                        Sentence.of("A plan needs the day of the trip, such as 2027-05-08; enter it with the trip.")));
         if (trip.people().isEmpty()) {
-            throw new InputException("A plan needs to know who goes; enter the people with the trip.");
+            throw new InputException(Sentence.of("A plan needs to know who goes; enter the people with the trip."));
         }
         List<RopeAtHand> ropes = trip.ropes().stream().map(RopeAtHand::of).toList();
         if (ropes.size() > ChooseRopes.MOST_ROPES) {
-            throw new InputException("A plan chooses from at most " + ChooseRopes.MOST_ROPES
-                    + " ropes, and the trip has " + ropes.size() + "; take out what stays at home.");
+            throw new InputException(Sentence.of(
+                    "A plan chooses from at most {0} ropes, and the trip has {1}; take out what stays at home.",
+                    ChooseRopes.MOST_ROPES, ropes.size()));
         }
         return new TripRequest(
                 trip.canyon().text(),

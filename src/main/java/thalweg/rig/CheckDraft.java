@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 import thalweg.units.Force;
 import thalweg.units.Length;
@@ -46,7 +47,7 @@ final class CheckDraft {
         String key = "load.redirect.";
         String name = over.name().isBlank() ? RigRedirect.UNNAMED : over.name();
         if (name.length() > LONGEST_NAME) {
-            refuse(key + "name", "is longer than " + LONGEST_NAME + " characters");
+            refuse(key + "name", Sentence.of("is longer than {0} characters", LONGEST_NAME));
         }
         OptionalDouble strength = known(key + "strength_kN", over.strengthKilonewtons(), Range.STRENGTH);
         Optional<Vector3> at = place(key + "at", over.at())
@@ -54,7 +55,8 @@ final class CheckDraft {
         if (at.isEmpty() && findings.isEmpty()) {
             refuse(
                     key + "at",
-                    "is the place of the focus; a redirect stands where the rope leads away from the master");
+                    Sentence.of(
+                            "is the place of the focus; a redirect stands where the rope leads away from the master"));
         }
         if (!findings.isEmpty()) {
             return Optional.empty();
@@ -64,9 +66,10 @@ final class CheckDraft {
         if (aimed.isEmpty()) {
             refuse(
                     key + "at",
-                    "is so near that the load draws the master up to it, within "
-                            + Figures.fixed(100 * AimAtRedirect.DRAWN_UP_METRES, 0)
-                            + " cm; put it farther from the focus");
+                    Sentence.of(
+                            "is so near that the load draws the master up to it, within {0} cm; put it farther from"
+                                    + " the focus",
+                            Figures.fixed(100 * AimAtRedirect.DRAWN_UP_METRES, 0)));
         }
         return aimed;
     }
@@ -81,7 +84,9 @@ final class CheckDraft {
             Optional<Vector3> at = place(key + ".at", point.at());
             for (PointDraft other : draft.points().subList(0, i)) {
                 if (at.isPresent() && isAt(other, at.get())) {
-                    refuse(key + ".at", "is the place of point " + other.name() + "; two points need two places");
+                    refuse(
+                            key + ".at",
+                            Sentence.of("is the place of point {0}; two points need two places", other.name()));
                 }
             }
             OptionalDouble strength = known(key + ".strength_kN", point.strengthKilonewtons(), Range.STRENGTH);
@@ -113,11 +118,11 @@ final class CheckDraft {
 
     private void checkName(String key, String name, Set<String> names) {
         if (name.isBlank()) {
-            refuse(key, "is missing; every point has a name");
+            refuse(key, Sentence.of("is missing; every point has a name"));
         } else if (name.length() > LONGEST_NAME) {
-            refuse(key, "is longer than " + LONGEST_NAME + " characters");
+            refuse(key, Sentence.of("is longer than {0} characters", LONGEST_NAME));
         } else if (!names.add(name)) {
-            refuse(key, "is the name of another point as well: " + name);
+            refuse(key, Sentence.of("is the name of another point as well: {0}", name));
         }
     }
 
@@ -127,8 +132,8 @@ final class CheckDraft {
             refuse(
                     "load",
                     load.massKilograms().isPresent()
-                            ? "states both mass_kg and force_kN; state one of them"
-                            : "states neither mass_kg nor force_kN; state one of them");
+                            ? Sentence.of("states both mass_kg and force_kN; state one of them")
+                            : Sentence.of("states neither mass_kg nor force_kN; state one of them"));
         }
         OptionalDouble mass = known("load.mass_kg", load.massKilograms(), Range.MASS);
         OptionalDouble pull = known("load.force_kN", load.forceKilonewtons(), Range.FORCE);
@@ -139,7 +144,7 @@ final class CheckDraft {
         double rope = withDefault("load.", "rope_out_m", load.ropeOutMetres(), Range.ROPE, RigDefaults.ROPE_OUT_METRES);
         OptionalDouble ropeStiffness = known("load.rope_EA_kN", load.ropeStiffnessKilonewtons(), Range.STIFFNESS);
         if (rope > 0 && load.ropeStiffnessKilonewtons().isEmpty()) {
-            refuse("load.rope_EA_kN", "is missing, and rope is out: state how the rope stretches");
+            refuse("load.rope_EA_kN", Sentence.of("is missing, and rope is out: state how the rope stretches"));
         }
         double spread = withDefault("load.", "load_spread", load.spread(), Range.SPREAD, RigDefaults.LOAD_SPREAD);
         double factor = known("load.factor", load.factor(), Range.FACTOR).orElse(1);
@@ -163,20 +168,20 @@ final class CheckDraft {
     private Optional<RigSetup> setup(List<RigPoint> points, Optional<RigLoad> load) {
         SetupDraft rig = draft.rig();
         if (rig.kind().isEmpty()) {
-            refuse("rig.kind", "is missing; it is one of: " + RigKind.words());
-            checkPointCount(1, 6, "a rig");
+            refuse("rig.kind", Sentence.of("is missing; it is one of: {0}", RigKind.words()));
+            checkPointCount(1, 6, Sentence.of("a rig"));
         }
         rig.kind().ifPresent(this::checkKind);
         Optional<Vector3> focus = place("rig.focus", rig.focus());
         for (PointDraft point : draft.points()) {
             if (focus.isPresent() && isAt(point, focus.get())) {
-                refuse("rig.focus", "is the place of point " + point.name() + "; every leg needs a length");
+                refuse("rig.focus", Sentence.of("is the place of point {0}; every leg needs a length", point.name()));
             }
         }
         double stiffness = required("rig.EA_kN", rig.stiffnessKilonewtons(), Range.STIFFNESS);
         long strands = rig.strands().orElse(RigDefaults.STRANDS);
         if (strands < 1 || strands > MOST_STRANDS) {
-            refuse("rig.strands", "is " + strands + "; it must be at least 1 and at most " + MOST_STRANDS);
+            refuse("rig.strands", Sentence.of("is {0}; it must be at least 1 and at most {1}", strands, MOST_STRANDS));
         }
         boolean hasLegs = rig.kind().map(kind -> kind.takes("strands")).orElse(false);
         if (hasLegs && rig.strands().isEmpty()) {
@@ -246,22 +251,28 @@ final class CheckDraft {
     }
 
     private void checkKind(RigKind kind) {
-        checkPointCount(kind.fewestPoints(), kind.mostPoints(), kind.word());
+        checkPointCount(kind.fewestPoints(), kind.mostPoints(), Sentence.plain(kind.word()));
         for (String key : draft.rig().ownKeys()) {
             if (!kind.takes(key)) {
                 refuse(
                         "rig." + key,
-                        "does not belong to a rig of kind " + kind.word() + "; it belongs to: "
-                                + RigKind.wordsOfThoseThatTake(key));
+                        Sentence.of(
+                                "does not belong to a rig of kind {0}; it belongs to: {1}",
+                                kind.word(), RigKind.wordsOfThoseThatTake(key)));
             }
         }
     }
 
-    private void checkPointCount(int fewest, int most, String what) {
+    private void checkPointCount(int fewest, int most, Sentence what) {
         int count = draft.points().size();
         if (count < fewest || count > most) {
-            String range = fewest == most ? "exactly " + fewest : fewest + " to " + most;
-            refuse("points", "holds " + count + (count == 1 ? " point; " : " points; ") + what + " takes " + range);
+            Sentence range =
+                    fewest == most ? Sentence.of("exactly {0}", fewest) : Sentence.of("{0} to {1}", fewest, most);
+            refuse(
+                    "points",
+                    count == 1
+                            ? Sentence.of("holds 1 point; {0} takes {1}", what, range)
+                            : Sentence.of("holds {0} points; {1} takes {2}", count, what, range));
         }
     }
 
@@ -269,7 +280,7 @@ final class CheckDraft {
         String key = "rig.slack_m." + name;
         known(key, OptionalDouble.of(metres), Range.LENGTH);
         if (draft.points().stream().noneMatch(point -> point.name().equals(name))) {
-            refuse(key, "names no point of this rig");
+            refuse(key, Sentence.of("names no point of this rig"));
         }
     }
 
@@ -283,16 +294,18 @@ final class CheckDraft {
 
     private Optional<Vector3> place(String key, List<Double> numbers) {
         if (numbers.isEmpty()) {
-            refuse(key, "is missing; it is two or three numbers in metres");
+            refuse(key, Sentence.of("is missing; it is two or three numbers in metres"));
             return Optional.empty();
         }
         if (numbers.size() < 2 || numbers.size() > 3) {
-            refuse(key, "has " + numbers.size() + " numbers; it must have two or three");
+            refuse(key, Sentence.of("has {0} numbers; it must have two or three", numbers.size()));
             return Optional.empty();
         }
         int before = findings.size();
         for (double number : numbers) {
-            Range.PLACE.objection(number).ifPresent(objection -> refuse(key, "holds a number that " + objection));
+            Range.PLACE
+                    .objection(number)
+                    .ifPresent(objection -> refuse(key, Sentence.of("holds a number that {0}", objection)));
         }
         return findings.size() > before ? Optional.empty() : Optional.of(vector(numbers));
     }
@@ -308,7 +321,7 @@ final class CheckDraft {
 
     private double required(String key, OptionalDouble value, Range range) {
         if (value.isEmpty()) {
-            refuse(key, "is missing");
+            refuse(key, Sentence.of("is missing"));
         }
         return known(key, value, range).orElse(0);
     }
@@ -320,7 +333,7 @@ final class CheckDraft {
         return known(path + key, value, range).orElse(otherwise);
     }
 
-    private void refuse(String key, String sentence) {
-        findings.add(new RigFinding(key, sentence));
+    private void refuse(String key, Sentence what) {
+        findings.add(new RigFinding(key, what));
     }
 }

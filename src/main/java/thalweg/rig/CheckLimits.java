@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 import thalweg.units.Force;
 import thalweg.units.Length;
@@ -18,12 +19,12 @@ final class CheckLimits {
     private static final double NONE = RigInput.ONE_PLACE_METRES;
 
     private final LimitDraft draft;
-    private final BiConsumer<String, String> refuse;
+    private final BiConsumer<String, Sentence> refuse;
 
     /**
      * @param refuse takes a key and what is wrong with it
      */
-    CheckLimits(LimitDraft draft, BiConsumer<String, String> refuse) {
+    CheckLimits(LimitDraft draft, BiConsumer<String, Sentence> refuse) {
         this.draft = draft;
         this.refuse = refuse;
     }
@@ -34,41 +35,47 @@ final class CheckLimits {
             refuse.accept(
                     "rig",
                     draft.metres().isPresent()
-                            ? "states both limit_m and limit_range_deg; state one of them"
-                            : "states neither limit_m nor limit_range_deg; a limited rig needs one of them");
+                            ? Sentence.of("states both limit_m and limit_range_deg; state one of them")
+                            : Sentence.of(
+                                    "states neither limit_m nor limit_range_deg; a limited rig needs one of them"));
         }
         draft.metres()
-                .ifPresent(metres -> checkPair(METRES, metres, Range.LENGTH, "a number for each of the two points"));
+                .ifPresent(metres ->
+                        checkPair(METRES, metres, Range.LENGTH, Sentence.of("a number for each of the two points")));
         draft.rangeDegrees().ifPresent(this::checkRange);
         draft.sliderStrands().ifPresent(count -> {
             if (count < 1 || count > MOST_STRANDS) {
-                refuse.accept("rig.slider_strands", "is " + count + "; it must be 1 or " + MOST_STRANDS);
+                refuse.accept("rig.slider_strands", Sentence.of("is {0}; it must be 1 or {1}", count, MOST_STRANDS));
             }
         });
     }
 
-    private boolean checkPair(String key, List<Double> numbers, Range range, String what) {
+    private boolean checkPair(String key, List<Double> numbers, Range range, Sentence what) {
         if (numbers.size() != 2) {
             refuse.accept(
                     key,
-                    "has " + numbers.size() + (numbers.size() == 1 ? " number" : " numbers") + "; it takes " + what);
+                    numbers.size() == 1
+                            ? Sentence.of("has 1 number; it takes {0}", what)
+                            : Sentence.of("has {0} numbers; it takes {1}", numbers.size(), what));
             return false;
         }
         boolean sound = true;
         for (double number : numbers) {
-            Optional<String> objection = range.objection(number);
-            objection.ifPresent(sentence -> refuse.accept(key, "holds a number that " + sentence));
+            Optional<Sentence> objection = range.objection(number);
+            objection.ifPresent(sentence -> refuse.accept(key, Sentence.of("holds a number that {0}", sentence)));
             sound = sound && objection.isEmpty();
         }
         return sound;
     }
 
     private void checkRange(List<Double> degrees) {
-        if (checkPair(RANGE, degrees, Range.TOWARD, "two directions, from and to") && degrees.get(0) > degrees.get(1)) {
+        if (checkPair(RANGE, degrees, Range.TOWARD, Sentence.of("two directions, from and to"))
+                && degrees.get(0) > degrees.get(1)) {
             refuse.accept(
                     RANGE,
-                    "goes from " + Figures.plain(degrees.get(0)) + "° to " + Figures.plain(degrees.get(1))
-                            + "°; the first must not be above the second");
+                    Sentence.of(
+                            "goes from {0}° to {1}°; the first must not be above the second",
+                            Figures.plain(degrees.get(0)), Figures.plain(degrees.get(1))));
         }
     }
 
@@ -95,10 +102,14 @@ final class CheckLimits {
             if (metres.get(i) <= 0 || metres.get(i) > leg - NONE) {
                 refuse.accept(
                         METRES,
-                        "is " + Figures.plain(metres.get(i)) + " m for point "
-                                + points.get(i).name() + "; it must be above 0 and below the "
-                                + Figures.fixed(leg, 3) + " m from the focus to "
-                                + (Slung.endsBefore(points.get(i)) ? "the end of its sling" : "the point"));
+                        Sentence.of(
+                                "is {0} m for point {1}; it must be above 0 and below the {2} m from the focus to {3}",
+                                Figures.plain(metres.get(i)),
+                                points.get(i).name(),
+                                Figures.fixed(leg, 3),
+                                Slung.endsBefore(points.get(i))
+                                        ? Sentence.of("the end of its sling")
+                                        : Sentence.of("the point")));
                 sound = false;
             }
         }
@@ -111,16 +122,18 @@ final class CheckLimits {
             if (limits.get(i).metres() > way(points.get(i), focus) - NONE) {
                 refuse.accept(
                         RANGE,
-                        "lets the master slide up to point " + points.get(i).name()
-                                + ", so that no leg would be left above its knot; narrow the range");
+                        Sentence.of(
+                                "lets the master slide up to point {0}, so that no leg would be left above its knot;"
+                                        + " narrow the range",
+                                points.get(i).name()));
                 sound = false;
             }
         }
         if (limits.stream().mapToDouble(Length::metres).sum() < NONE) {
             refuse.accept(
                     RANGE,
-                    "asks for less than 1 mm of sliding, so both knots would be at the master;"
-                            + " widen the range, or tie a focused rig");
+                    Sentence.of("asks for less than 1 mm of sliding, so both knots would be at the master; widen the"
+                            + " range, or tie a focused rig"));
             sound = false;
         }
         return sound ? Optional.of(limits) : Optional.empty();

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 import thalweg.units.Length;
 
@@ -18,7 +19,7 @@ final class CheckSling {
 
     private final String key;
     private final SlingDraft draft;
-    private final BiConsumer<String, String> refuse;
+    private final BiConsumer<String, Sentence> refuse;
     private final Set<String> assumed;
 
     /**
@@ -26,7 +27,7 @@ final class CheckSling {
      * @param refuse takes a key and what is wrong with it
      * @param assumed takes the keys that stand at their defaults
      */
-    CheckSling(String point, SlingDraft draft, BiConsumer<String, String> refuse, Set<String> assumed) {
+    CheckSling(String point, SlingDraft draft, BiConsumer<String, Sentence> refuse, Set<String> assumed) {
         this.key = point + ".sling.";
         this.draft = draft;
         this.refuse = refuse;
@@ -41,13 +42,17 @@ final class CheckSling {
      */
     Optional<RigSling> result(Optional<RigKind> kind, OptionalDouble way) {
         if (draft.tie().isEmpty()) {
-            refuse.accept(key + "tie", "is missing; it is one of: basket, choke, wrap_three_pull_two, tied_round");
+            refuse.accept(
+                    key + "tie",
+                    Sentence.of("is missing; it is one of: basket, choke, wrap_three_pull_two, tied_round"));
         }
         boolean sides = draft.tie().map(tie -> tie.sides() > 1).orElse(false);
         if (sides && draft.widthMetres().isEmpty()) {
             refuse.accept(
                     key + "width_m",
-                    "is missing; state how wide the point is where the sling leaves it, for the angle of its sides");
+                    Sentence.of(
+                            "is missing; state how wide the point is where the sling leaves it, for the angle of its"
+                                    + " sides"));
         }
         Optional<Length> width = length("width_m", draft.widthMetres(), WIDE);
         Optional<Length> around = length("around_m", draft.aroundMetres(), LONG);
@@ -56,9 +61,10 @@ final class CheckSling {
                 && around.get().metres() < 2 * width.get().metres()) {
             refuse.accept(
                     key + "around_m",
-                    "is " + Figures.plain(around.get().metres())
-                            + " m, less than there and back across its own width of "
-                            + Figures.plain(width.get().metres()) + " m");
+                    Sentence.of(
+                            "is {0} m, less than there and back across its own width of {1} m",
+                            Figures.plain(around.get().metres()),
+                            Figures.plain(width.get().metres())));
         }
         Optional<Length> reach = length("reach_m", draft.reachMetres(), LONG);
         checkReach(kind, way);
@@ -76,7 +82,9 @@ final class CheckSling {
     private Textile textile() {
         Textile textile = draft.textile();
         if (textile.condition().equals(Optional.of(PartCondition.GONE))) {
-            refuse.accept(key + "condition", "is gone, and a sling that is gone holds nothing; leave the sling out");
+            refuse.accept(
+                    key + "condition",
+                    Sentence.of("is gone, and a sling that is gone holds nothing; leave the sling out"));
         }
         return new Textile(
                 textile.condition(),
@@ -90,15 +98,18 @@ final class CheckSling {
             kind.filter(one -> !one.takesSlingsAsLegs())
                     .ifPresent(one -> refuse.accept(
                             key + "reach_m",
-                            "is missing; in a rig of kind " + one.word()
-                                    + " the sling ends before the master: state how far its end hangs from the point"));
+                            Sentence.of(
+                                    "is missing; in a rig of kind {0} the sling ends before the master: state how far its end"
+                                            + " hangs from the point",
+                                    one.word())));
         } else if (way.isPresent()
                 && draft.reachMetres().getAsDouble() > way.getAsDouble() - RigInput.ONE_PLACE_METRES) {
             refuse.accept(
                     key + "reach_m",
-                    "is " + Figures.plain(draft.reachMetres().getAsDouble()) + " m; it must be below the "
-                            + Figures.fixed(way.getAsDouble(), 3)
-                            + " m from the point to the focus, or left out for a sling that reaches to the master");
+                    Sentence.of(
+                            "is {0} m; it must be below the {1} m from the point to the focus, or left out for a"
+                                    + " sling that reaches to the master",
+                            Figures.plain(draft.reachMetres().getAsDouble()), Figures.fixed(way.getAsDouble(), 3)));
         }
     }
 
@@ -116,7 +127,7 @@ final class CheckSling {
         if (value.isEmpty()) {
             return value;
         }
-        Optional<String> objection = range.objection(value.getAsDouble());
+        Optional<Sentence> objection = range.objection(value.getAsDouble());
         objection.ifPresent(sentence -> refuse.accept(key + name, sentence));
         return objection.isEmpty() ? value : OptionalDouble.empty();
     }

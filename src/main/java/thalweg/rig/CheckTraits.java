@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /** Turns what else is stated of points, strands and master into what is known of them, or into what is wrong with it. */
@@ -14,14 +15,14 @@ final class CheckTraits {
 
     private static final int NUMBERS_OF_AN_AXIS = 3;
 
-    private final BiConsumer<String, String> refuse;
+    private final BiConsumer<String, Sentence> refuse;
     private final Consumer<String> assume;
 
     /**
      * @param refuse takes a key and what is wrong with it
      * @param assume takes a key that stands at its default
      */
-    CheckTraits(BiConsumer<String, String> refuse, Consumer<String> assume) {
+    CheckTraits(BiConsumer<String, Sentence> refuse, Consumer<String> assume) {
         this.refuse = refuse;
         this.assume = assume;
     }
@@ -31,7 +32,8 @@ final class CheckTraits {
         PointTraitsDraft traits = point.traits();
         if (traits.condition().equals(Optional.of(PartCondition.GONE))) {
             refuse.accept(
-                    key + ".condition", "is gone, and a point that is gone holds nothing; take it out of the rig");
+                    key + ".condition",
+                    Sentence.of("is gone, and a point that is gone holds nothing; take it out of the rig"));
         }
         checkBolt(key, point.strengthKilonewtons().isPresent(), traits.bolt());
         traits.connector().ifPresent(connector -> check(key + ".connector", connector));
@@ -42,11 +44,16 @@ final class CheckTraits {
             return;
         }
         if (oneStrength) {
-            refuse.accept(key, "states strength_kN beside radial_kN, axial_kN or axis; state one strength or the two");
+            refuse.accept(
+                    key,
+                    Sentence.of(
+                            "states strength_kN beside radial_kN, axial_kN or axis; state one strength or the two"));
         }
         if (bolt.radialKilonewtons().isEmpty() || bolt.axialKilonewtons().isEmpty()) {
             refuse.accept(
-                    key, "states only a part of radial_kN and axial_kN; a strength in both directions needs both");
+                    key,
+                    Sentence.of(
+                            "states only a part of radial_kN and axial_kN; a strength in both directions needs both"));
         }
         check(key + ".radial_kN", bolt.radialKilonewtons(), Range.STRENGTH);
         check(key + ".axial_kN", bolt.axialKilonewtons(), Range.STRENGTH);
@@ -63,13 +70,15 @@ final class CheckTraits {
         if (axis.size() != NUMBERS_OF_AN_AXIS) {
             refuse.accept(
                     key,
-                    "has " + axis.size() + (axis.size() == 1 ? " number" : " numbers")
-                            + "; it takes three: to the right, up, out of the wall");
+                    axis.size() == 1
+                            ? Sentence.of("has 1 number; it takes three: to the right, up, out of the wall")
+                            : Sentence.of(
+                                    "has {0} numbers; it takes three: to the right, up, out of the wall", axis.size()));
         } else if (axis.stream()
                 .anyMatch(number -> Range.PLACE.objection(number).isPresent())) {
-            refuse.accept(key, "holds a number that is not between -100 and 100");
+            refuse.accept(key, Sentence.of("holds a number that is not between -100 and 100"));
         } else if (axis.stream().allMatch(number -> Math.abs(number) < RigInput.ONE_PLACE_METRES)) {
-            refuse.accept(key, "is no direction; write one such as [0, 0, 1]");
+            refuse.accept(key, Sentence.of("is no direction; write one such as [0, 0, 1]"));
         }
     }
 
@@ -87,16 +96,17 @@ final class CheckTraits {
         StrandTraitsDraft traits = rig.traits();
         if (traits.condition().equals(Optional.of(PartCondition.GONE))) {
             refuse.accept(
-                    "rig.condition", "is gone, and strands that are gone hold nothing; state those that are there");
+                    "rig.condition",
+                    Sentence.of("is gone, and strands that are gone hold nothing; state those that are there"));
         }
         if (traits.knot().isPresent() && rig.knotEfficiency().isPresent()) {
-            refuse.accept("rig.knot", "stands beside knot_efficiency; state one of them");
+            refuse.accept("rig.knot", Sentence.of("stands beside knot_efficiency; state one of them"));
         }
         check("rig.strand_age_years", traits.ageYears(), Range.YEARS);
         traits.connector().ifPresent(connector -> check("rig.connector", connector));
         traits.derating().forEach((word, share) -> {
             if (DeratingKey.of(word).isEmpty()) {
-                refuse.accept("rig.derating." + word, "is no factor; there are: " + DeratingKey.words());
+                refuse.accept("rig.derating." + word, Sentence.of("is no factor; there are: {0}", DeratingKey.words()));
             }
             check("rig.derating." + word, OptionalDouble.of(share), Range.EFFICIENCY);
         });

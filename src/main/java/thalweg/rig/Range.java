@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 
 /**
  * The values that a key may have.
@@ -41,19 +42,30 @@ record Range(double least, boolean open, double most, String unit) {
     static final Range LEAN = new Range(-90, false, 90, "°");
 
     /** What is wrong with a value, beginning in lower case; empty where nothing is. */
-    Optional<String> objection(double value) {
+    Optional<Sentence> objection(double value) {
         if (!Double.isFinite(value)) {
-            return Optional.of("is not a finite number");
+            return Optional.of(Sentence.of("is not a finite number"));
         }
         boolean highEnough = open ? value > least : value >= least;
         if (highEnough && value <= most) {
             return Optional.empty();
         }
         if (least == 0 && value < 0) {
-            return Optional.of("is " + Figures.plain(value) + unit + ", but cannot be negative");
+            return Optional.of(Sentence.of("is {0}, but cannot be negative", with(value)));
         }
-        String lower = (open ? "above " : "at least ") + Figures.plain(least);
-        return Optional.of("is " + Figures.plain(value) + unit + "; it must be " + lower + " and at most "
-                + Figures.plain(most) + unit);
+        return Optional.of(
+                open
+                        ? Sentence.of(
+                                "is {0}; it must be above {1} and at most {2}",
+                                with(value), Figures.plain(least), with(most))
+                        : Sentence.of(
+                                "is {0}; it must be at least {1} and at most {2}",
+                                with(value), Figures.plain(least), with(most)));
+    }
+
+    private Sentence with(double value) {
+        return unit.equals(" years")
+                ? Sentence.of("{0} years", Figures.plain(value))
+                : Sentence.plain(Figures.plain(value) + unit);
     }
 }

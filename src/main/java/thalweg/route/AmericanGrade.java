@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * A grade in the American notation, "3 B III R".
@@ -52,9 +53,10 @@ public record AmericanGrade(int technical, Water water, Optional<Integer> time, 
     public static AmericanGrade parse(String text) {
         Matcher shape = SHAPE.matcher(text.strip().toUpperCase(Locale.ROOT));
         if (!shape.matches()) {
-            throw new InputException("The American grade \"" + text.strip()
-                    + "\" cannot be read; write it as 3 B III R: class 1 to 4, water A, B, C or C1 to C4, time I to VI,"
-                    + " risk R or X.");
+            throw new InputException(Sentence.of(
+                    "The American grade \"{0}\" cannot be read; write it as 3 B III R: class 1 to 4, water A,"
+                            + " B, C or C1 to C4, time I to VI, risk R or X.",
+                    text.strip()));
         }
         return new AmericanGrade(
                 Integer.parseInt(shape.group(1)),

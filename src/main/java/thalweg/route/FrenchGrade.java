@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * A grade in the French notation, "v4 a3 III".
@@ -38,8 +39,10 @@ public record FrenchGrade(int vertical, int aquatic, Optional<Integer> commitmen
                 return new FrenchGrade(Integer.parseInt(shape.group(1)), Integer.parseInt(shape.group(2)), commitment);
             }
         }
-        throw new InputException("The French grade \"" + text.strip()
-                + "\" cannot be read; write it as v4 a3 III, with v and a from 1 to 7 and I to VI.");
+        throw new InputException(Sentence.of(
+                "The French grade \"{0}\" cannot be read; write it as v4 a3 III, with v and a from 1 to 7"
+                        + " and I to VI.",
+                text.strip()));
     }
 
     /** In its notation. */

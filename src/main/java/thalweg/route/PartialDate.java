@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * A day, or only a month or a year where no more is known.
@@ -35,7 +36,7 @@ public record PartialDate(int year, int month, int day) {
      */
     public static final int EARLIEST_SEEN = 1900;
 
-    private static final String WRITE = "; write a day, month or year as 2019-06-14, 2019-06 or 2019.";
+    private static final Sentence WRITE = Sentence.of("; write a day, month or year as 2019-06-14, 2019-06 or 2019.");
 
     public PartialDate {
         if (!exists(year, month, day)) {
@@ -64,23 +65,25 @@ public record PartialDate(int year, int month, int day) {
                 return new PartialDate(year, month, day);
             }
         }
-        throw new InputException("The date \"" + shown(text.strip()) + "\" " + wrong(shape) + WRITE);
+        throw new InputException(Sentence.of("The date \"{0}\" {1}{2}", shown(text.strip()), wrong(shape), WRITE));
     }
 
     private static String shown(String text) {
         return text.length() > 30 ? text.substring(0, 30) + "..." : text;
     }
 
-    private static String wrong(Matcher shape) {
+    private static Sentence wrong(Matcher shape) {
         if (!shape.matches()) {
-            return "cannot be read";
+            return Sentence.of("cannot be read");
         }
-        return Integer.parseInt(shape.group(1)) < EARLIEST ? "lies before " + EARLIEST : "does not exist";
+        return Integer.parseInt(shape.group(1)) < EARLIEST
+                ? Sentence.of("lies before {0}", EARLIEST)
+                : Sentence.of("does not exist");
     }
 
     /** Why somebody cannot have seen or done anything then, as the end of a sentence; empty where it is believed. */
-    public Optional<String> tooEarlyToBeSeen() {
-        return year < EARLIEST_SEEN ? Optional.of("lies before " + EARLIEST_SEEN) : Optional.empty();
+    public Optional<Sentence> tooEarlyToBeSeen() {
+        return year < EARLIEST_SEEN ? Optional.of(Sentence.of("lies before {0}", EARLIEST_SEEN)) : Optional.empty();
     }
 
     private static boolean exists(int year, int month, int day) {

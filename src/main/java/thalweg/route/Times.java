@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * How long a canyon takes, as somebody stated it.
@@ -47,8 +48,10 @@ public record Times(
             minutes = Integer.parseInt(parts[0]) * 60 + rest;
         }
         if (minutes < 1 || minutes > MOST_MINUTES) {
-            throw new InputException("The time \"" + text.strip()
-                    + "\" cannot be read; write minutes as 90, or hours and minutes as 1:30, up to a week.");
+            throw new InputException(Sentence.of(
+                    "The time \"{0}\" cannot be read; write minutes as 90, or hours and minutes as 1:30, up to"
+                            + " a week.",
+                    text.strip()));
         }
         return minutes;
     }

@@ -9,6 +9,7 @@ import thalweg.body.FactType;
 import thalweg.body.WithdrawalBody;
 import thalweg.fault.ChangedMeanwhileException;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Correction;
@@ -134,11 +135,12 @@ public final class AddEntries {
     private void correct(Uid wrong, FactBody right, String reason) {
         Fact before = counting(wrong);
         if (!before.type().equals(right.type().word()) || !before.about().equals(right.about())) {
-            throw new InputException("A correction is about the same thing as what it corrects;"
-                    + " withdraw the entry and add another instead.");
+            throw new InputException(
+                    Sentence.of("A correction is about the same thing as what it corrects; withdraw the entry and add"
+                            + " another instead."));
         }
         if (right.body().equals(before.body().without(WithdrawalBody.REASON))) {
-            throw new InputException("Nothing differs from the entry as it is; say what was wrong in it.");
+            throw new InputException(Sentence.of("Nothing differs from the entry as it is; say what was wrong in it."));
         }
         Correction correction = new Correction(wrong, Entered.reason(reason));
         append(right.fact(Optional.of(correction), session.keeper(), session.now()));
@@ -160,20 +162,22 @@ public final class AddEntries {
                 .fact(entry)
                 .filter(known -> FactType.of(known.type()).isPresent())
                 .orElseThrow(() -> new InputException(
-                        "There is no entry with the id " + entry.text() + "; `show` lists them with --ids."));
+                        Sentence.of("There is no entry with the id {0}; `show` lists them with --ids.", entry.text())));
         if (!session.ledger().counts(fact)) {
-            throw new ChangedMeanwhileException("This entry was corrected or withdrawn before; nothing was changed."
-                    + " The entry that took its place can be corrected instead.");
+            throw new ChangedMeanwhileException(
+                    Sentence.of("This entry was corrected or withdrawn before; nothing was changed. The entry that took"
+                            + " its place can be corrected instead."));
         }
         return fact;
     }
 
     private void refuseUnbelieved(PartialDate on) {
         on.tooEarlyToBeSeen().ifPresent(why -> {
-            throw new InputException("The date " + on.print() + " " + why + "; was another year meant?");
+            throw new InputException(Sentence.of("The date {0} {1}; was another year meant?", on.print(), why));
         });
         if (!on.hasBegunBy(session.today())) {
-            throw new InputException("The date " + on.print() + " has not come yet; today is " + session.today() + ".");
+            throw new InputException(
+                    Sentence.of("The date {0} has not come yet; today is {1}.", on.print(), session.today()));
         }
     }
 
@@ -189,13 +193,15 @@ public final class AddEntries {
     private void append(List<Fact> facts, String at) {
         for (Fact fact : facts) {
             if (FactType.of(fact.type()).isPresent() && !session.things().isInUse(fact.about())) {
-                throw new ChangedMeanwhileException("What this entry is about was taken out of use in the meantime;"
-                        + " nothing was saved. The list of changes brings it back.");
+                throw new ChangedMeanwhileException(Sentence.of(
+                        "What this entry is about was taken out of use in the meantime; nothing was saved. The"
+                                + " list of changes brings it back."));
             }
             if (session.ledger().fact(fact.uid()).isPresent()
                     && !session.ledger().counts(fact)) {
-                throw new InputException("The very same entry was made and taken back within this second;"
-                        + " wait a moment and add it again.");
+                throw new InputException(Sentence.of(
+                        "The very same entry was made and taken back within this second; wait a moment and add it"
+                                + " again."));
             }
         }
         session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import thalweg.exchange.json.RigAnswerText;
 import thalweg.exchange.json.RigFile;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.RigAnalysis;
@@ -64,14 +65,16 @@ public final class AnalyzeRig {
      */
     static <T> T open(Path file, Reading<T> reading) {
         if (file.toString().isBlank()) {
-            throw new InputException("The name of the rig file is empty; name one, or - for standard input.");
+            throw new InputException(
+                    Sentence.of("The name of the rig file is empty; name one, or - for standard input."));
         }
         try (InputStream in = Files.newInputStream(file)) {
             return reading.of(in);
         } catch (NoSuchFileException e) {
-            throw new InputException("There is no file " + file + "; check the path.", e);
+            throw new InputException(Sentence.of("There is no file {0}; check the path.", file), e);
         } catch (IOException e) {
-            throw new InputException("The file " + file + " cannot be read; check that it is a file you may read.", e);
+            throw new InputException(
+                    Sentence.of("The file {0} cannot be read; check that it is a file you may read.", file), e);
         }
     }
 
@@ -84,7 +87,7 @@ public final class AnalyzeRig {
     public static RigInput read(String name, InputStream in) throws IOException {
         byte[] bytes = in.readNBytes(LARGEST + 1);
         if (bytes.length > LARGEST) {
-            throw new InputException(name + " is larger than 100 kB; that is no rig file.");
+            throw new InputException(Sentence.of("{0} is larger than 100 kB; that is no rig file.", name));
         }
         return RigFile.read(name, bytes);
     }
@@ -110,8 +113,9 @@ public final class AnalyzeRig {
                                 load.factor() == 1 ? OptionalDouble.empty() : OptionalDouble.of(load.factor())))
                 .check();
         return checked.input()
-                .orElseThrow(() -> new InputException("The rig \"" + input.name() + "\" cannot bear the load \""
-                        + load.name() + "\": " + checked.findings().get(0).print()));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "The rig \"{0}\" cannot bear the load \"{1}\": {2}",
+                        input.name(), load.name(), checked.findings().get(0).saying())));
     }
 
     private static OptionalDouble known(Optional<Double> value) {

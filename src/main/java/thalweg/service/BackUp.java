@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.progress.Progress;
 
@@ -58,10 +59,12 @@ public final class BackUp {
     public void to(Path target, Progress progress) {
         session.backUp(target, progress);
         try (Session copy = session.beside(target)) {
-            List<String> findings = copy.check().fileFindings();
+            List<Sentence> findings = copy.check().fileFindings();
             if (!findings.isEmpty()) {
-                throw new StoreException("The backup " + target + " was written but does not read well: "
-                        + findings.get(0) + " Check the disk, and the database with check.");
+                throw new StoreException(Sentence.of(
+                        "The backup {0} was written but does not read well: {1} Check the disk, and the database"
+                                + " with check.",
+                        target, findings.get(0)));
             }
         }
     }

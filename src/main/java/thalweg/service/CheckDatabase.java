@@ -2,6 +2,7 @@ package thalweg.service;
 
 import java.util.ArrayList;
 import java.util.List;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.RecordRules;
 
@@ -15,19 +16,19 @@ public final class CheckDatabase {
     }
 
     /** What is wrong with the file, the ledger and the tables, one sentence each; nothing is changed. */
-    public List<String> findings() {
+    public List<Sentence> findings() {
         return session.check().findings();
     }
 
     /** What in the records cannot all be true, one line each with the place first; only of use where all else is well. */
-    public List<String> contradictions() {
-        List<String> lines = new ArrayList<>();
+    public List<Sentence> contradictions() {
+        List<Sentence> lines = new ArrayList<>();
         for (Uid uid : session.records().canyons()) {
             session.records()
                     .canyon(uid)
                     .ifPresent(canyon -> RecordRules.brokenBy(canyon, session.today())
-                            .forEach(broken ->
-                                    lines.add(String.join(" / ", broken.where()) + ": " + broken.sentence())));
+                            .forEach(broken -> lines.add(
+                                    Sentence.of("{0}: {1}", Sentence.joined(" / ", broken.where()), broken.what()))));
         }
         return lines;
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
 /** Makes the user's copy of the sample data, through the same import that any file goes through. */
@@ -47,7 +48,8 @@ public final class DemoDatabase {
             Files.move(aside, demo, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw new StoreException(
-                    "The demo database " + demo + " cannot be made; check that its folder may be written.", e);
+                    Sentence.of("The demo database {0} cannot be made; check that its folder may be written.", demo),
+                    e);
         }
     }
 

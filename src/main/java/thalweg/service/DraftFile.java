@@ -16,6 +16,7 @@ import thalweg.draft.DraftKind;
 import thalweg.draft.DraftRig;
 import thalweg.exchange.json.RigFile;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldWriter;
 import thalweg.json.Json;
 import thalweg.json.JsonDocument;
@@ -77,12 +78,13 @@ final class DraftFile {
         try {
             Json.Fields file = fields(JsonDocument.read(name, bytes).root());
             if (!Json.of(VERSION).equals(file.values().get("draft"))) {
-                throw new InputException("it is no draft of version " + VERSION + ".");
+                throw new InputException(Sentence.of("it is no draft of version {0}.", VERSION));
             }
             Optional<Uid> about = file.field("about")
                     .map(DraftFile::text)
                     .map(text -> Uid.parse(text)
-                            .orElseThrow(() -> new InputException("it names nothing that could be edited.")));
+                            .orElseThrow(
+                                    () -> new InputException(Sentence.of("it names nothing that could be edited."))));
             DraftKind kind = DraftKind.valueOf(word(file, "kind"));
             DraftKey key = new DraftKey(kind, Json.of(true).equals(file.values().get("new")), about);
             Draft draft = new Draft(
@@ -95,7 +97,7 @@ final class DraftFile {
                     rig(file));
             return new Content(draft, Instant.parse(text(file, "at")));
         } catch (IllegalArgumentException | DateTimeException e) {
-            throw new InputException("it is no draft: " + e.getMessage(), e);
+            throw new InputException(Sentence.of("it is no draft: {0}", e.getMessage()), e);
         }
     }
 
@@ -113,7 +115,8 @@ final class DraftFile {
     private static Optional<DraftRig> rig(Json.Fields file) {
         return file.field("rig")
                 .map(DraftFile::fields)
-                .map(written -> RigFile.draft(written).orElseThrow(() -> new InputException("its rig cannot be read.")))
+                .map(written -> RigFile.draft(written)
+                        .orElseThrow(() -> new InputException(Sentence.of("its rig cannot be read."))))
                 .map(rig -> new DraftRig(
                         rig,
                         Set.copyOf(items(file, "unstated").stream()
@@ -126,27 +129,29 @@ final class DraftFile {
     }
 
     private static String text(Json.Fields file, String key) {
-        return file.field(key).map(DraftFile::text).orElseThrow(() -> new InputException("it has no " + key + "."));
+        return file.field(key)
+                .map(DraftFile::text)
+                .orElseThrow(() -> new InputException(Sentence.of("it has no {0}.", key)));
     }
 
     private static String text(Json value) {
         if (value instanceof Json.Text text) {
             return text.value();
         }
-        throw new InputException("something in it is no text.");
+        throw new InputException(Sentence.of("something in it is no text."));
     }
 
     private static Json.Fields fields(Json value) {
         if (value instanceof Json.Fields fields) {
             return fields;
         }
-        throw new InputException("something in it is no object.");
+        throw new InputException(Sentence.of("something in it is no object."));
     }
 
     private static List<Json> items(Json.Fields file, String key) {
         if (file.field(key).orElse(Json.NOTHING) instanceof Json.Items items) {
             return items.values();
         }
-        throw new InputException("it has no " + key + ".");
+        throw new InputException(Sentence.of("it has no {0}.", key));
     }
 }

@@ -26,6 +26,7 @@ import thalweg.draft.Draft;
 import thalweg.draft.DraftKey;
 import thalweg.draft.KeptDraft;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.json.JsonText;
 
@@ -107,8 +108,10 @@ public final class DraftFolder {
             Files.move(aside, file(draft.key()), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new StoreException(
-                    "What is typed cannot be kept as a draft in " + folder
-                            + "; check the room on the disk and whether the folder may be written.",
+                    Sentence.of(
+                            "What is typed cannot be kept as a draft in {0}; check the room on the disk and whether"
+                                    + " the folder may be written.",
+                            folder),
                     e);
         }
     }
@@ -130,7 +133,8 @@ public final class DraftFolder {
         try {
             Files.deleteIfExists(file(key));
         } catch (IOException e) {
-            throw new StoreException("The draft " + file(key) + " cannot be taken away; delete it by hand.", e);
+            throw new StoreException(
+                    Sentence.of("The draft {0} cannot be taken away; delete it by hand.", file(key)), e);
         }
     }
 

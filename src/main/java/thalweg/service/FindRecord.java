@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
@@ -37,8 +38,9 @@ public final class FindRecord {
         Optional<Uid> uid = Uid.parse(nameOrId);
         if (uid.isPresent()) {
             return byId(uid.get())
-                    .orElseThrow(() -> new InputException(
-                            "There is no canyon with the id " + uid.get().text() + "; `list` shows what there is."));
+                    .orElseThrow(() -> new InputException(Sentence.of(
+                            "There is no canyon with the id {0}; `list` shows what there is.",
+                            uid.get().text())));
         }
         List<CanyonRow> fitting = session.canyons().search(nameOrId);
         List<CanyonRow> exact = fitting.stream()
@@ -47,11 +49,13 @@ public final class FindRecord {
         List<CanyonRow> best = exact.isEmpty() ? fitting : exact;
         if (nameOrId.isBlank() || best.isEmpty()) {
             throw new InputException(
-                    "There is no canyon named \"" + nameOrId.strip() + "\"; `list` shows what there is.");
+                    Sentence.of("There is no canyon named \"{0}\"; `list` shows what there is.", nameOrId.strip()));
         }
         if (best.size() > 1) {
-            throw new InputException("\"" + nameOrId.strip() + "\" fits several canyons; name one by its id: "
-                    + listed(best.stream().map(FindRecord::toldApart).toList()));
+            throw new InputException(Sentence.of(
+                    "\"{0}\" fits several canyons; name one by its id: {1}",
+                    nameOrId.strip(),
+                    listed(best.stream().map(FindRecord::toldApart).toList())));
         }
         return byId(best.get(0).uid()).orElseThrow();
     }
@@ -82,8 +86,9 @@ public final class FindRecord {
         if (uid.isPresent()) {
             StationRow found = session.canyons()
                     .station(uid.get())
-                    .orElseThrow(() -> new InputException("There is no station with the id "
-                            + uid.get().text() + "; `show CANYON` lists its stations."));
+                    .orElseThrow(() -> new InputException(Sentence.of(
+                            "There is no station with the id {0}; `show CANYON` lists its stations.",
+                            uid.get().text())));
             return in(found);
         }
         String words = nameOrId.replace('/', ' ');
@@ -94,15 +99,19 @@ public final class FindRecord {
                 .toList();
         List<StationRow> best = exact.isEmpty() ? fitting : exact;
         if (best.isEmpty()) {
-            throw new InputException("There is no station named \"" + nameOrId.strip()
-                    + "\"; name it as CANYON/STATION, and `show CANYON` lists its stations.");
+            throw new InputException(Sentence.of(
+                    "There is no station named \"{0}\"; name it as CANYON/STATION, and `show CANYON` lists its"
+                            + " stations.",
+                    nameOrId.strip()));
         }
         if (best.size() > 1) {
-            throw new InputException("\"" + nameOrId.strip() + "\" fits several stations; name one by its id: "
-                    + listed(best.stream()
+            throw new InputException(Sentence.of(
+                    "\"{0}\" fits several stations; name one by its id: {1}",
+                    nameOrId.strip(),
+                    listed(best.stream()
                             .map(this::in)
                             .map(FindRecord::toldApart)
-                            .toList()));
+                            .toList())));
         }
         return in(best.get(0));
     }
@@ -154,15 +163,23 @@ public final class FindRecord {
         if (best.isEmpty()) {
             List<String> labels =
                     station.parts().stream().map(part -> part.part().label()).toList();
-            throw new InputException("The station " + name + " has no part \"" + labelOrId.strip() + "\"; "
-                    + (labels.isEmpty() ? "it has none at all yet." : "it has: " + listed(labels)));
+            throw new InputException(
+                    labels.isEmpty()
+                            ? Sentence.of(
+                                    "The station {0} has no part \"{1}\"; it has none at all yet.",
+                                    name, labelOrId.strip())
+                            : Sentence.of(
+                                    "The station {0} has no part \"{1}\"; it has: {2}",
+                                    name, labelOrId.strip(), listed(labels)));
         }
-        throw new InputException("\"" + labelOrId.strip() + "\" fits several parts of the station " + name
-                + "; name one by its id: "
-                + listed(best.stream()
+        throw new InputException(Sentence.of(
+                "\"{0}\" fits several parts of the station {1}; name one by its id: {2}",
+                labelOrId.strip(),
+                name,
+                listed(best.stream()
                         .map(part ->
                                 part.part().label() + " (" + part.part().uid().text() + ")")
-                        .toList()));
+                        .toList())));
     }
 
     /** Whether every word begins a word of the label. */
@@ -173,8 +190,10 @@ public final class FindRecord {
                 && asked.stream().allMatch(word -> inLabel.stream().anyMatch(token -> token.startsWith(word)));
     }
 
-    private static String listed(List<String> names) {
+    private static Sentence listed(List<String> names) {
         String shown = names.stream().limit(MOST_LISTED).collect(Collectors.joining(", "));
-        return names.size() > MOST_LISTED ? shown + " and " + (names.size() - MOST_LISTED) + " more." : shown + ".";
+        return names.size() > MOST_LISTED
+                ? Sentence.of("{0} and {1} more.", shown, names.size() - MOST_LISTED)
+                : Sentence.of("{0}.", shown);
     }
 }

@@ -8,6 +8,7 @@ import thalweg.amend.Located;
 import thalweg.body.FactType;
 import thalweg.fault.ChangedMeanwhileException;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -36,8 +37,9 @@ public final class FindThing {
         Optional<Uid> uid = Uid.parse(nameOrId);
         if (uid.isPresent()) {
             return byId(uid.get())
-                    .orElseThrow(() -> new InputException("There is nothing in use with the id "
-                            + uid.get().text() + "; `show --ids` lists the ids of what there is."));
+                    .orElseThrow(() -> new InputException(Sentence.of(
+                            "There is nothing in use with the id {0}; `show --ids` lists the ids of what there is.",
+                            uid.get().text())));
         }
         FindRecord find = new FindRecord(session);
         List<String> names = List.of(nameOrId.split("/", -1));
@@ -94,21 +96,23 @@ public final class FindThing {
      */
     public EntryInCanyon entry(String id) {
         Uid uid = Uid.parse(id)
-                .orElseThrow(() -> new InputException("\"" + id.strip()
-                        + "\" is no id of an entry; `show --ids` lists the ids, such as"
-                        + " 0197c2a4-5b1e-8f00-9a3c-1d2e3f405162."));
+                .orElseThrow(() -> new InputException(Sentence.of(
+                        "\"{0}\" is no id of an entry; `show --ids` lists the ids, such as"
+                                + " 0197c2a4-5b1e-8f00-9a3c-1d2e3f405162.",
+                        id.strip())));
         Fact fact = session.ledger()
                 .fact(uid)
                 .filter(known -> FactType.of(known.type()).isPresent())
                 .orElseThrow(() -> new InputException(
-                        "There is no entry with the id " + uid.text() + "; `show --ids` lists the ids."));
+                        Sentence.of("There is no entry with the id {0}; `show --ids` lists the ids.", uid.text())));
         InCanyon about = byId(fact.about())
                 .orElseThrow(() -> new ChangedMeanwhileException(
-                        "What this entry is about is out of use; `changes` brings it back."));
+                        Sentence.of("What this entry is about is out of use; `changes` brings it back.")));
         Entry<?> entry = entries(about.canyon())
                 .filter(known -> known.uid().equals(uid))
                 .findFirst()
-                .orElseThrow(() -> new InputException("This entry stays with this database; it is not changed here."));
+                .orElseThrow(() -> new InputException(
+                        Sentence.of("This entry stays with this database; it is not changed here.")));
         return new EntryInCanyon(
                 about.canyon(), about.at(), FactType.of(fact.type()).orElseThrow(), entry);
     }

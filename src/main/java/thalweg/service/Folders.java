@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
 /**
@@ -98,7 +99,7 @@ public record Folders(Path data, Path state, Path cache, Path config) {
             }
         } catch (IOException e) {
             throw new StoreException(
-                    "The folder " + folder + " cannot be made; check that its place may be written.", e);
+                    Sentence.of("The folder {0} cannot be made; check that its place may be written.", folder), e);
         }
     }
 }

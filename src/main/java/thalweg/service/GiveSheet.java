@@ -7,6 +7,7 @@ import thalweg.body.Entered;
 import thalweg.exchange.json.RecordsHash;
 import thalweg.fault.AppException;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.SheetGiven;
@@ -48,8 +49,8 @@ public final class GiveSheet {
         }
         if (session.isReadOnly()) {
             throw new InputException(
-                    "The database is open for reading only, so nobody can note to whom a sheet is given;"
-                            + " leave that empty to write the sheet alone.");
+                    Sentence.of("The database is open for reading only, so nobody can note to whom a sheet is given;"
+                            + " leave that empty to write the sheet alone."));
         }
         Path file = Objects.requireNonNullElse(target.getFileName(), target);
         SheetGiven given = Entered.of(new SheetGiven(
@@ -69,9 +70,11 @@ public final class GiveSheet {
         try {
             new AddEntries(session).sheetGiven(given);
         } catch (AppException e) {
-            String sentence = "The sheet was written to " + target + ", but that it was given to " + given.to()
-                    + " was not noted: " + e.sentence() + " Write the sheet again to note it.";
-            throw e instanceof StoreException ? new StoreException(sentence, e) : new InputException(sentence, e);
+            Sentence saying = Sentence.of(
+                    "The sheet was written to {0}, but that it was given to {1} was not noted: {2} Write the sheet"
+                            + " again to note it.",
+                    target, given.to(), e.saying());
+            throw e instanceof StoreException ? new StoreException(saying, e) : new InputException(saying, e);
         }
     }
 }

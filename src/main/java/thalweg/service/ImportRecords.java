@@ -9,6 +9,7 @@ import thalweg.exchange.Known;
 import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsReader;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
@@ -31,7 +32,7 @@ public final class ImportRecords {
      * @param findings what is wrong, one line each; the plan is empty then
      * @param plan what would change
      */
-    public record Preview(List<String> findings, ImportPlan plan) {
+    public record Preview(List<Sentence> findings, ImportPlan plan) {
         public Preview {
             findings = List.copyOf(findings);
         }
@@ -63,7 +64,7 @@ public final class ImportRecords {
         ImportPlan plan = ImportPlan.of(
                 canyons, new InDatabase(session, progress, new AtomicLong()), session.keeper(), session.now());
         return new Preview(
-                findings.all().stream().map(finding -> finding.print()).toList(), plan);
+                findings.all().stream().map(finding -> finding.saying()).toList(), plan);
     }
 
     /** Writes what the plan says, all of it or nothing. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.Trip;
@@ -30,7 +31,7 @@ public final class KeepLocal {
         after.on()
                 .ifPresent(day -> Trip.doubt(after.state(), day, session.today())
                         .ifPresent(why -> {
-                            throw new InputException("The day " + day.print() + " " + why + ".");
+                            throw new InputException(Sentence.of("The day {0} {1}.", day.print(), why));
                         }));
         SaveThing save = new SaveThing(session);
         if (before.isPresent()) {

@@ -10,6 +10,7 @@ import thalweg.amend.ChangeView;
 import thalweg.amend.Deed;
 import thalweg.amend.Known;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Hash;
@@ -51,8 +52,8 @@ public final class ListChanges {
                 .whole(key)
                 .filter(change -> change.kind() == Change.Kind.DONE)
                 .map(this::view)
-                .orElseThrow(() ->
-                        new InputException("There is no change with the number " + key + "; `changes` lists them."));
+                .orElseThrow(() -> new InputException(
+                        Sentence.of("There is no change with the number {0}; `changes` lists them.", key)));
     }
 
     private List<ChangeView> views(List<Change> changes) {

@@ -7,6 +7,7 @@ import thalweg.amend.ThingChange;
 import thalweg.body.ThingBody;
 import thalweg.body.ThingType;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 
 /** Gives a thing another place in its line, or puts it into another thing of its canyon or of another. */
@@ -39,11 +40,13 @@ public final class MoveThing {
     public boolean into(Located thing, Located target) {
         ThingType type = thing.thing().type();
         if (!target.thing().type().word().equals(type.parentKey()) || type == ThingType.TRIP) {
-            throw new InputException("The " + named(thing.thing()) + " cannot be put into the "
-                    + named(target.thing()) + "; it belongs "
-                    + ThingType.of(type.parentKey())
-                            .map(parent -> "to " + parent.inWords() + "s.")
-                            .orElse("to nothing."));
+            throw new InputException(ThingType.of(type.parentKey())
+                    .map(parent -> Sentence.of(
+                            "The {0} cannot be put into the {1}; it belongs to {2}s.",
+                            named(thing.thing()), named(target.thing()), parent.inWords()))
+                    .orElseGet(() -> Sentence.of(
+                            "The {0} cannot be put into the {1}; it belongs to nothing.",
+                            named(thing.thing()), named(target.thing()))));
         }
         List<ThingBody> within = target.within();
         boolean there = within.stream()
@@ -63,11 +66,12 @@ public final class MoveThing {
         ThingBody moved = thing.thing();
         Uid beside = other.thing().uid();
         if (moved.uid().equals(beside)) {
-            throw new InputException("A thing cannot be put beside itself; name another.");
+            throw new InputException(Sentence.of("A thing cannot be put beside itself; name another."));
         }
         if (moved.type() != other.thing().type() || moved.type() == ThingType.CANYON) {
-            throw new InputException("The " + named(moved) + " cannot be put beside the " + named(other.thing())
-                    + "; name another " + moved.type().inWords() + ".");
+            throw new InputException(Sentence.of(
+                    "The {0} cannot be put beside the {1}; name another {2}.",
+                    named(moved), named(other.thing()), moved.type().inWords()));
         }
         List<Uid> others = other.line().stream()
                 .map(ThingBody::uid)
@@ -77,8 +81,8 @@ public final class MoveThing {
         return save(Rearrange.to(moved, other.thing().parent().orElseThrow(), other.line(), at));
     }
 
-    private static String named(ThingBody thing) {
-        return thing.type().inWords() + " \"" + thing.label() + "\"";
+    private static Sentence named(ThingBody thing) {
+        return Sentence.of("{0} \"{1}\"", thing.type().inWords(), thing.label());
     }
 
     private boolean save(List<ThingChange> changes) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import thalweg.body.ThingBody;
 import thalweg.exchange.gpx.Waypoint;
 import thalweg.fault.ChangedMeanwhileException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
@@ -110,8 +111,9 @@ public final class PlaceWaypoints {
         /** What new things are hung on must still be there; whether it was edited meanwhile does not matter to them. */
         private void refuseGone(Uid thing) {
             if (session.ledger().head(thing).filter(head -> !head.deleted()).isEmpty()) {
-                throw new ChangedMeanwhileException("What waypoints were placed on was taken out from elsewhere in the"
-                        + " meantime; nothing was saved. Go back and place them again.");
+                throw new ChangedMeanwhileException(Sentence.of(
+                        "What waypoints were placed on was taken out from elsewhere in the meantime; nothing was"
+                                + " saved. Go back and place them again."));
             }
         }
 

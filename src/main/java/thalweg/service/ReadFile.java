@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Map;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /** Finds and reads files that somebody names. */
 public final class ReadFile {
@@ -24,16 +25,16 @@ public final class ReadFile {
     public static byte[] bytes(Path file) {
         try {
             if (Files.isDirectory(file)) {
-                throw new InputException(file + " is a folder; name a file in it.");
+                throw new InputException(Sentence.of("{0} is a folder; name a file in it.", file));
             }
             if (Files.size(file) > LARGEST) {
-                throw new InputException(file + " is larger than 64 MB; export less into a file.");
+                throw new InputException(Sentence.of("{0} is larger than 64 MB; export less into a file.", file));
             }
             return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
-            throw new InputException("There is no file " + file + "; check the path.", e);
+            throw new InputException(Sentence.of("There is no file {0}; check the path.", file), e);
         } catch (IOException e) {
-            throw new InputException("The file " + file + " cannot be read; check its permissions.", e);
+            throw new InputException(Sentence.of("The file {0} cannot be read; check its permissions.", file), e);
         }
     }
 
@@ -46,7 +47,7 @@ public final class ReadFile {
     public static Path typed(String text, Map<String, String> environment) {
         String plain = unquoted(text.strip());
         if (plain.isEmpty()) {
-            throw new InputException("The name of the file is empty; name one.");
+            throw new InputException(Sentence.of("The name of the file is empty; name one."));
         }
         try {
             Path home = Path.of(environment.getOrDefault("HOME", "."));
@@ -54,11 +55,11 @@ public final class ReadFile {
                     ? home
                     : plain.startsWith("~/") ? home.resolve(plain.substring(2)) : Path.of(plain);
             if (Files.exists(path) && !Files.isDirectory(path) && !Files.isRegularFile(path)) {
-                throw new InputException(path + " is a device or a pipe; name a file.");
+                throw new InputException(Sentence.of("{0} is a device or a pipe; name a file.", path));
             }
             return path;
         } catch (InvalidPathException e) {
-            throw new InputException("\"" + plain + "\" is no name of a file; choose another.", e);
+            throw new InputException(Sentence.of("\"{0}\" is no name of a file; choose another.", plain), e);
         }
     }
 

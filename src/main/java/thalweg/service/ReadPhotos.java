@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Hash;
 import thalweg.logbook.Photo;
 
@@ -64,12 +65,13 @@ public final class ReadPhotos {
 
     private static Photo read(String name, String caption) {
         if (name.isBlank()) {
-            throw new InputException("The name of the photo is empty; name a file, or a file=caption.");
+            throw new InputException(Sentence.of("The name of the photo is empty; name a file, or a file=caption."));
         }
         Path file = path(name)
-                .orElseThrow(() -> new InputException("\"" + name.strip() + "\" is no name of a file; name another."));
+                .orElseThrow(() ->
+                        new InputException(Sentence.of("\"{0}\" is no name of a file; name another.", name.strip())));
         if (Files.isDirectory(file)) {
-            throw new InputException("The photo " + file + " is a folder; name a file in it.");
+            throw new InputException(Sentence.of("The photo {0} is a folder; name a file in it.", file));
         }
         return new Photo(file.getFileName().toString(), hash(file), caption.strip());
     }
@@ -79,9 +81,9 @@ public final class ReadPhotos {
         try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
             in.transferTo(OutputStream.nullOutputStream());
         } catch (NoSuchFileException e) {
-            throw new InputException("There is no photo " + file + "; check the path.", e);
+            throw new InputException(Sentence.of("There is no photo {0}; check the path.", file), e);
         } catch (IOException e) {
-            throw new InputException("The photo " + file + " cannot be read; check its permissions.", e);
+            throw new InputException(Sentence.of("The photo {0} cannot be read; check its permissions.", file), e);
         }
         return Hash.ofBytes(digest.digest());
     }

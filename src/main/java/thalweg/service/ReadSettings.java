@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.settings.Settings;
 import thalweg.settings.SettingsFile;
 import thalweg.text.Language;
@@ -22,7 +23,7 @@ public final class ReadSettings {
      */
     public static Settings of(Optional<Path> named, Folders folders, Phrases phrases) {
         if (named.map(Path::toString).filter(String::isBlank).isPresent()) {
-            throw new InputException("--settings needs the name of a file after it.");
+            throw new InputException(Sentence.of("--settings needs the name of a file after it."));
         }
         Path file = named.orElse(folders.settings());
         if (named.isEmpty() && !Files.exists(file)) {

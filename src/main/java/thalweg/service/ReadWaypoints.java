@@ -5,6 +5,7 @@ import java.util.List;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.exchange.gpx.GpxReader;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Finding;
 import thalweg.json.Findings;
 
@@ -20,7 +21,7 @@ public final class ReadWaypoints {
      * @param findings one line each; then nothing is taken from it
      * @param file what it holds, nothing where there are findings
      */
-    public record Answer(String name, List<String> findings, GpxFile file) {
+    public record Answer(String name, List<Sentence> findings, GpxFile file) {
         public Answer {
             findings = List.copyOf(findings);
         }
@@ -41,7 +42,7 @@ public final class ReadWaypoints {
     public static Answer of(String name, byte[] bytes) {
         Findings findings = new Findings();
         GpxFile file = GpxReader.read(bytes, findings);
-        return new Answer(name, findings.all().stream().map(Finding::print).toList(), file);
+        return new Answer(name, findings.all().stream().map(Finding::saying).toList(), file);
     }
 
     /** Whether a file of those bytes is one of waypoints, whatever its name: it begins as XML does. */

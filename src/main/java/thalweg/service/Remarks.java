@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import thalweg.body.ThingBody;
 import thalweg.body.ThingType;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.RecordRules;
 
@@ -51,23 +52,27 @@ public final class Remarks {
     }
 
     /** What has come up since, one sentence each with the names that lead there. */
-    public List<String> since() {
-        List<String> remarks = new ArrayList<>();
+    public List<Sentence> since() {
+        List<Sentence> remarks = new ArrayList<>();
         named.flatMap(this::sameName).ifPresent(remarks::add);
         for (RecordRules.Broken one : broken()) {
             if (!before.contains(one)) {
-                List<String> within = one.where().subList(1, one.where().size());
-                remarks.add(within.isEmpty() ? one.sentence() : String.join(" / ", within) + ": " + one.sentence());
+                List<Sentence> within = one.where().subList(1, one.where().size());
+                remarks.add(
+                        within.isEmpty()
+                                ? one.what()
+                                : Sentence.of("{0}: {1}", Sentence.joined(" / ", within), one.what()));
             }
         }
         return remarks;
     }
 
-    private Optional<String> sameName(ThingBody saved) {
+    private Optional<Sentence> sameName(ThingBody saved) {
         return saved.type() == ThingType.CANYON
                         && session.canyons().named(saved.label()).size() > 1
-                ? Optional.of("Another canyon is called \"" + saved.label()
-                        + "\" too; if it is the same one, take one of them out of use.")
+                ? Optional.of(Sentence.of(
+                        "Another canyon is called \"{0}\" too; if it is the same one, take one of them out of use.",
+                        saved.label()))
                 : Optional.empty();
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.storage.BackupFile;
 
@@ -31,7 +32,7 @@ public final class RestoreBackup {
      * @param canyons how many it holds
      * @param findings what is wrong with it, one sentence each; empty where all is well
      */
-    public record Preview(int canyons, List<String> findings) {}
+    public record Preview(int canyons, List<Sentence> findings) {}
 
     /**
      * Looks at a backup; nothing is changed.
@@ -40,7 +41,7 @@ public final class RestoreBackup {
      */
     public Preview preview(Path backup) {
         try (BackupFile copy = BackupFile.open(backup, target)) {
-            List<String> findings = copy.findings();
+            List<Sentence> findings = copy.findings();
             return new Preview(findings.isEmpty() ? copy.canyons() : 0, findings);
         }
     }
@@ -53,10 +54,12 @@ public final class RestoreBackup {
      */
     public Optional<Path> from(Path backup) {
         try (BackupFile copy = BackupFile.open(backup, target)) {
-            List<String> findings = copy.findings();
+            List<Sentence> findings = copy.findings();
             if (!findings.isEmpty()) {
-                throw new StoreException("The backup " + backup + " is not sound, and nothing was changed: "
-                        + findings.get(0) + (findings.size() > 1 ? " " + (findings.size() - 1) + " more." : ""));
+                Sentence first = Sentence.of(
+                        "The backup {0} is not sound, and nothing was changed: {1}", backup, findings.get(0));
+                throw new StoreException(
+                        findings.size() == 1 ? first : Sentence.of("{0} {1} more.", first, findings.size() - 1));
             }
             if (!Files.exists(target)) {
                 copy.as(target);
@@ -81,7 +84,9 @@ public final class RestoreBackup {
             return Session.writing(target, clock, user);
         } catch (StoreException e) {
             throw new StoreException(
-                    e.sentence() + " To put the backup there all the same, first move that file away by hand.", e);
+                    Sentence.of(
+                            "{0} To put the backup there all the same, first move that file away by hand.", e.saying()),
+                    e);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.body.Entered;
 import thalweg.body.ThingBody;
 import thalweg.fault.ChangedMeanwhileException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.ledger.Revision;
 import thalweg.storage.Batch;
@@ -99,9 +100,10 @@ public final class SaveThing {
                 .filter(within -> !session.things().isInUse(within))
                 .isPresent();
         if (hidden) {
-            throw new ChangedMeanwhileException("What the " + thing.type().inWords() + " \"" + thing.label()
-                    + "\" belongs to was taken out of use in the meantime; nothing was saved."
-                    + " The list of changes brings it back.");
+            throw new ChangedMeanwhileException(Sentence.of(
+                    "What the {0} \"{1}\" belongs to was taken out of use in the meantime; nothing was saved."
+                            + " The list of changes brings it back.",
+                    thing.type().inWords(), thing.label()));
         }
     }
 
@@ -109,10 +111,10 @@ public final class SaveThing {
         return session.ledger()
                 .head(before.uid())
                 .filter(head -> !head.deleted() && says(head, before))
-                .orElseThrow(() ->
-                        new ChangedMeanwhileException("The " + before.type().inWords() + " \""
-                                + before.label() + "\" was changed from elsewhere in the meantime; nothing was saved."
-                                + " Look what it is now, then repeat the change."));
+                .orElseThrow(() -> new ChangedMeanwhileException(Sentence.of(
+                        "The {0} \"{1}\" was changed from elsewhere in the meantime; nothing was saved. Look what"
+                                + " it is now, then repeat the change.",
+                        before.type().inWords(), before.label())));
     }
 
     private void append(List<Revision> revisions) {

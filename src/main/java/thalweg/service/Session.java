@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.ledger.Uid;
 import thalweg.progress.Progress;
@@ -221,8 +222,9 @@ public final class Session implements AutoCloseable {
      */
     public void setKeeper(String name) {
         if (named.isPresent()) {
-            throw new InputException("Your settings file names you \"" + named.get()
-                    + "\" for every database; change its key keeper instead.");
+            throw new InputException(Sentence.of(
+                    "Your settings file names you \"{0}\" for every database; change its key keeper instead.",
+                    named.get()));
         }
         new SettingStore(database).set(KEEPER, name);
     }

@@ -12,6 +12,7 @@ import thalweg.body.ThingBody;
 import thalweg.body.ThingType;
 import thalweg.body.WithdrawalBody;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
@@ -44,11 +45,13 @@ public final class TakeBack {
      * @throws InputException when there is none, or it is so large that a person should choose it from the list
      */
     public ChangeView undo() {
-        Change last =
-                session.changes().undoable().orElseThrow(() -> new InputException("There is no change to take back."));
+        Change last = session.changes()
+                .undoable()
+                .orElseThrow(() -> new InputException(Sentence.of("There is no change to take back.")));
         if (last.size() > LARGE) {
-            throw new InputException("The last change has " + last.size()
-                    + " entries; choose it from the list of changes to take it back.");
+            throw new InputException(Sentence.of(
+                    "The last change has {0} entries; choose it from the list of changes to take it back.",
+                    last.size()));
         }
         takeBack(last);
         return view(last);
@@ -64,7 +67,7 @@ public final class TakeBack {
     public ChangeView takeBack(long key) {
         Change change = own(key);
         if (change.taken()) {
-            throw new InputException("Change " + key + " was taken back before.");
+            throw new InputException(Sentence.of("Change {0} was taken back before.", key));
         }
         takeBack(change);
         return view(change);
@@ -78,8 +81,9 @@ public final class TakeBack {
         for (Revision revision : batch.revisions()) {
             if (revision.deleted()
                     && session.things().within(revision.thing()).stream().anyMatch(touchedSince::contains)) {
-                throw new InputException("Something was entered into the " + inWords(revision)
-                        + " of this change since; take that later change back first.");
+                throw new InputException(Sentence.of(
+                        "Something was entered into the {0} of this change since; take that later change back first.",
+                        inWords(revision)));
             }
         }
         append(batch, Change.Kind.UNDONE, change.key());
@@ -92,8 +96,9 @@ public final class TakeBack {
      * @throws InputException when there is none
      */
     public ChangeView redo() {
-        Change undoing =
-                session.changes().redoable().orElseThrow(() -> new InputException("There is nothing to bring again."));
+        Change undoing = session.changes()
+                .redoable()
+                .orElseThrow(() -> new InputException(Sentence.of("There is nothing to bring again.")));
         return bringAgain(undoing.undoes().orElseThrow());
     }
 
@@ -107,7 +112,7 @@ public final class TakeBack {
     public ChangeView bringAgain(long key) {
         Change change = own(key);
         if (!change.taken()) {
-            throw new InputException("Change " + key + " stands; there is nothing to bring again.");
+            throw new InputException(Sentence.of("Change {0} stands; there is nothing to bring again.", key));
         }
         refuseOtherwiseAmended(change);
         Change undoing = session.changes().lastAbout(key).orElseThrow();
@@ -123,8 +128,8 @@ public final class TakeBack {
         return session.changes()
                 .whole(key)
                 .filter(known -> known.kind() == Change.Kind.DONE)
-                .orElseThrow(() ->
-                        new InputException("There is no change with the number " + key + "; `changes` lists them."));
+                .orElseThrow(() -> new InputException(
+                        Sentence.of("There is no change with the number {0}; `changes` lists them.", key)));
     }
 
     private void append(Batch batch, Change.Kind kind, long undoes) {
@@ -160,12 +165,14 @@ public final class TakeBack {
         boolean asItWasLeft = head.hash().equals(revision.hash())
                 || (head.deleted() == revision.deleted() && head.body().equals(revision.body()));
         if (!asItWasLeft || touchedSince.contains(revision.thing())) {
-            throw new InputException("The " + inWords(revision)
-                    + " of this change was changed again since; take that later change back first.");
+            throw new InputException(Sentence.of(
+                    "The {0} of this change was changed again since; take that later change back first.",
+                    inWords(revision)));
         }
         if (!head.deleted() && !session.things().isInUse(revision.thing())) {
-            throw new InputException("The " + inWords(revision)
-                    + " of this change is in something that is out of use; bring that back first.");
+            throw new InputException(Sentence.of(
+                    "The {0} of this change is in something that is out of use; bring that back first.",
+                    inWords(revision)));
         }
         if (revision.parents().isEmpty()) {
             return head.next(head.body().with(ThingBody.REMOVED_BECAUSE, Json.of(reason)), true, author, at);
@@ -174,8 +181,8 @@ public final class TakeBack {
         return head.next(before.body(), before.deleted(), author, at);
     }
 
-    private static String inWords(Revision revision) {
-        return ThingType.of(revision.type()).map(ThingType::inWords).orElse("thing");
+    private static Sentence inWords(Revision revision) {
+        return ThingType.of(revision.type()).map(ThingType::inWords).orElseGet(() -> Sentence.of("thing"));
     }
 
     /** What would count again would be seen by nobody where the thing that it is in is out of use. */
@@ -190,15 +197,17 @@ public final class TakeBack {
                     .flatMap(type -> ThingBody.parent(type, revision.body()));
             if (within.filter(uid -> !alive.contains(uid) && !session.things().isInUse(uid))
                     .isPresent()) {
-                throw new InputException("What the " + inWords(revision)
-                        + " of this change belongs to is out of use; bring that back first.");
+                throw new InputException(Sentence.of(
+                        "What the {0} of this change belongs to is out of use; bring that back first.",
+                        inWords(revision)));
             }
         }
         for (Fact fact : batch.facts()) {
             if (about(fact)
                     .filter(uid -> !alive.contains(uid) && !session.things().isInUse(uid))
                     .isPresent()) {
-                throw new InputException("What an entry of this change is about is out of use; bring that back first.");
+                throw new InputException(
+                        Sentence.of("What an entry of this change is about is out of use; bring that back first."));
             }
         }
     }
@@ -223,8 +232,8 @@ public final class TakeBack {
         boolean since = change.facts().stream()
                 .anyMatch(fact -> !isWithdrawal(fact) && !together.contains(fact.uid()) && !counted(fact));
         if (since) {
-            throw new InputException("An entry of this change was corrected or withdrawn since;"
-                    + " take that later change back first.");
+            throw new InputException(Sentence.of(
+                    "An entry of this change was corrected or withdrawn since; take that later change back first."));
         }
     }
 
@@ -249,8 +258,9 @@ public final class TakeBack {
                     .filter(known -> !isWithdrawal(known) && !counted(known))
                     .isPresent();
             if (otherwise) {
-                throw new InputException("The entry that this change corrects or withdraws was corrected or withdrawn"
-                        + " otherwise since; take that later change back first.");
+                throw new InputException(Sentence.of(
+                        "The entry that this change corrects or withdraws was corrected or withdrawn otherwise"
+                                + " since; take that later change back first."));
             }
         }
     }

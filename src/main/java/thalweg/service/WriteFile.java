@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.fault.ThereAlreadyException;
 
 /** Writes a text to a file, whole or not at all. */
@@ -21,20 +22,21 @@ public final class WriteFile {
      */
     public static void whole(Path target, String text, boolean overwrite) {
         if (target.toString().isBlank()) {
-            throw new InputException("The name of the file to write is empty; name one.");
+            throw new InputException(Sentence.of("The name of the file to write is empty; name one."));
         }
         if (Files.isDirectory(target)) {
-            throw new InputException(target + " is a folder; name a file in it.");
+            throw new InputException(Sentence.of("{0} is a folder; name a file in it.", target));
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new InputException(target + " is no file that can be replaced, but a device or a pipe; name a file.");
+            throw new InputException(
+                    Sentence.of("{0} is no file that can be replaced, but a device or a pipe; name a file.", target));
         }
         if (Files.exists(target) && !overwrite) {
             throw new ThereAlreadyException(target.toString());
         }
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new InputException("There is no folder " + folder + "; make it first or name another.");
+            throw new InputException(Sentence.of("There is no folder {0}; make it first or name another.", folder));
         }
         try {
             Path aside = Files.createTempFile(folder, ".thalweg-", ".part");
@@ -46,7 +48,10 @@ public final class WriteFile {
             }
         } catch (IOException e) {
             throw new InputException(
-                    target + " cannot be written; check that the folder may be written and the disk has room.", e);
+                    Sentence.of(
+                            "{0} cannot be written; check that the folder may be written and the disk has room.",
+                            target),
+                    e);
         }
     }
 }

@@ -3,6 +3,7 @@ package thalweg.settings;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.rig.DeratingKey;
 
@@ -20,9 +21,9 @@ final class DeratingSetting {
             for (String word : inner.unasked()) {
                 OptionalDouble share = inner.real(word);
                 if (DeratingKey.of(word).isEmpty()) {
-                    inner.refuse(word, "is no factor; there are: " + DeratingKey.words() + ".");
+                    inner.refuse(word, Sentence.of("is no factor; there are: {0}.", DeratingKey.words()));
                 } else if (share.isPresent() && !(share.getAsDouble() > 0 && share.getAsDouble() <= 1)) {
-                    inner.refuse(word, "is out of range; it should be a number above 0 and at most 1.");
+                    inner.refuse(word, Sentence.of("is out of range; it should be a number above 0 and at most 1."));
                 } else {
                     share.ifPresent(value -> shares.put(word, value));
                 }

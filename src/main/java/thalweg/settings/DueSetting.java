@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 
 /** Reads the key {@code due}: after how many months parts are due. */
@@ -24,11 +25,11 @@ final class DueSetting {
                 if (figure.isEmpty()) {
                     inner.refuse(
                             word,
-                            "is no figure; there are: "
-                                    + Arrays.stream(DueFigure.values())
+                            Sentence.of(
+                                    "is no figure; there are: {0}.",
+                                    Arrays.stream(DueFigure.values())
                                             .map(DueFigure::word)
-                                            .collect(Collectors.joining(", "))
-                                    + ".");
+                                            .collect(Collectors.joining(", "))));
                 } else {
                     value.ifPresent(number -> months.put(figure.get(), (int) number));
                 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.text.Phrases;
 import thalweg.units.Force;
@@ -20,7 +21,7 @@ final class LoadsKey {
     private static final String MASS = "mass_kg";
     private static final String FORCE = "force_kN";
     private static final String FACTOR = "factor";
-    private static final String NEITHER = "states neither mass_kg nor force_kN; state one.";
+    private static final Sentence NEITHER = Sentence.of("states neither mass_kg nor force_kN; state one.");
     private static final int LONGEST_NAME = 40;
     private static final int LONGEST_SOURCE = 200;
 
@@ -49,12 +50,12 @@ final class LoadsKey {
     private static Optional<LoadPreset> preset(FieldReader in, Set<String> names, Phrases phrases) {
         String name = in.text(NAME, LONGEST_NAME);
         if (in.sound() && !names.add(name)) {
-            in.refuse(NAME, "is the name of another load as well: " + name + ".");
+            in.refuse(NAME, Sentence.of("is the name of another load as well: {0}.", name));
         }
         OptionalDouble mass = number(in, MASS, LEAST_KILOGRAMS, MOST_KILOGRAMS);
         OptionalDouble force = number(in, FORCE, LEAST_KILONEWTONS, MOST_KILONEWTONS);
         if (in.has(MASS) == in.has(FORCE)) {
-            in.refuse("", in.has(MASS) ? "states both mass_kg and force_kN; state one." : NEITHER);
+            in.refuse("", in.has(MASS) ? Sentence.of("states both mass_kg and force_kN; state one.") : NEITHER);
         }
         double factor = number(in, FACTOR, LoadPreset.LEAST_FACTOR, LoadPreset.MOST_FACTOR)
                 .orElse(LoadPreset.LEAST_FACTOR);
@@ -73,7 +74,9 @@ final class LoadsKey {
     private static OptionalDouble number(FieldReader in, String key, double least, double most) {
         OptionalDouble value = in.real(key);
         if (value.isPresent() && (value.getAsDouble() < least || value.getAsDouble() > most)) {
-            in.refuse(key, "is out of range; it should be a number from " + plain(least) + " to " + plain(most) + ".");
+            in.refuse(
+                    key,
+                    Sentence.of("is out of range; it should be a number from {0} to {1}.", plain(least), plain(most)));
             return OptionalDouble.empty();
         }
         return value;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.text.Fold;
 import thalweg.text.Language;
 import thalweg.text.Phrases;
@@ -56,13 +57,15 @@ public record Settings(
             return fit.get(0);
         }
         if (loads.isEmpty()) {
-            throw new InputException(
-                    "There is no load \"" + words + "\", for your settings name none; see" + " src/docs/settings.md.");
+            throw new InputException(Sentence.of(
+                    "There is no load \"{0}\", for your settings name none; see src/docs/settings.md.", words));
         }
         List<LoadPreset> shown = fit.isEmpty() ? loads : fit;
-        throw new InputException((fit.isEmpty() ? "There is no load \"" : "Several loads fit \"") + words + "\"; "
-                + (fit.isEmpty() ? "there are " : "they are ")
-                + shown.stream().map(load -> "\"" + load.name() + "\"").collect(Collectors.joining(", ")) + ".");
+        String known = shown.stream().map(load -> "\"" + load.name() + "\"").collect(Collectors.joining(", "));
+        throw new InputException(
+                fit.isEmpty()
+                        ? Sentence.of("There is no load \"{0}\"; there are {1}.", words, known)
+                        : Sentence.of("Several loads fit \"{0}\"; they are {1}.", words, known));
     }
 
     /** The loads of that name, or else those whose name has that part in it; accents and case count for nothing. */

@@ -2,6 +2,7 @@ package thalweg.settings;
 
 import java.util.List;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Finding;
 import thalweg.json.Findings;
@@ -43,11 +44,8 @@ public final class SettingsFile {
     }
 
     private static InputException refusal(String name, List<Finding> findings) {
-        String head = "The settings in " + name + " cannot be used: ";
-        if (findings.size() == 1) {
-            return new InputException(head + findings.get(0).print());
-        }
-        List<String> reasons = findings.stream().map(Finding::print).toList();
-        return new InputException(head + findings.size() + " things are wrong:\n  " + String.join("\n  ", reasons));
+        return new InputException(Sentence.reasons(
+                Sentence.of("The settings in {0} cannot be used:", name),
+                findings.stream().map(Finding::saying).toList()));
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
 /** A backup that is looked at and put in the place of a database, by way of a copy of its own that is thrown away. */
@@ -31,23 +32,24 @@ public final class BackupFile implements AutoCloseable {
         Path copy = target.resolveSibling(target.getFileName() + ".restoring");
         try {
             if (Files.exists(target) && Files.isSameFile(backup, target)) {
-                throw new StoreException(backup + " is the database itself; name a backup of it.");
+                throw new StoreException(Sentence.of("{0} is the database itself; name a backup of it.", backup));
             }
             if (Files.isDirectory(backup)) {
-                throw new StoreException(backup + " is a folder; name one of the backups in it.");
+                throw new StoreException(Sentence.of("{0} is a folder; name one of the backups in it.", backup));
             }
             if (!Files.isRegularFile(backup)) {
-                throw new StoreException("There is no backup " + backup + "; check the path.");
+                throw new StoreException(Sentence.of("There is no backup {0}; check the path.", backup));
             }
             Files.deleteIfExists(copy);
             DatabaseFile.create(copy);
             Files.copy(backup, copy, StandardCopyOption.REPLACE_EXISTING);
         } catch (NoSuchFileException e) {
-            throw new StoreException("There is no backup " + backup + "; check the path.", e);
+            throw new StoreException(Sentence.of("There is no backup {0}; check the path.", backup), e);
         } catch (IOException e) {
             throw new StoreException(
-                    "The backup " + backup + " cannot be copied to " + copy
-                            + "; check the permissions and the room on the disk.",
+                    Sentence.of(
+                            "The backup {0} cannot be copied to {1}; check the permissions and the room on the disk.",
+                            backup, copy),
                     e);
         }
         try {
@@ -55,17 +57,19 @@ public final class BackupFile implements AutoCloseable {
         } catch (StoreException e) {
             DatabaseFile.discard(copy, e);
             throw new StoreException(
-                    ofBackup(e.sentence()
+                    Sentence.plain(ofBackup(e.sentence()
                             .replace("The database " + copy, "The backup " + backup)
-                            .replace(copy.toString(), backup.toString())),
+                            .replace(copy.toString(), backup.toString()))),
                     e);
         }
     }
 
     /** What is wrong with it, one sentence each. */
-    public List<String> findings() {
+    public List<Sentence> findings() {
         return new CheckStore(opened)
-                .findings().stream().map(BackupFile::ofBackup).toList();
+                .findings().stream()
+                        .map(one -> Sentence.plain(ofBackup(one.toString())))
+                        .toList();
     }
 
     /** What mends a database is no way out for a backup, which is that way itself. */
@@ -103,7 +107,9 @@ public final class BackupFile implements AutoCloseable {
             Files.move(copy, target);
         } catch (IOException e) {
             throw new StoreException(
-                    "The backup " + backup + " cannot be put at " + target + "; check that its folder may be written.",
+                    Sentence.of(
+                            "The backup {0} cannot be put at {1}; check that its folder may be written.",
+                            backup, target),
                     e);
         }
     }
@@ -114,7 +120,7 @@ public final class BackupFile implements AutoCloseable {
         try {
             Files.deleteIfExists(copy);
         } catch (IOException e) {
-            throw new StoreException("The copy " + copy + " cannot be taken away; delete it by hand.", e);
+            throw new StoreException(Sentence.of("The copy {0} cannot be taken away; delete it by hand.", copy), e);
         }
     }
 }

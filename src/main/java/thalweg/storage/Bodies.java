@@ -1,6 +1,7 @@
 package thalweg.storage;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
@@ -39,8 +40,10 @@ final class Bodies {
         return new StoreException(sentence(uid), cause);
     }
 
-    private static String sentence(Uid uid) {
-        return "The record " + uid.text() + " in the database cannot be read: it was altered outside this program."
-                + " Let check --rebuild mend it, or put a backup copy in its place.";
+    private static Sentence sentence(Uid uid) {
+        return Sentence.of(
+                "The record {0} in the database cannot be read: it was altered outside this program."
+                        + " Let check --rebuild mend it, or put a backup copy in its place.",
+                uid.text());
     }
 }

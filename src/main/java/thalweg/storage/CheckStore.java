@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Hash;
 import thalweg.ledger.LedgerText;
@@ -51,8 +52,8 @@ public final class CheckStore {
     }
 
     /** What is wrong, one sentence each; empty where all is well. */
-    public List<String> findings() {
-        List<String> findings = new ArrayList<>(fileFindings());
+    public List<Sentence> findings() {
+        List<Sentence> findings = new ArrayList<>(fileFindings());
         if (findings.isEmpty()) {
             findings.addAll(ledger());
         }
@@ -63,28 +64,33 @@ public final class CheckStore {
     }
 
     /** What is wrong with the file and the tables in it, whatever they hold. */
-    public List<String> fileFindings() {
-        List<String> findings = pages();
+    public List<Sentence> fileFindings() {
+        List<Sentence> findings = pages();
         return findings.isEmpty() ? schema() : findings;
     }
 
     /** The tables, indexes and whatever else there is, held against those of a new database. */
-    private List<String> schema() {
+    private List<Sentence> schema() {
         Map<String, String> there = database.read(CheckStore::schema);
         Map<String, String> expected;
         try (Database fresh = Database.inMemory()) {
             expected = fresh.read(CheckStore::schema);
         }
-        List<String> findings = new ArrayList<>();
+        List<Sentence> findings = new ArrayList<>();
         expected.forEach((name, made) -> {
             if (!made.equals(there.get(name))) {
-                findings.add("The " + name + (there.containsKey(name) ? " was altered" : " is missing")
-                        + "; put a backup copy of the database in its place.");
+                findings.add(
+                        there.containsKey(name)
+                                ? Sentence.of(
+                                        "The {0} was altered; put a backup copy of the database in its place.", name)
+                                : Sentence.of(
+                                        "The {0} is missing; put a backup copy of the database in its place.", name));
             }
         });
         there.keySet().stream()
                 .filter(name -> !expected.containsKey(name))
-                .forEach(name -> findings.add("The " + name + " is not of this program; somebody put it there."));
+                .forEach(name ->
+                        findings.add(Sentence.of("The {0} is not of this program; somebody put it there.", name)));
         return findings;
     }
 
@@ -96,33 +102,34 @@ public final class CheckStore {
         return schema;
     }
 
-    private List<String> pages() {
+    private List<Sentence> pages() {
         return database.read(sql -> {
-            List<String> findings = new ArrayList<>();
+            List<Sentence> findings = new ArrayList<>();
             sql.all("pragma integrity_check", row -> row.getString(1)).stream()
                     .filter(line -> !line.equals("ok"))
                     .forEach(line -> findings.add(damage(line)));
             sql.all("pragma foreign_key_check", row -> row.getString(1))
-                    .forEach(table -> findings.add("A row of the table " + table + " belongs to nothing."));
+                    .forEach(table -> findings.add(Sentence.of("A row of the table {0} belongs to nothing.", table)));
             return findings;
         });
     }
 
-    private static String damage(String line) {
+    private static Sentence damage(String line) {
         return SearchIndex.TABLES.stream()
                 .filter(line::contains)
                 .findFirst()
                 .map(CheckStore::underived)
-                .orElse("The file is damaged: " + line + ".");
+                .orElse(Sentence.of("The file is damaged: {0}.", line));
     }
 
-    private static String underived(String table) {
-        return "The table " + table + " does not match the ledger it is derived from; check --rebuild mends it.";
+    private static Sentence underived(String table) {
+        return Sentence.of(
+                "The table {0} does not match the ledger it is derived from; check --rebuild mends it.", table);
     }
 
-    private List<String> ledger() {
+    private List<Sentence> ledger() {
         return database.read(sql -> {
-            List<Optional<String>> findings = new ArrayList<>();
+            List<Optional<Sentence>> findings = new ArrayList<>();
             findings.addAll(sql.all(
                     REVISIONS,
                     row -> compare(row, LedgerText.revision(text(row)).map(CheckStore::columns))));
@@ -130,8 +137,9 @@ public final class CheckStore {
                     FACTS, row -> compare(row, LedgerText.fact(text(row)).map(CheckStore::columns))));
             findings.addAll(sql.all(
                     ORPHANS,
-                    row -> Optional.of("The entry " + brief(row.getString(1))
-                            + " of the ledger follows one that is missing; put a backup copy in its place.")));
+                    row -> Optional.of(Sentence.of(
+                            "The entry {0} of the ledger follows one that is missing; put a backup copy in its place.",
+                            brief(row.getString(1))))));
             return findings.stream().flatMap(Optional::stream).toList();
         });
     }
@@ -141,16 +149,17 @@ public final class CheckStore {
     }
 
     /** Holds the columns of an entry, of which the last is its text, against what they should be by that text. */
-    private static Optional<String> compare(ResultSet row, Optional<List<String>> expected) throws SQLException {
+    private static Optional<Sentence> compare(ResultSet row, Optional<List<String>> expected) throws SQLException {
         List<String> columns = new ArrayList<>();
         for (int column = 1; column < row.getMetaData().getColumnCount(); column++) {
             columns.add(row.getString(column));
         }
         return expected.filter(columns::equals).isPresent()
                 ? Optional.empty()
-                : Optional.of(
-                        "The entry " + brief(columns.get(0)) + " of the ledger was altered: its text does not match"
-                                + " its name or the columns beside it. Put a backup copy in its place.");
+                : Optional.of(Sentence.of(
+                        "The entry {0} of the ledger was altered: its text does not match its name or the columns"
+                                + " beside it. Put a backup copy in its place.",
+                        brief(columns.get(0))));
     }
 
     private static String brief(String hex) {
@@ -177,8 +186,8 @@ public final class CheckStore {
         return HexFormat.of().withUpperCase().formatHex(bytes);
     }
 
-    private List<String> derived() {
-        List<String> findings = new ArrayList<>();
+    private List<Sentence> derived() {
+        List<Sentence> findings = new ArrayList<>();
         try (Database fresh = Database.inMemory()) {
             database.read(stored -> fresh.write(rebuilt -> {
                 LedgerStore.replay(stored, rebuilt);
@@ -195,7 +204,7 @@ public final class CheckStore {
                 return findings;
             }));
         } catch (IllegalArgumentException e) {
-            findings.add("The ledger breaks a rule of this program: " + e.getMessage() + ".");
+            findings.add(Sentence.of("The ledger breaks a rule of this program: {0}.", e.getMessage()));
         }
         return findings;
     }

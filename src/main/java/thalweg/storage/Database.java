@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteErrorCode;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.progress.Progress;
 import thalweg.progress.StoppedException;
@@ -80,22 +81,26 @@ public final class Database implements AutoCloseable {
     static Database open(Path file, Access access, Setup setup) {
         if (!Files.exists(file)) {
             if (!Files.notExists(file)) {
-                throw new StoreException("Whether there is a database at " + file
-                        + " cannot be seen; check that every folder on the way to it is one and may be entered.");
+                throw new StoreException(Sentence.of(
+                        "Whether there is a database at {0} cannot be seen; check that every folder on the way to"
+                                + " it is one and may be entered.",
+                        file));
             }
             if (access != Access.CREATE) {
-                throw new StoreException("There is no database at " + file
-                        + "; check the path, or make one by opening it on the screen or importing into it.");
+                throw new StoreException(Sentence.of(
+                        "There is no database at {0}; check the path, or make one by opening it on the screen or"
+                                + " importing into it.",
+                        file));
             }
             DatabaseFile.create(file);
         } else if (!Files.isRegularFile(file)) {
-            throw new StoreException(file + " is not a file; choose a database file with --db.");
+            throw new StoreException(Sentence.of("{0} is not a file; choose a database file with --db.", file));
         }
         boolean readOnly = access == Access.READ || !Files.isWritable(file);
         if (!DatabaseFile.isEmpty(file)) {
             refuseForeign(file, FileHeader.of(file), setup.migrations());
         } else if (readOnly) {
-            throw new StoreException(file + " is empty; it is not a Thalweg database.");
+            throw new StoreException(Sentence.of("{0} is empty; it is not a Thalweg database.", file));
         }
         Patience patience = new Patience(setup.busyMillis());
         Database database = new Database(file, readOnly, connect(file, readOnly, patience), patience);
@@ -122,12 +127,14 @@ public final class Database implements AutoCloseable {
 
     private static void refuseForeign(Path file, FileHeader header, Migrations migrations) {
         if (header.applicationId() != APPLICATION_ID) {
-            throw new StoreException(file + " belongs to another program; choose another file with --db.");
+            throw new StoreException(
+                    Sentence.of("{0} belongs to another program; choose another file with --db.", file));
         }
         if (header.version() > migrations.latest()) {
-            throw new StoreException(
-                    "The database " + file + " was written by a newer Thalweg (tables of version " + header.version()
-                            + ", this program knows " + migrations.latest() + "); update Thalweg to open it.");
+            throw new StoreException(Sentence.of(
+                    "The database {0} was written by a newer Thalweg (tables of version {1}, this program"
+                            + " knows {2}); update Thalweg to open it.",
+                    file, header.version(), migrations.latest()));
         }
     }
 
@@ -146,9 +153,10 @@ public final class Database implements AutoCloseable {
             return;
         }
         if (readOnly) {
-            throw new StoreException("The database " + file
-                    + " was written by an older Thalweg and must be brought up to date once; open it on the screen,"
-                    + " and make the file writable first if it is not.");
+            throw new StoreException(Sentence.of(
+                    "The database {0} was written by an older Thalweg and must be brought up to date once;"
+                            + " open it on the screen, and make the file writable first if it is not.",
+                    file));
         }
         if (version > 0 && setup.copies()) {
             backUp(file.resolveSibling(file.getFileName() + ".before-version-" + migrations.latest()));
@@ -161,8 +169,10 @@ public final class Database implements AutoCloseable {
             });
         } catch (IllegalArgumentException e) {
             throw new StoreException(
-                    "The database " + file + " cannot be brought up to date, because its ledger breaks a rule of this"
-                            + " program: " + e.getMessage() + ". Nothing was changed; put a backup copy in its place.",
+                    Sentence.of(
+                            "The database {0} cannot be brought up to date, because its ledger breaks a rule of this"
+                                    + " program: {1}. Nothing was changed; put a backup copy in its place.",
+                            file, e.getMessage()),
                     e);
         }
     }
@@ -184,7 +194,8 @@ public final class Database implements AutoCloseable {
      */
     public synchronized void backUp(Path target, Progress progress) {
         if (Files.exists(target)) {
-            throw new StoreException(target + " is there already; move it away before the database is copied there.");
+            throw new StoreException(
+                    Sentence.of("{0} is there already; move it away before the database is copied there.", target));
         }
         DatabaseFile.create(target);
         try (Watched watched = Watched.copying(connection, target, bytes(), progress)) {
@@ -282,8 +293,10 @@ public final class Database implements AutoCloseable {
             throw new IllegalStateException("a change cannot begin inside other work on the database");
         }
         if (readOnly) {
-            throw new StoreException("The database " + file
-                    + " is open for reading only; nothing was changed. Make the file writable and open it again.");
+            throw new StoreException(Sentence.of(
+                    "The database {0} is open for reading only; nothing was changed. Make the file writable"
+                            + " and open it again.",
+                    file));
         }
         try {
             return transaction("begin immediate", work, "commit");

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
 /** Makes and looks at database files as files, before and after SQLite has them. */
@@ -22,8 +23,9 @@ final class DatabaseFile {
     static void create(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder != null && !Files.isDirectory(folder)) {
-            throw new StoreException("There is no folder " + folder + " to hold the database " + file.getFileName()
-                    + "; check the path or make the folder first.");
+            throw new StoreException(Sentence.of(
+                    "There is no folder {0} to hold the database {1}; check the path or make the folder first.",
+                    folder, file.getFileName()));
         }
         try {
             if (folder != null && Files.getFileStore(folder).supportsFileAttributeView("posix")) {
@@ -33,10 +35,11 @@ final class DatabaseFile {
                 Files.createFile(file);
             }
         } catch (FileAlreadyExistsException e) {
-            throw new StoreException("The database " + file + " is just being made by another program; try again.", e);
+            throw new StoreException(
+                    Sentence.of("The database {0} is just being made by another program; try again.", file), e);
         } catch (IOException e) {
             throw new StoreException(
-                    "The database " + file + " cannot be made; check that its folder may be written.", e);
+                    Sentence.of("The database {0} cannot be made; check that its folder may be written.", file), e);
         }
     }
 
@@ -49,7 +52,7 @@ final class DatabaseFile {
         try {
             return Files.size(file) == 0;
         } catch (IOException e) {
-            throw new StoreException("The database " + file + " cannot be read; check its permissions.", e);
+            throw new StoreException(Sentence.of("The database {0} cannot be read; check its permissions.", file), e);
         }
     }
 
@@ -62,7 +65,8 @@ final class DatabaseFile {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             channel.force(true);
         } catch (IOException e) {
-            throw new StoreException("The copy " + file + " cannot be written to the disk; check the disk.", e);
+            throw new StoreException(
+                    Sentence.of("The copy {0} cannot be written to the disk; check the disk.", file), e);
         }
     }
 

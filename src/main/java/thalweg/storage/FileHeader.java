@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
 /**
@@ -38,10 +39,11 @@ record FileHeader(int applicationId, int version) {
             read = in.readNBytes(bytes, 0, LENGTH);
             size = Files.size(file);
         } catch (IOException e) {
-            throw new StoreException("The database " + file + " cannot be read; check its permissions.", e);
+            throw new StoreException(Sentence.of("The database {0} cannot be read; check its permissions.", file), e);
         }
         if (read < LENGTH || !Arrays.equals(Arrays.copyOf(bytes, MAGIC.length), MAGIC)) {
-            throw new StoreException(file + " is not a Thalweg database; choose another file with --db.");
+            throw new StoreException(
+                    Sentence.of("{0} is not a Thalweg database; choose another file with --db.", file));
         }
         ByteBuffer header = ByteBuffer.wrap(bytes);
         int pageSize = header.getShort(PAGE_SIZE_AT) & 0xFFFF;
@@ -49,8 +51,10 @@ record FileHeader(int applicationId, int version) {
         boolean interrupted = Files.exists(file.resolveSibling(file.getFileName() + "-journal"));
         boolean whole = bytesPerPage >= 512 && (size % bytesPerPage == 0 || interrupted);
         if (!whole || header.getInt(VERSION_AT) < 0) {
-            throw new StoreException("The database " + file
-                    + " is damaged: its beginning or its end is not right. Put a backup copy in its place.");
+            throw new StoreException(Sentence.of(
+                    "The database {0} is damaged: its beginning or its end is not right. Put a backup copy in"
+                            + " its place.",
+                    file));
         }
         return new FileHeader(header.getInt(APPLICATION_AT), header.getInt(VERSION_AT));
     }

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import thalweg.body.FactType;
 import thalweg.fault.ChangedMeanwhileException;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.json.JsonText;
 import thalweg.ledger.Fact;
@@ -70,8 +71,10 @@ public final class LedgerStore {
     }
 
     private static StoreException altered(Uid thing) {
-        return new StoreException("The ledger entry of " + thing.text() + " cannot be read: it was altered outside this"
-                + " program; nothing was changed. Put a backup copy of the database in its place.");
+        return new StoreException(Sentence.of(
+                "The ledger entry of {0} cannot be read: it was altered outside this program; nothing was"
+                        + " changed. Put a backup copy of the database in its place.",
+                thing.text()));
     }
 
     /** Whether that fact is known, or another that says the same of the same thing. */
@@ -131,7 +134,8 @@ public final class LedgerStore {
     public void appendSheet(Batch batch, long number) {
         database.write(sql -> {
             if (LocalStore.lastSheetNumber(sql) >= number) {
-                throw new ChangedMeanwhileException("The number " + number + " was given to another sheet meanwhile.");
+                throw new ChangedMeanwhileException(
+                        Sentence.of("The number {0} was given to another sheet meanwhile.", number));
             }
             return append(sql, batch, Change.Kind.DONE, Optional.empty(), Progress.UNWATCHED);
         });
@@ -206,9 +210,10 @@ public final class LedgerStore {
         List<Hash> latest =
                 head(sql, revision.thing()).map(Revision::hash).stream().toList();
         if (!latest.equals(revision.parents())) {
-            throw new ChangedMeanwhileException("This " + revision.type()
-                    + " was changed from elsewhere in the meantime; nothing was saved. Open it again and"
-                    + " repeat the change.");
+            throw new ChangedMeanwhileException(Sentence.of(
+                    "This {0} was changed from elsewhere in the meantime; nothing was saved. Open it again"
+                            + " and repeat the change.",
+                    revision.type()));
         }
     }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
 /** Turns what SQLite says into a sentence that names the file and the mend. */
@@ -24,28 +25,39 @@ final class SqlFailures {
         // The plain error code leaves out what tells an index from the file.
         if (failure instanceof SQLiteException known && known.getResultCode() == SQLiteErrorCode.SQLITE_CORRUPT_VTAB) {
             return new StoreException(
-                    "The index of words in the database " + file
-                            + " is damaged; the records are not. Let check --rebuild mend it.",
+                    Sentence.of(
+                            "The index of words in the database {0} is damaged; the records are not. Let check"
+                                    + " --rebuild mend it.",
+                            file),
                     failure);
         }
-        String sentence = switch (failure.getErrorCode() & 0xFF) {
+        Sentence saying = switch (failure.getErrorCode() & 0xFF) {
             case BUSY, LOCKED ->
-                "The database " + file
-                        + " is being written by another program and did not become free; try again when that is done.";
+                Sentence.of(
+                        "The database {0} is being written by another program and did not become free;"
+                                + " try again when that is done.",
+                        file);
             case READ_ONLY ->
-                "The database " + file
-                        + " cannot be written; nothing was changed. Check the permissions of the file and its folder.";
+                Sentence.of(
+                        "The database {0} cannot be written; nothing was changed. Check the permissions of"
+                                + " the file and its folder.",
+                        file);
             case CORRUPT, NOT_A_DATABASE ->
-                "The database " + file + " is damaged; nothing was changed. Put a backup copy in its place.";
+                Sentence.of("The database {0} is damaged; nothing was changed. Put a backup copy in its place.", file);
             case FULL ->
-                "The disk that holds " + file + " is full; nothing was changed. Free some space and try again.";
+                Sentence.of(
+                        "The disk that holds {0} is full; nothing was changed. Free some space and try again.", file);
             case CANNOT_OPEN ->
-                "The database " + file + " cannot be opened; check that the folder is there and may be written.";
+                Sentence.of(
+                        "The database {0} cannot be opened; check that the folder is there and may be written.", file);
             case IO ->
-                "The disk that holds " + file
-                        + " failed while it was read or written; nothing was changed. Check the disk, then try again.";
-            default -> "The database " + file + " refused the work; nothing was changed. The log has the details.";
+                Sentence.of(
+                        "The disk that holds {0} failed while it was read or written; nothing was changed."
+                                + " Check the disk, then try again.",
+                        file);
+            default ->
+                Sentence.of("The database {0} refused the work; nothing was changed. The log has the details.", file);
         };
-        return new StoreException(sentence, failure);
+        return new StoreException(saying, failure);
     }
 }

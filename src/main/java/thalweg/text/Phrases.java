@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import thalweg.fault.Sentence;
 
 /**
  * The words of the program in one language, by key. A missing key or value is a bug of the program, never of the person
@@ -44,7 +45,7 @@ public final class Phrases {
      * The phrase with its gaps filled.
      *
      * @param key that must be there
-     * @param values for {0}, {1} and so on, as their {@code toString} prints them; those without a gap are left out
+     * @param values for {0}, {1} and so on, as their {@code toString} prints them, sentences said; those without a gap are left out
      */
     public String say(String key, Object... values) {
         String pattern = patterns.get(key);
@@ -58,9 +59,16 @@ public final class Phrases {
             if (index >= values.length) {
                 throw new AssertionError("the phrase " + key + " is not given its value {" + index + "}");
             }
-            gap.appendReplacement(out, Matcher.quoteReplacement(values[index].toString()));
+            Object value = values[index];
+            String said = value instanceof Sentence sentence ? say(sentence) : value.toString();
+            gap.appendReplacement(out, Matcher.quoteReplacement(said));
         }
         return gap.appendTail(out).toString();
+    }
+
+    /** A sentence of those that do not know the language, translated by its English pattern. */
+    public String say(Sentence sentence) {
+        return sentence.said(pattern -> patterns.getOrDefault(pattern, pattern));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /**
  * A length, height or distance.
@@ -54,7 +55,8 @@ public record Length(double metres) implements Comparable<Length> {
         if (both.matches()) {
             double inches = QuantityText.read(both.group(2) + " in", "length", UNITS);
             if (inches >= METRES_PER_FOOT) {
-                throw new InputException("The length \"" + both.group() + "\" has 12 or more inches beside its feet.");
+                throw new InputException(
+                        Sentence.of("The length \"{0}\" has 12 or more inches beside its feet.", both.group()));
             }
             return new Length(QuantityText.read(both.group(1) + " ft", "length", UNITS) + inches);
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 /** Reads "18.3 m" or "60 ft" and writes numbers with a fixed number of decimals, whatever the machine's language. */
 final class QuantityText {
@@ -47,9 +48,14 @@ final class QuantityText {
         String digits = shape.group(2);
         if (AMBIGUOUS.matcher(digits).matches()) {
             String unit = trimmed.substring(shape.end(2));
-            throw new InputException("The " + what + " \"" + trimmed + "\" can be read in two ways; write "
-                    + shape.group(1) + digits.replace(",", "") + unit + " or " + shape.group(1)
-                    + digits.replace(',', '.') + unit + ".");
+            throw new InputException(Sentence.of(
+                    "The {0} \"{1}\" can be read in two ways; write {2}{3}{4} or {2}{5}{4}.",
+                    Sentence.word(what),
+                    trimmed,
+                    shape.group(1),
+                    digits.replace(",", ""),
+                    unit,
+                    digits.replace(',', '.')));
         }
         Double factor = units.get(shape.group(3).toLowerCase(Locale.ROOT));
         if (factor == null) {
@@ -67,8 +73,9 @@ final class QuantityText {
                 .sorted()
                 .reduce((one, other) -> one + ", " + other)
                 .orElse("");
-        return new InputException("The " + what + " \"" + shown
-                + "\" is not a number with a unit; write a number such as 18.3 and one of: " + known + ".");
+        return new InputException(Sentence.of(
+                "The {0} \"{1}\" is not a number with a unit; write a number such as 18.3 and one of: {2}.",
+                Sentence.word(what), shown, known));
     }
 
     /** Units are found whatever their case; people are shown the usual one. */

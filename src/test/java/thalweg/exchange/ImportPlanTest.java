@@ -14,6 +14,7 @@ import thalweg.body.CanyonBody;
 import thalweg.body.FactBody;
 import thalweg.exchange.ImportPlan.FieldChange;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
 import thalweg.json.Json;
@@ -206,6 +207,7 @@ class ImportPlanTest {
         ImportPlan plan = plan(new CanyonRecord(twin, List.of()));
 
         assertThat(plan.remarks())
+                .extracting(Sentence::toString)
                 .containsExactly("There is another canyon named \"" + twin.name()
                         + "\" here already; both would stand side by side.");
         assertThat(plan(canyon).remarks()).isEmpty();

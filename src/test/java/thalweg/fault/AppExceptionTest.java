@@ -11,8 +11,10 @@ class AppExceptionTest {
     void theSentenceIsWhatAPersonReadsAndTheCauseIsKeptForTheLog() {
         IOException cause = new IOException("EACCES");
 
-        assertThat(new StoreException("Say this.", cause).sentence()).isEqualTo("Say this.");
-        assertThat(new InputException("Say that.", cause)).hasCause(cause);
-        assertThat(new ChangedMeanwhileException("Repeat it.").sentence()).isEqualTo("Repeat it.");
+        assertThat(new StoreException(Sentence.of("Say this."), cause).sentence())
+                .isEqualTo("Say this.");
+        assertThat(new InputException(Sentence.of("Say that."), cause)).hasCause(cause);
+        assertThat(new ChangedMeanwhileException(Sentence.of("Repeat it.")).sentence())
+                .isEqualTo("Repeat it.");
     }
 }

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import thalweg.fault.Sentence;
 
 class FieldReaderTest {
 
@@ -38,7 +39,8 @@ class FieldReaderTest {
 
         in.objects("canyons").get(1).objects("stations").get(0).word("side", Weather.class);
 
-        assertThat(findings.all()).containsExactly(new Finding("canyons[1].stations[0].side", 5, "should be a text."));
+        assertThat(findings.all())
+                .containsExactly(new Finding("canyons[1].stations[0].side", 5, Sentence.of("should be a text.")));
         assertThat(findings.all().get(0).print()).isEqualTo("line 5, canyons[1].stations[0].side: should be a text.");
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import thalweg.fault.Sentence;
 
 class JsonDocumentTest {
 
@@ -155,7 +156,7 @@ class JsonDocumentTest {
         FieldReader in = JsonDocument.read("trip.json", "[1]").reader(findings);
 
         assertThat(findings.all())
-                .containsExactly(new Finding("", 1, "there is no JSON object; it should begin with {."));
+                .containsExactly(new Finding("", 1, Sentence.of("there is no JSON object; it should begin with {.")));
         assertThat(in.unasked()).isEmpty();
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsReader;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomRecords.Fill;
@@ -66,8 +67,8 @@ class RecordRulesTest {
             """)
     void eachContradictionIsNamedWithItsPlace(String from, String to, String where, String sentence) {
         assertThat(broken(from, to)).singleElement().satisfies(one -> {
-            assertThat(String.join(" / ", one.where())).isEqualTo(where);
-            assertThat(one.sentence()).isEqualTo(sentence);
+            assertThat(Sentence.joined(" / ", one.where()).toString()).isEqualTo(where);
+            assertThat(one.what().toString()).isEqualTo(sentence);
         });
     }
 

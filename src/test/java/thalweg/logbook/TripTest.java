@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 import thalweg.units.Mass;
@@ -73,7 +74,7 @@ final class TripTest {
         "PLANNED, 1850, lies before 1900"
     })
     void daysBeyondBeliefAreDoubted(Trip.State state, String on, String doubt) {
-        Optional<String> found = Trip.doubt(state, PartialDate.parse(on), TODAY);
+        Optional<String> found = Trip.doubt(state, PartialDate.parse(on), TODAY).map(Sentence::toString);
 
         assertThat(found.isPresent()).isEqualTo(!doubt.isEmpty());
         assertThat(found.orElse("")).startsWith(doubt);

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 
 class PartialDateTest {
 
@@ -83,7 +84,8 @@ class PartialDateTest {
 
     @Test
     void nothingWasSeenBefore1900ThoughAPartMayHaveBeenThere() {
-        assertThat(PartialDate.parse("1899-12-31").tooEarlyToBeSeen()).contains("lies before 1900");
+        assertThat(PartialDate.parse("1899-12-31").tooEarlyToBeSeen().map(Sentence::toString))
+                .contains("lies before 1900");
         assertThat(PartialDate.parse("1900").tooEarlyToBeSeen()).isEmpty();
     }
 

@@ -255,7 +255,8 @@ final class TakeBackTest {
                         .preview("again", file)
                         .plan()
                         .remarks())
-                .anyMatch(remark -> remark.contains("was taken out here and would come back"))
-                .anyMatch(remark -> remark.startsWith("1 entry of the file was corrected, withdrawn or taken back"));
+                .anyMatch(remark -> remark.toString().contains("was taken out here and would come back"))
+                .anyMatch(remark ->
+                        remark.toString().startsWith("1 entry of the file was corrected, withdrawn or taken back"));
     }
 }

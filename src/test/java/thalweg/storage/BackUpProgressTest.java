@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thalweg.fault.Sentence;
 import thalweg.progress.StoppedException;
 
 final class BackUpProgressTest {
@@ -50,7 +51,7 @@ final class BackUpProgressTest {
         try (Database database = large()) {
             assertThatThrownBy(() -> database.backUp(copy, (so, all) -> {
                         if (so > all / 3) {
-                            throw new StoppedException("Stopped.");
+                            throw new StoppedException(Sentence.of("Stopped."));
                         }
                     }))
                     .isInstanceOf(StoppedException.class);

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thalweg.exchange.ImportPlan;
+import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 import thalweg.json.Json;
 import thalweg.ledger.Revision;
@@ -81,8 +82,8 @@ class CheckStoreTest {
 
         assertThat(new CheckStore(database).findings())
                 .isNotEmpty()
-                .allMatch(finding -> finding.matches(
-                        "The entry [0-9a-f]{8} of the ledger (was altered|follows one that is missing).*\\."));
+                .allMatch(finding -> finding.toString()
+                        .matches("The entry [0-9a-f]{8} of the ledger (was altered|follows one that is missing).*\\."));
     }
 
     @Test
@@ -170,7 +171,7 @@ class CheckStoreTest {
 
         assertThat(new CheckStore(database).findings())
                 .isNotEmpty()
-                .allMatch(finding -> finding.endsWith("check --rebuild mends it."));
+                .allMatch(finding -> finding.toString().endsWith("check --rebuild mends it."));
 
         new LedgerStore(database).rebuild();
         assertThat(new CheckStore(database).findings()).isEmpty();
@@ -180,7 +181,9 @@ class CheckStoreTest {
     void aRowWhoseParentIsGoneIsFoundAndMended() {
         tamper("delete from anchor");
 
-        assertThat(new CheckStore(database).findings()).contains("A row of the table part belongs to nothing.");
+        assertThat(new CheckStore(database).findings())
+                .extracting(Sentence::toString)
+                .contains("A row of the table part belongs to nothing.");
 
         new LedgerStore(database).rebuild();
         assertThat(new CheckStore(database).findings()).isEmpty();

@@ -7,6 +7,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.text.Clean;
 
@@ -106,16 +107,18 @@ final class Elements {
                 line = before;
                 depth++;
                 if (depth > DEEPEST) {
-                    throw ended("elements stand inside each other more than " + DEEPEST + " deep.");
+                    throw ended(Sentence.of("elements stand inside each other more than {0} deep.", DEEPEST));
                 }
             }
             case XMLStreamConstants.END_ELEMENT -> depth--;
             case XMLStreamConstants.DTD ->
-                throw ended("there is a document type (<!DOCTYPE ...>), which may name other files;"
-                        + " take it out and try again.");
+                throw ended(Sentence.of(
+                        "there is a document type (<!DOCTYPE ...>), which may name other files; take it out and"
+                                + " try again."));
             case XMLStreamConstants.ENTITY_REFERENCE ->
-                throw ended("there is the entity &" + Clean.line(reader.getLocalName(), 40)
-                        + "; which XML does not know; write the character itself.");
+                throw ended(Sentence.of(
+                        "there is the entity &{0}; which XML does not know; write the character itself.",
+                        Clean.line(reader.getLocalName(), 40)));
             default -> {
                 // Comments and instructions say nothing about places.
             }
@@ -123,8 +126,8 @@ final class Elements {
         return event;
     }
 
-    private Ended ended(String sentence) {
-        findings.add("", reader.getLocation().getLineNumber(), sentence);
+    private Ended ended(Sentence what) {
+        findings.add("", reader.getLocation().getLineNumber(), what);
         return new Ended();
     }
 
@@ -172,7 +175,8 @@ final class Elements {
                 "",
                 line,
                 early
-                        ? "the file ends in the middle; it was cut off on its way, fetch it again."
-                        : "this is no XML from here on; save the file again in the program that it is from.");
+                        ? Sentence.of("the file ends in the middle; it was cut off on its way, fetch it again.")
+                        : Sentence.of("this is no XML from here on; save the file again in the program that it is"
+                                + " from."));
     }
 }

@@ -1,6 +1,7 @@
 package thalweg.exchange.gpx;
 
 import java.util.List;
+import thalweg.fault.Sentence;
 
 /**
  * What a file of waypoints holds.
@@ -9,7 +10,7 @@ import java.util.List;
  * @param trackPoints how many points of tracks there are: the way a device went, which is not taken
  * @param remarks what a person should know although nothing is wrong, one line each
  */
-public record GpxFile(List<Waypoint> waypoints, int trackPoints, List<String> remarks) {
+public record GpxFile(List<Waypoint> waypoints, int trackPoints, List<Sentence> remarks) {
 
     /** Nothing. */
     public static final GpxFile EMPTY = new GpxFile(List.of(), 0, List.of());

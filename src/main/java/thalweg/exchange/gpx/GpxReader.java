@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.text.Clean;
 
@@ -27,7 +28,7 @@ public final class GpxReader {
     private final Elements in;
     private final Findings findings;
     private final List<Waypoint> waypoints = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Sentence> remarks = new ArrayList<>();
     private int points;
     private int trackPoints;
 
@@ -61,12 +62,14 @@ public final class GpxReader {
         in.root();
         String version = in.attribute("version").orElse("").strip();
         if (!in.name().equals("gpx")) {
-            throw stop("the file begins with <" + Clean.line(in.name(), 40)
-                    + ">, so it is no GPX file; export waypoints" + " as GPX.");
+            throw stop(Sentence.of(
+                    "the file begins with <{0}>, so it is no GPX file; export waypoints as GPX.",
+                    Clean.line(in.name(), 40)));
         }
         if (!version.isEmpty() && !version.equals("1.1") && !version.equals("1.0")) {
-            throw stop("the file says that it is GPX " + Clean.line(version, 20)
-                    + "; 1.1 and 1.0 are known. Export it as one of them.");
+            throw stop(Sentence.of(
+                    "the file says that it is GPX {0}; 1.1 and 1.0 are known. Export it as one of them.",
+                    Clean.line(version, 20)));
         }
         while (in.child()) {
             switch (ownName()) {
@@ -78,8 +81,12 @@ public final class GpxReader {
         }
         in.finish();
         if (trackPoints > 0) {
-            remarks.add("The file has " + trackPoints + (trackPoints == 1 ? " point" : " points")
-                    + " of tracks; the way that a device went is not taken.");
+            remarks.add(
+                    trackPoints == 1
+                            ? Sentence.of("The file has 1 point of tracks; the way that a device went is not taken.")
+                            : Sentence.of(
+                                    "The file has {0} points of tracks; the way that a device went is not taken.",
+                                    trackPoints));
         }
         return new GpxFile(waypoints, trackPoints, remarks);
     }
@@ -115,16 +122,17 @@ public final class GpxReader {
     private void point(Waypoint.Origin origin) throws XMLStreamException {
         points++;
         if (points > MOST_WAYPOINTS) {
-            throw stop("there are more than " + MOST_WAYPOINTS + " waypoints; export only those of the canyon.");
+            throw stop(
+                    Sentence.of("there are more than {0} waypoints; export only those of the canyon.", MOST_WAYPOINTS));
         }
         if (findings.count() >= MOST_FINDINGS) {
-            throw stop("there is so much wrong that reading ended here.");
+            throw stop(Sentence.of("there is so much wrong that reading ended here."));
         }
         new PointReader(in, findings, remarks).point(origin).ifPresent(waypoints::add);
     }
 
-    private Elements.Ended stop(String sentence) {
-        findings.add("", in.line(), sentence);
+    private Elements.Ended stop(Sentence what) {
+        findings.add("", in.line(), what);
         return new Elements.Ended();
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamException;
 import thalweg.body.Limits;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.place.Position;
 import thalweg.text.Clean;
@@ -32,9 +33,9 @@ final class PointReader {
 
     private final Elements in;
     private final Findings findings;
-    private final List<String> remarks;
+    private final List<Sentence> remarks;
 
-    PointReader(Elements in, Findings findings, List<String> remarks) {
+    PointReader(Elements in, Findings findings, List<Sentence> remarks) {
         this.in = in;
         this.findings = findings;
         this.remarks = remarks;
@@ -57,7 +58,7 @@ final class PointReader {
             }
             String text = in.text();
             if (texts.putIfAbsent(key, text) != null) {
-                findings.add("", at, "the point has a second <" + key + ">; keep the one that is right.");
+                findings.add("", at, Sentence.of("the point has a second <{0}>; keep the one that is right.", key));
             } else if (key.equals("ele")) {
                 elevation = elevation(at, text);
             }
@@ -103,8 +104,9 @@ final class PointReader {
 
         private String told(String whole, String kept, String what, int longest) {
             if (!kept.equals(whole)) {
-                remarks.add("line " + line + ": the " + what + " is longer than " + longest
-                        + " characters; only its beginning is taken.");
+                remarks.add(Sentence.of(
+                        "line {0}: the {1} is longer than {2} characters; only its beginning is taken.",
+                        line, Sentence.word(what), longest));
             }
             return kept;
         }
@@ -122,8 +124,9 @@ final class PointReader {
             findings.add(
                     "",
                     line,
-                    "the elevation \"" + shown(digits) + "\" is no number of metres from " + LEAST_ELEVATION + " to "
-                            + MOST_ELEVATION + "; mend it or take it out.");
+                    Sentence.of(
+                            "the elevation \"{0}\" is no number of metres from {1} to {2}; mend it or take it out.",
+                            shown(digits), LEAST_ELEVATION, MOST_ELEVATION));
         }
         return number.map(metres -> new Length(metres.doubleValue()));
     }
@@ -137,7 +140,12 @@ final class PointReader {
     private Optional<Long> degrees(int line, String attribute, String what, int most) {
         Optional<String> text = in.attribute(attribute);
         if (text.isEmpty()) {
-            findings.add("", line, "the point has no " + what + " (" + attribute + "); add it or take the point out.");
+            findings.add(
+                    "",
+                    line,
+                    Sentence.of(
+                            "the point has no {0} ({1}); add it or take the point out.",
+                            Sentence.word(what), attribute));
             return Optional.empty();
         }
         BigDecimal limit = BigDecimal.valueOf(most);
@@ -149,8 +157,14 @@ final class PointReader {
             findings.add(
                     "",
                     line,
-                    "the " + what + " \"" + shown(text.get()) + "\" is no number of degrees from -" + most + " to "
-                            + (open ? "below " : "") + most + ", with a decimal point.");
+                    open
+                            ? Sentence.of(
+                                    "the {0} \"{1}\" is no number of degrees from -{2} to below {2}, with a decimal"
+                                            + " point.",
+                                    Sentence.word(what), shown(text.get()), most)
+                            : Sentence.of(
+                                    "the {0} \"{1}\" is no number of degrees from -{2} to {2}, with a decimal point.",
+                                    Sentence.word(what), shown(text.get()), most));
             return Optional.empty();
         }
         long e7 = number.get()

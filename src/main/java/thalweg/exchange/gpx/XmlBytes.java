@@ -12,6 +12,7 @@ import java.nio.charset.UnsupportedCharsetException;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.text.Clean;
 
@@ -42,7 +43,7 @@ final class XmlBytes {
     static Optional<String> text(byte[] bytes, Findings findings) {
         Optional<String> text = encoding(bytes, findings).flatMap(known -> decoded(bytes, known, findings));
         if (text.filter(String::isBlank).isPresent()) {
-            findings.add("", 1, "the file is empty.");
+            findings.add("", 1, Sentence.of("the file is empty."));
             return Optional.empty();
         }
         return text;
@@ -88,8 +89,9 @@ final class XmlBytes {
             findings.add(
                     "",
                     1,
-                    "the file says that its encoding is \"" + Clean.line(declared.group(1), 40)
-                            + "\", which is not known here; save it again in UTF-8.");
+                    Sentence.of(
+                            "the file says that its encoding is \"{0}\", which is not known here; save it again in UTF-8.",
+                            Clean.line(declared.group(1), 40)));
             return Optional.empty();
         }
     }
@@ -107,8 +109,9 @@ final class XmlBytes {
             findings.add(
                     "",
                     line,
-                    "there are bytes that are no text in " + charset.name()
-                            + ", the encoding of the file; save it again in UTF-8.");
+                    Sentence.of(
+                            "there are bytes that are no text in {0}, the encoding of the file; save it again in UTF-8.",
+                            charset.name()));
             return Optional.empty();
         }
         return Optional.of(!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text);

@@ -31,6 +31,7 @@ import thalweg.body.StationBody;
 import thalweg.body.TripBody;
 import thalweg.body.WithdrawalBody;
 import thalweg.exchange.Parcel;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
 import thalweg.json.JsonDocument;
@@ -111,18 +112,20 @@ public final class RecordsReader {
         }
         String format = in.textOrEmpty("format", Limits.NAME);
         if (!format.equals(FORMAT)) {
-            in.refuse("format", "should be \"" + FORMAT + "\"; this is no file of records.");
+            in.refuse("format", Sentence.of("should be \"{0}\"; this is no file of records.", FORMAT));
             return List.of();
         }
         if (in.whole("version", 1, Long.MAX_VALUE).orElse(Long.MAX_VALUE) > VERSION) {
-            in.refuse("version", "should be 1 or " + VERSION + "; a file of a newer version needs a newer Thalweg.");
+            in.refuse(
+                    "version",
+                    Sentence.of("should be 1 or {0}; a file of a newer version needs a newer Thalweg.", VERSION));
             return List.of();
         }
         List<Parcel> canyons = new ArrayList<>();
         in.objects("canyons").forEach(canyon -> canyon(canyon).ifPresent(canyons::add));
         in.refuseUnasked(HOMES);
         if (findings.none() && canyons.isEmpty()) {
-            in.refuse("canyons", "is missing or empty; there is nothing to import.");
+            in.refuse("canyons", Sentence.of("is missing or empty; there is nothing to import."));
         }
         return findings.none() ? canyons : List.of();
     }
@@ -150,7 +153,7 @@ public final class RecordsReader {
             Optional<Trip> trip = TripBody.read(uid(child), canyon, child);
             child.refuseUnasked();
             trip.flatMap(known -> known.on().flatMap(day -> Trip.doubt(known.state(), day, today)))
-                    .ifPresent(why -> child.refuse("on", "is a day that " + why + "."));
+                    .ifPresent(why -> child.refuse("on", Sentence.of("is a day that {0}.", why)));
             trip.ifPresent(trips::add);
         }
         List<PrivateNote> notes = new ArrayList<>();
@@ -159,7 +162,8 @@ public final class RecordsReader {
             Optional<Uid> about = Uid.parse(child.text(PrivateNoteBody.PARENT, 36));
             if (child.sound() && about.filter(notable::contains).isEmpty()) {
                 child.refuse(
-                        PrivateNoteBody.PARENT, "names no canyon, place or station that stands in the file before it.");
+                        PrivateNoteBody.PARENT,
+                        Sentence.of("names no canyon, place or station that stands in the file before it."));
             }
             about.flatMap(known -> PrivateNoteBody.read(uid, known, child)).ifPresent(notes::add);
             child.refuseUnasked();
@@ -220,7 +224,7 @@ public final class RecordsReader {
         in.refuseUnasked(HOMES);
         part.flatMap(known -> known.placed())
                 .filter(date -> !date.hasBegunBy(today))
-                .ifPresent(date -> in.refuse("placed", "is " + date.print() + ", which has not come yet."));
+                .ifPresent(date -> in.refuse("placed", Sentence.of("is {0}, which has not come yet.", date.print())));
         return part.map(known -> PartRecord.of(known, inspections));
     }
 
@@ -239,7 +243,7 @@ public final class RecordsReader {
         for (FieldReader child : in.objects(key)) {
             String next = OrderKey.between(last, "");
             if (!OrderKey.isKey(next)) {
-                in.refuse(key, "has no room for all its entries; leave out their orders, or give fewer.");
+                in.refuse(key, Sentence.of("has no room for all its entries; leave out their orders, or give fewer."));
                 break;
             }
             Optional<T> read = reader.apply(next, child);
@@ -271,12 +275,17 @@ public final class RecordsReader {
                 continue;
             }
             if (!date.apply(content.get()).hasBegunBy(today)) {
-                child.refuse("on", "is " + date.apply(content.get()).print() + ", which has not come yet.");
+                child.refuse(
+                        "on",
+                        Sentence.of(
+                                "is {0}, which has not come yet.",
+                                date.apply(content.get()).print()));
             }
             Fact fact = toFact.apply(content.get()).fact(correction, signed.author(), signed.at());
             if (uid.filter(stated -> !Uid.parse(stated).equals(Optional.of(fact.uid())))
                     .isPresent()) {
-                child.refuse("uid", "does not match what the entry says: it was altered after it was written.");
+                child.refuse(
+                        "uid", Sentence.of("does not match what the entry says: it was altered after it was written."));
             }
             entries.add(new Entry<>(
                     fact.uid(),
@@ -300,10 +309,10 @@ public final class RecordsReader {
         Optional<String> reason = in.optionalText(WithdrawalBody.REASON, Limits.REASON);
         Optional<Uid> uid = of.flatMap(Uid::parse);
         if (of.isPresent() && uid.isEmpty()) {
-            in.refuse("corrects", "is no id; it should be the uid of the entry whose place this takes.");
+            in.refuse("corrects", Sentence.of("is no id; it should be the uid of the entry whose place this takes."));
         }
         if (of.isPresent() != reason.isPresent()) {
-            in.refuse(WithdrawalBody.REASON, "and corrects belong together: a correction has a reason.");
+            in.refuse(WithdrawalBody.REASON, Sentence.of("and corrects belong together: a correction has a reason."));
         }
         return in.sound() ? uid.flatMap(known -> reason.map(why -> new Correction(known, why))) : Optional.empty();
     }
@@ -315,8 +324,9 @@ public final class RecordsReader {
                 .filter(correction -> !known.contains(correction.of()))
                 .forEach(correction -> in.refuse(
                         key,
-                        "has a correction of " + correction.of().text()
-                                + ", which is not in the list, or was altered after it was written."));
+                        Sentence.of(
+                                "has a correction of {0}, which is not in the list, or was altered after it was written.",
+                                correction.of().text())));
     }
 
     private WithdrawalList.Signed signed(FieldReader in) {
@@ -326,7 +336,9 @@ public final class RecordsReader {
     private static Optional<String> time(FieldReader in) {
         Optional<String> text = in.optionalText("at", 40);
         if (text.filter(at -> !isTime(at)).isPresent()) {
-            in.refuse("at", "is \"" + text.get() + "\"; it should be a time in UTC such as 2026-11-25T10:00:00Z.");
+            in.refuse(
+                    "at",
+                    Sentence.of("is \"{0}\"; it should be a time in UTC such as 2026-11-25T10:00:00Z.", text.get()));
             return Optional.empty();
         }
         return text;
@@ -351,11 +363,11 @@ public final class RecordsReader {
         Optional<String> text = in.optionalText("uid", 36);
         Optional<Uid> uid = text.flatMap(Uid::parse);
         if (text.isPresent() && uid.isEmpty()) {
-            in.refuse("uid", "is no id; it should be 32 hexadecimal digits in five groups.");
+            in.refuse("uid", Sentence.of("is no id; it should be 32 hexadecimal digits in five groups."));
         }
         Uid known = uid.orElseGet(mint);
         if (!met.add(known)) {
-            in.refuse("uid", "stands twice in the file; every thing has its own.");
+            in.refuse("uid", Sentence.of("stands twice in the file; every thing has its own."));
         }
         return known;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.FieldWriter;
 import thalweg.json.Finding;
@@ -69,7 +70,7 @@ public final class RigFile {
         try {
             draft = draft(JsonDocument.readLine(name, line, bytes).reader(findings));
         } catch (JsonException e) {
-            return new CheckedRig(Optional.empty(), List.of(new RigFinding("", e.sentence())));
+            return new CheckedRig(Optional.empty(), List.of(new RigFinding("", e.saying())));
         }
         if (findings.none()) {
             return draft.check();
@@ -77,7 +78,7 @@ public final class RigFile {
         return new CheckedRig(
                 Optional.empty(),
                 findings.all().stream()
-                        .map(one -> new RigFinding(one.path(), one.sentence()))
+                        .map(one -> new RigFinding(one.path(), one.what()))
                         .toList());
     }
 
@@ -85,21 +86,17 @@ public final class RigFile {
         Findings findings = new Findings();
         RigDraft draft = draft(document.reader(findings));
         if (!findings.none()) {
-            throw refusal(name, findings.all().stream().map(Finding::print).toList());
+            throw refusal(name, findings.all().stream().map(Finding::saying).toList());
         }
         CheckedRig checked = draft.check();
         return checked.input()
                 .orElseThrow(() -> refusal(
                         name,
-                        checked.findings().stream().map(one -> one.print()).toList()));
+                        checked.findings().stream().map(one -> one.saying()).toList()));
     }
 
-    private static InputException refusal(String name, List<String> reasons) {
-        String head = name + " is no rig that can be computed: ";
-        return new InputException(
-                reasons.size() == 1
-                        ? head + reasons.get(0)
-                        : head + reasons.size() + " things are wrong:\n  " + String.join("\n  ", reasons));
+    private static InputException refusal(String name, List<Sentence> reasons) {
+        return new InputException(Sentence.reasons(Sentence.of("{0} is no rig that can be computed:", name), reasons));
     }
 
     private static RigDraft draft(FieldReader in) {
@@ -118,7 +115,7 @@ public final class RigFile {
     private static FieldReader part(FieldReader in, String key) {
         return in.object(key).orElseGet(() -> {
             if (!in.has(key)) {
-                in.refuse(key, "is missing; it should be an object in braces.");
+                in.refuse(key, Sentence.of("is missing; it should be an object in braces."));
             }
             return FieldReader.of(Json.fields().done(), new Findings());
         });

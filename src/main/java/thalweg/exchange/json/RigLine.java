@@ -2,6 +2,7 @@ package thalweg.exchange.json;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
 import thalweg.rig.Analyze;
@@ -38,7 +39,7 @@ public record RigLine(String text, boolean refused) {
      * @param longest that a line may be [bytes]
      */
     public static RigLine tooLong(String file, long number, int longest) {
-        String why = "is longer than " + longest + " bytes; that is no rig.";
+        Sentence why = Sentence.of("is longer than {0} bytes; that is no rig.", longest);
         return refusal(file, number, List.of(new RigFinding("", why)));
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Finding;
 import thalweg.json.Findings;
@@ -57,12 +58,9 @@ public final class TripFile {
         if (trip.isPresent() && findings.none()) {
             return trip.get();
         }
-        List<String> reasons = findings.all().stream().map(Finding::print).toList();
-        String head = name + " is no trip that can be planned: ";
-        throw new InputException(
-                reasons.size() == 1
-                        ? head + reasons.get(0)
-                        : head + reasons.size() + " things are wrong:\n  " + String.join("\n  ", reasons));
+        throw new InputException(Sentence.reasons(
+                Sentence.of("{0} is no trip that can be planned:", name),
+                findings.all().stream().map(Finding::saying).toList()));
     }
 
     private Optional<TripRequest> trip() {
@@ -75,10 +73,13 @@ public final class TripFile {
         List<RopeAtHand> ropes = list("ropes", text -> RopeAtHand.of(TripText.rope(text)));
         if ((people.isEmpty() && in.texts("people", LONGEST).isEmpty()) || people.size() > MOST_PEOPLE) {
             in.refuse(
-                    "people", "names nobody, or more than " + MOST_PEOPLE + "; write one such as \"Ana, lead, 62 kg\"");
+                    "people",
+                    Sentence.of("names nobody, or more than {0}; write one such as \"Ana, lead, 62 kg\"", MOST_PEOPLE));
         }
         if (ropes.size() > ChooseRopes.MOST_ROPES) {
-            in.refuse("ropes", "has more than " + ChooseRopes.MOST_ROPES + " ropes; leave out what stays at home");
+            in.refuse(
+                    "ropes",
+                    Sentence.of("has more than {0} ropes; leave out what stays at home", ChooseRopes.MOST_ROPES));
         }
         int sets = (int) in.whole("rope_sets", 1, MOST_SETS).orElse(1);
         RopeMargin margin = margin();
@@ -137,7 +138,7 @@ public final class TripFile {
         OptionalDouble up = number(inner, "up_m", 0, MOST_HEIGHT);
         OptionalDouble down = number(inner, "down_m", 0, MOST_HEIGHT);
         if (metres.isEmpty()) {
-            inner.refuse("distance_m", "is missing; state how long the way is [m], or leave the way out");
+            inner.refuse("distance_m", Sentence.of("is missing; state how long the way is [m], or leave the way out"));
         }
         inner.refuseUnasked();
         return new Way(
@@ -151,7 +152,9 @@ public final class TripFile {
         OptionalDouble length = number(inner, "length_m", 1, MOST_METRES);
         OptionalDouble fall = number(inner, "fall_m", 1, MOST_HEIGHT);
         if (length.isEmpty() || fall.isEmpty()) {
-            inner.refuse("length_m", "and fall_m are both needed for the estimate; state both, or leave catchment out");
+            inner.refuse(
+                    "length_m",
+                    Sentence.of("and fall_m are both needed for the estimate; state both, or leave catchment out"));
         }
         inner.refuseUnasked();
         return new Watercourse(length.orElse(1), fall.orElse(1));
@@ -161,7 +164,7 @@ public final class TripFile {
     private static OptionalDouble number(FieldReader in, String key, double least, double most) {
         OptionalDouble value = in.real(key);
         if (value.isPresent() && !(value.getAsDouble() >= least && value.getAsDouble() <= most)) {
-            in.refuse(key, "is out of range; it should be " + plain(least) + " to " + plain(most));
+            in.refuse(key, Sentence.of("is out of range; it should be {0} to {1}", plain(least), plain(most)));
             return OptionalDouble.empty();
         }
         return value;
@@ -186,7 +189,7 @@ public final class TripFile {
         try {
             return Optional.of(parse.apply(text));
         } catch (InputException e) {
-            in.refuse(key, "cannot be used: " + e.sentence());
+            in.refuse(key, Sentence.of("cannot be used: {0}", e.saying()));
             return Optional.empty();
         }
     }
@@ -194,7 +197,7 @@ public final class TripFile {
     private static LocalDate day(String text) {
         PartialDate date = PartialDate.parse(text);
         if (!date.isExact()) {
-            throw new InputException("A trip is planned for a day, such as 2027-05-08.");
+            throw new InputException(Sentence.of("A trip is planned for a day, such as 2027-05-08."));
         }
         return date.earliest();
     }
@@ -203,7 +206,8 @@ public final class TripFile {
         try {
             return ZoneId.of(text.strip());
         } catch (DateTimeException e) {
-            throw new InputException("There is no time zone \"" + text + "\"; write one such as Europe/Paris.", e);
+            throw new InputException(
+                    Sentence.of("There is no time zone \"{0}\"; write one such as Europe/Paris.", text), e);
         }
     }
 }

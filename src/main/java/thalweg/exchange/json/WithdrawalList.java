@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import thalweg.body.WithdrawalBody;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Fact;
@@ -61,12 +62,15 @@ final class WithdrawalList {
             in.refuseUnasked();
             Optional<Uid> about = of.isEmpty() ? Optional.of(entry) : earlier(facts, of.get());
             if (about.isEmpty()) {
-                in.refuse(OF, "names no withdrawal that stands before it in the list.");
+                in.refuse(OF, Sentence.of("names no withdrawal that stands before it in the list."));
             }
             if (reason.isPresent() && about.isPresent()) {
                 Fact fact = WithdrawalBody.of(about.get(), reason.get(), signed.author(), signed.at());
                 if (uid.filter(stated -> !stated.equals(fact.uid().text())).isPresent()) {
-                    in.refuse("uid", "does not match what the withdrawal says: it was altered after it was written.");
+                    in.refuse(
+                            "uid",
+                            Sentence.of(
+                                    "does not match what the withdrawal says: it was altered after it was written."));
                 }
                 facts.add(fact);
             }

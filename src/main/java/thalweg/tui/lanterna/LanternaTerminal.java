@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Message;
 import thalweg.tui.runtime.TerminalException;
@@ -59,8 +60,9 @@ public final class LanternaTerminal implements TerminalPort {
             found = stty.enterRaw();
         } catch (IOException e) {
             throw new TerminalException(
-                    "The screen needs a terminal, and there is none that its settings could be read from; "
-                            + "the commands work without one: thalweg --help lists them.",
+                    Sentence.of(
+                            "The screen needs a terminal, and there is none that its settings could be read from; the"
+                                    + " commands work without one: thalweg --help lists them."),
                     e);
         }
         try {
@@ -69,7 +71,7 @@ public final class LanternaTerminal implements TerminalPort {
             return terminal;
         } catch (IOException e) {
             giveBack(stty, found.settings());
-            throw new TerminalException("The terminal cannot be written to, so there is no screen.", e);
+            throw new TerminalException(Sentence.of("The terminal cannot be written to, so there is no screen."), e);
         }
     }
 
@@ -117,10 +119,9 @@ public final class LanternaTerminal implements TerminalPort {
     @Override
     public synchronized void copy(String text) {
         String sequence = Clipboard.sequence(text, options.insideTmux())
-                .orElseThrow(() -> new TerminalException(String.format(
-                        Locale.ROOT,
-                        "This text is too long for a terminal's clipboard, which takes %,d bytes; save it to a file.",
-                        Clipboard.LONGEST)));
+                .orElseThrow(() -> new TerminalException(Sentence.of(
+                        "This text is too long for a terminal's clipboard, which takes {0} bytes; save it to a file.",
+                        String.format(Locale.ROOT, "%,d", Clipboard.LONGEST))));
         whileOpen(() -> {
             cells.write(sequence);
             cells.flush();
@@ -173,7 +174,7 @@ public final class LanternaTerminal implements TerminalPort {
         try {
             act.run();
         } catch (IOException e) {
-            throw new TerminalException("The terminal does not answer any more, so Thalweg ended.", e);
+            throw new TerminalException(Sentence.of("The terminal does not answer any more, so Thalweg ended."), e);
         }
     }
 }

@@ -2,6 +2,7 @@ package thalweg.tui.runtime;
 
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
+import thalweg.fault.Sentence;
 import thalweg.progress.Progress;
 import thalweg.progress.StoppedException;
 
@@ -37,7 +38,7 @@ final class Course implements Progress {
     @Override
     public void at(long done, long all) {
         if (stopped) {
-            throw new StoppedException("It was stopped; nothing of it remains.");
+            throw new StoppedException(Sentence.of("It was stopped; nothing of it remains."));
         }
         long now = System.nanoTime();
         if (now - last > TimeUnit.MILLISECONDS.toNanos(APART)) {

@@ -9,7 +9,9 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import thalweg.fault.AppException;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.screen.Keep;
@@ -34,16 +36,19 @@ final class DraftKeeper {
     private final AtomicBoolean ending = new AtomicBoolean();
     private final RunKeep runner;
     private final Log log;
+    private final Function<Sentence, String> speech;
     private final Consumer<Message> done;
     private volatile Optional<Shell> latest = Optional.empty();
     private boolean failing;
 
     /**
+     * @param speech says what failed in the language in use
      * @param done is given each answer, from the keeper's thread
      */
-    DraftKeeper(RunKeep runner, Log log, Consumer<Message> done) {
+    DraftKeeper(RunKeep runner, Log log, Function<Sentence, String> speech, Consumer<Message> done) {
         this.runner = runner;
         this.log = log;
+        this.speech = speech;
         this.done = done;
     }
 
@@ -85,7 +90,7 @@ final class DraftKeeper {
             // Said once: it would come again with every key.
             if (!failing) {
                 log.failure("While keeping a draft", e);
-                done.accept(new Result(Shell.NOBODY, new Message.Failed(WRITING, e.sentence())));
+                done.accept(new Result(Shell.NOBODY, new Message.Failed(WRITING, speech.apply(e.saying()))));
             }
             failing = true;
         } catch (RuntimeException | Error e) {
@@ -99,7 +104,7 @@ final class DraftKeeper {
             return runner.run(keep);
         } catch (AppException e) {
             log.failure("While looking after drafts", e);
-            return Optional.of(new Message.Failed(keep, e.sentence()));
+            return Optional.of(new Message.Failed(keep, speech.apply(e.saying())));
         } catch (RuntimeException | Error e) {
             log.failure("While looking after drafts", e);
             return keep instanceof Keep.Find

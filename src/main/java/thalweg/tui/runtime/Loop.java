@@ -8,8 +8,10 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import thalweg.fault.AppException;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
@@ -65,6 +67,7 @@ public final class Loop {
 
     private final TerminalPort terminal;
     private final Log log;
+    private final Function<Sentence, String> speech;
     private final Workers workers;
     private final DraftKeeper drafts;
     private final BlockingQueue<Message> queue = new LinkedBlockingQueue<>();
@@ -85,12 +88,22 @@ public final class Loop {
         this(terminal, runner, new RunKeep(Optional.empty()), log);
     }
 
-    /** A loop that can run once. */
+    /** A loop that can run once and says what failed in English. */
     public Loop(TerminalPort terminal, EffectRunner runner, RunKeep keep, Log log) {
+        this(terminal, runner, keep, log, Sentence::toString);
+    }
+
+    /**
+     * A loop that can run once.
+     *
+     * @param speech says what failed in the language in use
+     */
+    public Loop(TerminalPort terminal, EffectRunner runner, RunKeep keep, Log log, Function<Sentence, String> speech) {
+        this.speech = speech;
         this.terminal = terminal;
         this.log = log;
-        this.workers = new Workers(runner, log, queue::add);
-        this.drafts = new DraftKeeper(keep, log, queue::add);
+        this.workers = new Workers(runner, log, speech, queue::add);
+        this.drafts = new DraftKeeper(keep, log, speech, queue::add);
         this.watches = runner.watches();
         runner.onWaiting(() -> queue.add(new Result(Shell.NOBODY, new Message.Waiting())));
     }
@@ -114,11 +127,12 @@ public final class Loop {
             code = TERMINAL_LOST;
             if (!ending.bySignal()) {
                 log.failure("In the terminal", e);
-                reason = e.sentence();
+                reason = speech.apply(e.saying());
             }
         } catch (RuntimeException | Error e) {
             code = MISTAKE;
-            reason = "Thalweg ended because of a mistake in the program; " + log.failure("In the interface", e);
+            reason = speech.apply(Sentence.of(
+                    "Thalweg ended because of a mistake in the program; {0}", log.failure("In the interface", e)));
         } finally {
             looping = false;
             terminal.close();
@@ -226,7 +240,7 @@ public final class Loop {
 
     private Shell after(Shell shell, Message message) {
         if (message instanceof InputEnded) {
-            throw new TerminalException("The terminal is gone, so Thalweg ended.");
+            throw new TerminalException(Sentence.of("The terminal is gone, so Thalweg ended."));
         }
         if (message instanceof ReadingBroke broke) {
             throw new IllegalStateException("reading the terminal failed", broke.cause());
@@ -335,7 +349,7 @@ public final class Loop {
         try {
             terminal.copy(copy.text());
         } catch (AppException e) {
-            queue.add(new Result(frame, new Message.Failed(copy, e.sentence())));
+            queue.add(new Result(frame, new Message.Failed(copy, speech.apply(e.saying()))));
         }
     }
 

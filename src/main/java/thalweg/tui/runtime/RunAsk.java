@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Inspection;
@@ -175,7 +176,8 @@ public final class RunAsk implements EffectRunner {
     private CanyonRecord canyon(Uid uid) {
         return new FindRecord(session)
                 .byId(uid)
-                .orElseThrow(() -> new InputException("This canyon is no longer in the database; go back."));
+                .orElseThrow(
+                        () -> new InputException(Sentence.of("This canyon is no longer in the database; go back.")));
     }
 
     /** The file that somebody named. */

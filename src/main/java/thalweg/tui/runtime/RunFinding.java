@@ -7,6 +7,7 @@ import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.due.FoundDue;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.CanyonRecord;
@@ -143,7 +144,7 @@ final class RunFinding {
             find.byId(row.uid()).ifPresent(canyons::add);
         }
         if (canyons.isEmpty()) {
-            throw new InputException("No canyon is found any more; nothing was written.");
+            throw new InputException(Sentence.of("No canyon is found any more; nothing was written."));
         }
         return new ExportRecords(session).json(canyons, false);
     }

@@ -3,6 +3,7 @@ package thalweg.tui.runtime;
 import java.nio.file.Path;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.progress.Progress;
 import thalweg.service.BackUp;
 import thalweg.service.ImportRecords;
@@ -47,8 +48,10 @@ final class RunLong {
         Path path = ReadFile.typed(typed, System.getenv());
         byte[] bytes = ReadFile.bytes(path);
         if (ReadWaypoints.looksLikeOne(bytes)) {
-            throw new InputException(path + " is a file of waypoints (GPX), not of records; in the list of canyons"
-                    + " g begins a canyon from it, and in a canyon g places them on its line.");
+            throw new InputException(Sentence.of(
+                    "{0} is a file of waypoints (GPX), not of records; in the list of canyons g begins a"
+                            + " canyon from it, and in a canyon g places them on its line.",
+                    path));
         }
         ImportRecords.Preview preview = new ImportRecords(session).preview(path.toString(), bytes, progress);
         return new Told.RecordsRead(path.toString(), preview.findings(), preview.plan());

@@ -9,7 +9,9 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import thalweg.fault.AppException;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.shell.Result;
@@ -30,14 +32,17 @@ final class Workers {
     private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::thread);
     private final EffectRunner runner;
     private final Log log;
+    private final Function<Sentence, String> speech;
     private final Consumer<Message> done;
 
     /**
+     * @param speech says what failed in the language in use
      * @param done is given each result, from any thread
      */
-    Workers(EffectRunner runner, Log log, Consumer<Message> done) {
+    Workers(EffectRunner runner, Log log, Function<Sentence, String> speech, Consumer<Message> done) {
         this.runner = runner;
         this.log = log;
+        this.speech = speech;
         this.done = done;
     }
 
@@ -75,10 +80,11 @@ final class Workers {
         try {
             return runner.run(work.effect(), course);
         } catch (AppException e) {
-            return new Message.Failed(work.effect(), e.sentence());
+            return new Message.Failed(work.effect(), speech.apply(e.saying()));
         } catch (RuntimeException | Error e) {
             String where = log.failure("While doing " + work.effect().getClass().getSimpleName(), e);
-            return new Message.Failed(work.effect(), "This did not work because of a mistake in the program; " + where);
+            Sentence saying = Sentence.of("This did not work because of a mistake in the program; {0}", where);
+            return new Message.Failed(work.effect(), speech.apply(saying));
         } finally {
             courses.remove(course);
         }

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import thalweg.body.Limits;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.TripText;
 import thalweg.route.PartialDate;
 import thalweg.route.Prose;
@@ -105,7 +106,7 @@ final class Build {
     private PartialDate seen(String typed) {
         PartialDate date = past(typed);
         date.tooEarlyToBeSeen().ifPresent(why -> {
-            throw new InputException(around.say("form.too_early", date.print(), why));
+            throw new InputException(Sentence.plain(around.say("form.too_early", date.print(), why)));
         });
         return date;
     }
@@ -113,7 +114,7 @@ final class Build {
     private PartialDate past(String typed) {
         PartialDate date = PartialDate.parse(typed);
         if (!date.hasBegunBy(around.today())) {
-            throw new InputException(around.say("form.future", date.print(), around.today()));
+            throw new InputException(Sentence.plain(around.say("form.future", date.print(), around.today())));
         }
         return date;
     }
@@ -134,7 +135,7 @@ final class Build {
 
     // Only whether the reader takes it counts here; what it reads is asked for when the form is sent.
     @SuppressWarnings("ReturnValueIgnored")
-    private static Function<String, Optional<String>> reading(Function<String, ?> parse) {
+    private Function<String, Optional<String>> reading(Function<String, ?> parse) {
         return typed -> {
             if (typed.isBlank()) {
                 return Optional.empty();
@@ -143,7 +144,7 @@ final class Build {
                 parse.apply(typed);
                 return Optional.empty();
             } catch (InputException e) {
-                return Optional.of(e.sentence());
+                return Optional.of(around.phrases().say(e.saying()));
             }
         };
     }

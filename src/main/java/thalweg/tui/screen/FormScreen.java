@@ -7,6 +7,7 @@ import thalweg.draft.Draft;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
 import thalweg.draft.KeptDraft;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Effect;
@@ -250,7 +251,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     }
 
     /** The first of the remarks is enough to look there; the command that checks the records names them all. */
-    private static String said(List<String> remarks, Surroundings around) {
+    private static String said(List<Sentence> remarks, Surroundings around) {
         return switch (remarks.size()) {
             case 0 -> around.say("form.saved");
             case 1 -> around.say("form.saved_but", remarks.get(0));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import thalweg.amend.Contents;
 import thalweg.body.ThingBody;
 import thalweg.exchange.ImportPlan;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
@@ -200,7 +201,7 @@ public sealed interface Go extends Destination {
      * @param file its name
      * @param remarks what a person should know about the file
      */
-    record PlaceWaypoints(Placing start, String file, List<String> remarks) implements Go {
+    record PlaceWaypoints(Placing start, String file, List<Sentence> remarks) implements Go {
         public PlaceWaypoints {
             remarks = List.copyOf(remarks);
             if (start.waypoints().isEmpty()) {

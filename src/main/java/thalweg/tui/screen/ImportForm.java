@@ -60,7 +60,8 @@ record ImportForm() implements FormTask {
                 around.phrases().count("import_form.broken", read.findings().size());
         text.add(Paragraph.of(broken, Style.ERROR));
         text.add(Paragraph.gap());
-        read.findings().forEach(finding -> text.add(Paragraph.of(finding)));
+        read.findings()
+                .forEach(finding -> text.add(Paragraph.of(around.phrases().say(finding))));
         text.add(Paragraph.gap());
         text.add(Paragraph.of(around.say("waypoints_form.again"), Style.FAINT));
         return text;

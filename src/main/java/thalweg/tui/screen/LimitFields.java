@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.RigDefaults;
 import thalweg.rig.RigDraft;
@@ -73,7 +74,7 @@ final class LimitFields {
         Matcher matcher = RANGE.matcher(text.strip());
         if (!matcher.matches()) {
             throw new InputException(
-                    "\"" + text.strip() + "\" is no range of directions; write one such as -10 to 15.");
+                    Sentence.of("\"{0}\" is no range of directions; write one such as -10 to 15.", text.strip()));
         }
         return List.of(
                 Angle.parse(matcher.group(1)).degrees(),

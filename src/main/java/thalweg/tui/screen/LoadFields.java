@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.rig.LoadDraft;
 import thalweg.settings.LoadPreset;
 import thalweg.sheet.LoadWords;
@@ -172,7 +173,8 @@ final class LoadFields {
         String plain = text.strip().replace(',', '.');
         double factor = plain.matches("\\d{1,2}(\\.\\d{1,6})?") ? Double.parseDouble(plain) : 0;
         if (factor < LoadPreset.LEAST_FACTOR || factor > LoadPreset.MOST_FACTOR) {
-            throw new InputException("\"" + text.strip() + "\" is no factor of a load; write 1 to 10, such as 1.5.");
+            throw new InputException(
+                    Sentence.of("\"{0}\" is no factor of a load; write 1 to 10, such as 1.5.", text.strip()));
         }
         return factor;
     }

@@ -269,7 +269,7 @@ record PlacingScreen(Go.PlaceWaypoints go, Placing placing, At at, List<Past> pa
             text.add(Paragraph.gap());
         }
         text.add(Paragraph.of(go.file(), Style.STRONG));
-        go.remarks().forEach(remark -> text.add(Paragraph.of(remark)));
+        go.remarks().forEach(remark -> text.add(Paragraph.of(around.phrases().say(remark))));
         if (go.remarks().isEmpty()) {
             text.add(Paragraph.of(around.say("placing.no_remarks"), Style.FAINT));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.rig.PointDraft;
 import thalweg.rig.RigDraft;
 import thalweg.tui.core.Surroundings;
@@ -47,8 +48,8 @@ final class PointFields {
     static List<Double> place(String text) {
         String[] parts = text.split(",", -1);
         if (parts.length < LEAST_NUMBERS || parts.length > MOST_NUMBERS) {
-            throw new InputException(
-                    "\"" + text.strip() + "\" is no place; write how far to the right and up, such as 0.3 m, 0 m.");
+            throw new InputException(Sentence.of(
+                    "\"{0}\" is no place; write how far to the right and up, such as 0.3 m, 0 m.", text.strip()));
         }
         List<Double> at = new ArrayList<>();
         for (String part : parts) {

@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import thalweg.body.Limits;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.route.Times;
 import thalweg.units.Force;
 import thalweg.units.Length;
@@ -29,7 +30,7 @@ final class Quantities {
     private static Length length(String text, long mostCm) {
         long centimetres = Length.parse(text).inCentimetres();
         if (centimetres < 0 || centimetres > mostCm) {
-            throw new InputException("\"" + text.strip() + "\" is not between 0 and " + mostCm / 100 + " m.");
+            throw new InputException(Sentence.of("\"{0}\" is not between 0 and {1} m.", text.strip(), mostCm / 100));
         }
         return Length.centimetres(centimetres);
     }
@@ -38,8 +39,8 @@ final class Quantities {
     static Length coordinate(String text) {
         long centimetres = Length.parse(text).inCentimetres();
         if (Math.abs(centimetres) > Limits.PLACE_CM) {
-            throw new InputException(
-                    "\"" + text.strip() + "\" is more than " + Limits.PLACE_CM / 100 + " m from the first point.");
+            throw new InputException(Sentence.of(
+                    "\"{0}\" is more than {1} m from the first point.", text.strip(), Limits.PLACE_CM / 100));
         }
         return Length.centimetres(centimetres);
     }
@@ -48,12 +49,12 @@ final class Quantities {
     static Force strength(String text) {
         if (!text.strip().isEmpty()
                 && Character.isDigit(text.strip().charAt(text.strip().length() - 1))) {
-            throw new InputException("\"" + text.strip() + "\" has no unit; write " + text.strip() + " kN or lbf.");
+            throw new InputException(Sentence.of("\"{0}\" has no unit; write {0} kN or lbf.", text.strip()));
         }
         long newtons = Math.round(Force.parse(text).newtons());
         if (newtons < 1 || newtons > Limits.STRENGTH_N) {
             throw new InputException(
-                    "\"" + text.strip() + "\" is not between 0 and " + Limits.STRENGTH_N / 1000 + " kN.");
+                    Sentence.of("\"{0}\" is not between 0 and {1} kN.", text.strip(), Limits.STRENGTH_N / 1000));
         }
         return new Force(newtons);
     }

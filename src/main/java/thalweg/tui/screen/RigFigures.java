@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.rig.Analyze;
 import thalweg.rig.CheckedRig;
 import thalweg.rig.RigAnswer;
@@ -15,7 +16,7 @@ import thalweg.rig.RigInput;
  * @param refusals why it cannot
  * @param studies what was studied besides
  */
-record RigFigures(Optional<RigAnswer> figures, List<String> refusals, RigStudies studies) {
+record RigFigures(Optional<RigAnswer> figures, List<Sentence> refusals, RigStudies studies) {
 
     static final RigFigures NONE = new RigFigures(Optional.empty(), List.of(), RigStudies.NONE);
 
@@ -30,7 +31,7 @@ record RigFigures(Optional<RigAnswer> figures, List<String> refusals, RigStudies
         CheckedRig checked = draft.get().check();
         return new RigFigures(
                 checked.input().map(Analyze::of),
-                checked.findings().stream().map(one -> one.print()).toList(),
+                checked.findings().stream().map(one -> one.saying()).toList(),
                 RigStudies.NONE);
     }
 

@@ -12,6 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.rig.Knot;
 import thalweg.rig.LimitDraft;
 import thalweg.rig.LoadDraft;
@@ -216,7 +217,7 @@ final class RigForm {
 
     private static long strands(String text) {
         if (!text.strip().matches("[1-9]")) {
-            throw new InputException("\"" + text.strip() + "\" is no number of strands; write 1 to 9.");
+            throw new InputException(Sentence.of("\"{0}\" is no number of strands; write 1 to 9.", text.strip()));
         }
         return Long.parseLong(text.strip());
     }
@@ -228,7 +229,7 @@ final class RigForm {
         double number = number(percent ? plain.substring(0, plain.length() - 1) : plain);
         double share = percent ? number / 100 : number;
         if (share <= 0 || share > 1) {
-            throw new InputException("\"" + plain + "\" is no share that knots leave; write 64 % or 0.64.");
+            throw new InputException(Sentence.of("\"{0}\" is no share that knots leave; write 64 % or 0.64.", plain));
         }
         return share;
     }
@@ -236,7 +237,7 @@ final class RigForm {
     private static double number(String text) {
         String plain = text.strip().replace(',', '.');
         if (!plain.matches("\\d{1,4}(\\.\\d{1,6})?")) {
-            throw new InputException("\"" + text.strip() + "\" is no number here; write one such as 0.2.");
+            throw new InputException(Sentence.of("\"{0}\" is no number here; write one such as 0.2.", text.strip()));
         }
         return Double.parseDouble(plain);
     }

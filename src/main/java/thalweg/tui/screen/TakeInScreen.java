@@ -104,7 +104,7 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
             text.add(Paragraph.gap());
             text.add(Paragraph.of(around.say("take_in.nothing"), Style.STRONG));
         }
-        plan.remarks().forEach(remark -> text.add(Paragraph.of(remark, Style.CAUTION)));
+        plan.remarks().forEach(remark -> text.add(Paragraph.of(around.phrases().say(remark), Style.CAUTION)));
         if (!plan.changes().isEmpty()) {
             text.add(Paragraph.gap());
             ChangeWords words = new ChangeWords(around.phrases(), around.units());

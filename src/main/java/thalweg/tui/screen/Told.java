@@ -9,6 +9,7 @@ import thalweg.draft.KeptDraft;
 import thalweg.due.FoundDue;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Finding;
@@ -113,7 +114,7 @@ public sealed interface Told extends Message {
      *
      * @param remarks what contradicts itself in the records since then, one sentence each
      */
-    record Saved(List<String> remarks) implements Told {
+    record Saved(List<Sentence> remarks) implements Told {
         public Saved {
             remarks = List.copyOf(remarks);
         }
@@ -144,7 +145,7 @@ public sealed interface Told extends Message {
      * @param findings what is wrong with it, one line each; then nothing is taken from it
      * @param file what it holds
      */
-    record WaypointsRead(String name, List<String> findings, GpxFile file) implements Told {
+    record WaypointsRead(String name, List<Sentence> findings, GpxFile file) implements Told {
         public WaypointsRead {
             findings = List.copyOf(findings);
         }
@@ -176,7 +177,7 @@ public sealed interface Told extends Message {
      * @param findings what is wrong with it, one line each; then the plan is empty
      * @param plan what it would change
      */
-    record RecordsRead(String name, List<String> findings, ImportPlan plan) implements Told {
+    record RecordsRead(String name, List<Sentence> findings, ImportPlan plan) implements Told {
         public RecordsRead {
             findings = List.copyOf(findings);
         }

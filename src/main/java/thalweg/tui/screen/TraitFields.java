@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.rig.BoltDraft;
 import thalweg.rig.Fibre;
 import thalweg.rig.Kept;
@@ -107,7 +108,7 @@ final class TraitFields {
     static double years(String text) {
         String plain = text.strip().replace(',', '.');
         if (!plain.matches("\\d{1,2}(\\.\\d{1,3})?")) {
-            throw new InputException("\"" + text.strip() + "\" is no age; write years such as 3 or 2.5.");
+            throw new InputException(Sentence.of("\"{0}\" is no age; write years such as 3 or 2.5.", text.strip()));
         }
         return Double.parseDouble(plain);
     }

@@ -93,8 +93,9 @@ record WaypointsForm(Go.ReadWaypoints go) implements FormTask {
                         : around.say("waypoints_form.empty"),
                 broken ? Style.ERROR : Style.STRONG));
         text.add(Paragraph.gap());
-        read.findings().forEach(finding -> text.add(Paragraph.of(finding)));
-        file.remarks().forEach(remark -> text.add(Paragraph.of(remark)));
+        read.findings()
+                .forEach(finding -> text.add(Paragraph.of(around.phrases().say(finding))));
+        file.remarks().forEach(remark -> text.add(Paragraph.of(around.phrases().say(remark))));
         text.add(Paragraph.gap());
         text.add(Paragraph.of(around.say("waypoints_form.again"), Style.FAINT));
         return text;

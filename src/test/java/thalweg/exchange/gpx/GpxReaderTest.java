@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import thalweg.exchange.gpx.Waypoint.Origin;
+import thalweg.fault.Sentence;
 import thalweg.json.Findings;
 import thalweg.place.Position;
 import thalweg.units.Length;
@@ -85,6 +86,7 @@ class GpxReaderTest {
         assertThat(file.waypoints()).isEmpty();
         assertThat(file.trackPoints()).isEqualTo(3);
         assertThat(file.remarks())
+                .extracting(Sentence::toString)
                 .containsExactly("The file has 3 points of tracks; the way that a device went is not taken.");
     }
 
@@ -204,6 +206,7 @@ class GpxReaderTest {
         assertThat(file.waypoints().get(0).name()).hasSize(120);
         assertThat(file.waypoints().get(0).note()).hasSize(1999);
         assertThat(file.remarks())
+                .extracting(Sentence::toString)
                 .containsExactly(
                         "line 2: the name is longer than 120 characters; only its beginning is taken.",
                         "line 2: the description is longer than 1999 characters; only its beginning is taken.");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
@@ -115,7 +116,7 @@ final class FakeTerminal implements TerminalPort {
     @Override
     public synchronized void paint(Canvas canvas) {
         if (broken) {
-            throw new TerminalException("The terminal is broken.");
+            throw new TerminalException(Sentence.of("The terminal is broken."));
         }
         if (!closed) {
             shown = canvas.text();
@@ -133,7 +134,7 @@ final class FakeTerminal implements TerminalPort {
     @Override
     public synchronized void copy(String text) {
         if (text.length() > 10) {
-            throw new TerminalException("Too long for this clipboard.");
+            throw new TerminalException(Sentence.of("Too long for this clipboard."));
         }
         told.add("copy " + text);
     }

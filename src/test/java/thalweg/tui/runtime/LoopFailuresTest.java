@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Key;
 
 /** What the loop does when something goes wrong. */
@@ -28,7 +29,7 @@ class LoopFailuresTest {
     @Test
     void anAnswerOfWorkIsShownAsItStands() throws Exception {
         EffectRunner refusing = effect -> {
-            throw new TerminalException("The rope is too short.");
+            throw new TerminalException(Sentence.of("The rope is too short."));
         };
         try (DemoRun run = new DemoRun(log(), refusing, Key.of('r'))) {
             run.terminal.await("The rope is too short.");

@@ -9,6 +9,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thalweg.fault.Sentence;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.shell.Work;
@@ -35,7 +36,7 @@ class WorkersTest {
             }
             return new Message.Unchanged();
         };
-        return new Workers(runner, new Log(folder.resolve("log"), Clock.systemUTC()), told::add);
+        return new Workers(runner, new Log(folder.resolve("log"), Clock.systemUTC()), Sentence::toString, told::add);
     }
 
     private static void awaited(CountDownLatch latch) {

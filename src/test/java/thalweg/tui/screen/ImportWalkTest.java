@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import thalweg.fault.Sentence;
 import thalweg.progress.StoppedException;
 import thalweg.service.ListCanyons;
 import thalweg.tui.core.Effect;
@@ -108,7 +109,7 @@ final class ImportWalkTest {
         try (Walk walk = Walk.emptyIn(folder, 24, 80)) {
             walk.type("i").type(file).press(SEND).watchedBy((done, all) -> {
                 if (all > 0 && done > all / 2 && done < 1_000) {
-                    throw new StoppedException("It was stopped; nothing of it remains.");
+                    throw new StoppedException(Sentence.of("It was stopped; nothing of it remains."));
                 }
             });
             walk.press(SEND);
@@ -162,7 +163,7 @@ final class ImportWalkTest {
     void aStoppedBackupLeavesNoFile() {
         try (Walk walk = Walk.keeping(folder)) {
             walk.watchedBy((done, all) -> {
-                throw new StoppedException("It was stopped; nothing of it remains.");
+                throw new StoppedException(Sentence.of("It was stopped; nothing of it remains."));
             });
             walk.type("b");
 
