@@ -64,6 +64,8 @@ final class PlanJson {
                                         .put("reason", word(part.first().reason()))
                                         .done())))
                 .put("rigs", items(plan.reviews().stream().map(PlanJson::review)))
+                .put("bring", BringJson.of(plan.bring()))
+                .put("figures", BringJson.figures(plan))
                 .put("without_analysis", Json.texts(plan.withoutAnalysis()))
                 .done();
     }

@@ -52,6 +52,7 @@ public final class PlanWords {
     private List<Section> sections() {
         return List.of(
                 new Section(phrases.say("plan.heading.ropes"), ropes()),
+                new Section(phrases.say("plan.heading.bring"), BringWords.of(plan, phrases, units)),
                 new Section(phrases.say("plan.heading.times"), times()),
                 new Section(phrases.say("plan.heading.light"), light()),
                 new Section(phrases.say("plan.heading.water"), water()),
@@ -317,6 +318,7 @@ public final class PlanWords {
                 "plan.assumed.margin",
                 fixed(100 * margin.shrinkage(), 0) + " %",
                 margin.reserve().print(units)));
+        lines.add(BringWords.assumed(plan, phrases, units));
         lines.add(phrases.say("plan.assumed.paces"));
         lines.add(phrases.say("plan.assumed.walking"));
         return lines;

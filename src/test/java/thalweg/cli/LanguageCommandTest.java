@@ -72,7 +72,9 @@ final class LanguageCommandTest {
     void anotherFileOfSettingsSaysItWhereACommandGoesByIt() throws IOException {
         Path other = Files.writeString(home.resolve("other.json"), "{\"language\": \"fr\"}");
 
-        assertThat(new Shell(home).run("analyze", rig.toString(), "--settings", other.toString()).out())
+        assertThat(new Shell(home)
+                        .run("analyze", rig.toString(), "--settings", other.toString())
+                        .out())
                 .contains("Mises en garde");
     }
 
@@ -118,14 +120,25 @@ final class LanguageCommandTest {
 
     /** What a program reads is the same in every language. */
     @ParameterizedTest
-    @ValueSource(strings = {"list --json", "show Éclusaune --json", "due --json", "stations --json", "changes --json",
-                "list --parts --json", "trips --json", "given --json"})
+    @ValueSource(
+            strings = {
+                "list --json",
+                "show Éclusaune --json",
+                "due --json",
+                "stations --json",
+                "changes --json",
+                "list --parts --json",
+                "trips --json",
+                "given --json"
+            })
     void jsonIsTheSameInEveryLanguage(String command) {
         Shell.Ran english = new Shell(home).run(command.split(" "));
         assertThat(english.out().substring(0, 1)).as(english.err()).isIn("{", "[");
 
-        assertThat(new Shell(home).speaking(Language.FR).run(command.split(" ")).out()).isEqualTo(english.out());
-        assertThat(new Shell(home).speaking(Language.ES).run(command.split(" ")).out()).isEqualTo(english.out());
+        assertThat(new Shell(home).speaking(Language.FR).run(command.split(" ")).out())
+                .isEqualTo(english.out());
+        assertThat(new Shell(home).speaking(Language.ES).run(command.split(" ")).out())
+                .isEqualTo(english.out());
     }
 
     @ParameterizedTest
@@ -134,14 +147,18 @@ final class LanguageCommandTest {
         String english = new Shell(home).run(command.split(" ")).out();
         assertThat(english.lines().count()).isGreaterThan(9);
 
-        assertThat(new Shell(home).speaking(Language.FR).run(command.split(" ")).out()).isEqualTo(english);
+        assertThat(new Shell(home).speaking(Language.FR).run(command.split(" ")).out())
+                .isEqualTo(english);
     }
 
     @Test
     void theAnswerOfARigAsJsonIsTheSameInEveryLanguage() {
-        String english = new Shell(home).run("analyze", rig.toString(), "--json").out();
+        String english =
+                new Shell(home).run("analyze", rig.toString(), "--json").out();
 
-        assertThat(new Shell(home).run("analyze", rig.toString(), "--json", "--language", "fr").out())
+        assertThat(new Shell(home)
+                        .run("analyze", rig.toString(), "--json", "--language", "fr")
+                        .out())
                 .isEqualTo(english);
     }
 
@@ -150,8 +167,7 @@ final class LanguageCommandTest {
     @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
     void aSheetHasNoEnglishPhraseButTheCautions(Language language) throws IOException {
         Map<String, String> left = new TreeMap<>();
-        String sheet = words(new Shell(home)
-                .run("sheet", "Éclusaune", "--as", "text", "--language", language.word()));
+        String sheet = words(new Shell(home).run("sheet", "Éclusaune", "--as", "text", "--language", language.word()));
         assertThat(sheet).contains(LoadPhrases.english().say("caution.aid"));
         String withoutOriginals = sheet.replaceAll("\\[(En inglés|En anglais\u00a0): [^\\]]*]", "");
         assertThat(withoutOriginals).doesNotContain(LoadPhrases.english().say("caution.aid"));
@@ -176,7 +192,9 @@ final class LanguageCommandTest {
     @ParameterizedTest
     @EnumSource(Language.class)
     void aPageSaysItsLanguage(Language language) {
-        assertThat(new Shell(home).run("sheet", "Éclusaune", "--language", language.word()).out())
+        assertThat(new Shell(home)
+                        .run("sheet", "Éclusaune", "--language", language.word())
+                        .out())
                 .contains("<html lang=\"" + language.word() + "\"");
     }
 

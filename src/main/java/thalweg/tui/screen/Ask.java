@@ -23,8 +23,8 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
 import thalweg.settings.Settings;
-import thalweg.tui.core.Effect;
 import thalweg.text.Language;
+import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
 
 /** The work that screens ask for. */

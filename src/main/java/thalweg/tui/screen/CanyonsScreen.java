@@ -169,7 +169,8 @@ record CanyonsScreen(
 
     private List<Binding> formBindings(Surroundings around) {
         return List.of(
-                Binding.of(Key.ctrl('s'), around.say("key.apply"), () -> apply(around)).or(Key.of(Key.Named.F2)),
+                Binding.of(Key.ctrl('s'), around.say("key.apply"), () -> apply(around))
+                        .or(Key.of(Key.Named.F2)),
                 Binding.of(Key.Named.ESCAPE, around.say("key.leave_as_was"), () -> Step.stay(form(Optional.empty()))),
                 Binding.of(
                         Key.Named.TAB,

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
-import thalweg.text.Slug;
 import thalweg.text.Language;
+import thalweg.text.Slug;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 

@@ -15,8 +15,7 @@ import thalweg.tui.core.Surroundings;
  * @param after what stands after it, as a pattern
  * @param around for the words of the language
  */
-record TypedWords<E extends Enum<E>>(
-        String list, Class<E> words, String before, String after, Surroundings around) {
+record TypedWords<E extends Enum<E>>(String list, Class<E> words, String before, String after, Surroundings around) {
 
     /** Words that stand anywhere, as long as they are whole. */
     static <E extends Enum<E>> TypedWords<E> whole(String list, Class<E> words, Surroundings around) {

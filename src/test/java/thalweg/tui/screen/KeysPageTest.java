@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import thalweg.progress.Progress;
-import thalweg.service.LoadPhrases;
 import thalweg.testing.GoldenFile;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Effect;

@@ -54,7 +54,8 @@ final class LabelsFitTest {
         Map<String, String> longer = new TreeMap<>();
         LoadPhrases.of(language).all().forEach((key, phrase) -> {
             boolean label = ENGLISH.all().containsKey("help." + key);
-            if (label && Width.of(phrase) > Math.max(LABEL, Width.of(ENGLISH.all().getOrDefault(key, "")))) {
+            if (label
+                    && Width.of(phrase) > Math.max(LABEL, Width.of(ENGLISH.all().getOrDefault(key, "")))) {
                 longer.put(key, phrase);
             }
         });
@@ -76,8 +77,7 @@ final class LabelsFitTest {
     @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
     void theHelpOfAQuickChoiceNamesTheLetterOfEveryCondition(Language language) {
         try (Walk walk = Walk.sample(24, 80, language)) {
-            List<String> labels =
-                    FoundChoices.foundLabels(walk.around().say("form.visit.skipped"), walk.around());
+            List<String> labels = FoundChoices.foundLabels(walk.around().say("form.visit.skipped"), walk.around());
             List<String> letters = OwnLetters.of(labels);
 
             assertThat(letters).doesNotHaveDuplicates();
@@ -90,8 +90,7 @@ final class LabelsFitTest {
     @Test
     void theLettersOfConditionsInEnglishAreTheFirstOnes() {
         try (Walk walk = Walk.sample(24, 80)) {
-            List<String> labels =
-                    FoundChoices.foundLabels(walk.around().say("form.visit.skipped"), walk.around());
+            List<String> labels = FoundChoices.foundLabels(walk.around().say("form.visit.skipped"), walk.around());
 
             assertThat(OwnLetters.of(labels)).containsExactly("-", "s", "w", "d", "u", "g", "n");
             assertThat(walk.around().say("help.form.quick")).startsWith("s, w, d, u, g or n (not seen)");

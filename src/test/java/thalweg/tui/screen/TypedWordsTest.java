@@ -25,7 +25,8 @@ final class TypedWordsTest {
     })
     void conditionsAreReadInTheLanguageOfTheScreenAndInEnglish(Language language, String typed, String read) {
         try (Walk walk = Walk.sample(24, 80, language)) {
-            assertThat(TypedWords.whole("condition", Condition.class, walk.around()).read(typed))
+            assertThat(TypedWords.whole("condition", Condition.class, walk.around())
+                            .read(typed))
                     .isEqualTo(read);
         }
     }
@@ -39,7 +40,10 @@ final class TypedWordsTest {
                 String english = condition.name().toLowerCase(Locale.ROOT) + "..";
                 TypedWords<Condition> words = TypedWords.whole("condition", Condition.class, around);
                 assertThat(words.read(words.shown(english))).isEqualTo(english);
-                assertThat(CanyonMeasure.WORST.read(words.read(words.shown(english))).isAny()).isFalse();
+                assertThat(CanyonMeasure.WORST
+                                .read(words.read(words.shown(english)))
+                                .isAny())
+                        .isFalse();
             }
         }
     }

@@ -93,7 +93,14 @@ final class Walk implements AutoCloseable {
     /** Opens the program on an empty database. */
     static Walk empty(int rows, int columns) {
         Walk walk = new Walk(
-                Session.inMemory(CLOCK, KEEPER), rows, columns, Glyphs.BRAILLE, false, Optional.empty(), () -> {}, ENGLISH);
+                Session.inMemory(CLOCK, KEEPER),
+                rows,
+                columns,
+                Glyphs.BRAILLE,
+                false,
+                Optional.empty(),
+                () -> {},
+                ENGLISH);
         walk.take(walk.shell.start());
         return walk;
     }
@@ -122,12 +129,18 @@ final class Walk implements AutoCloseable {
         return sample(Samples.bytes(), rows, columns, Glyphs.BRAILLE, true, ENGLISH);
     }
 
-    private static Walk sample(
-            byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly, Phrases phrases) {
+    private static Walk sample(byte[] file, int rows, int columns, Glyphs glyphs, boolean readOnly, Phrases phrases) {
         Path folder = FilledDatabases.copy(file, CLOCK, KEEPER);
         Session session = Session.writing(FilledDatabases.in(folder), CLOCK, KEEPER);
         Walk walk = new Walk(
-                session, rows, columns, glyphs, readOnly, Optional.empty(), () -> FilledDatabases.delete(folder), phrases);
+                session,
+                rows,
+                columns,
+                glyphs,
+                readOnly,
+                Optional.empty(),
+                () -> FilledDatabases.delete(folder),
+                phrases);
         walk.take(walk.shell.start());
         return walk;
     }
