@@ -27,7 +27,9 @@ import thalweg.plan.Daylight;
 import thalweg.plan.KeptMaterial;
 import thalweg.plan.LineStep;
 import thalweg.plan.Paces;
+import thalweg.plan.Party;
 import thalweg.plan.Plan;
+import thalweg.plan.Rests;
 import thalweg.plan.RigReview;
 import thalweg.plan.RopeNeed;
 import thalweg.plan.Timetable;
@@ -82,7 +84,12 @@ public final class PlanTrip {
                 ChooseRopes.of(RopeNeed.of(canyon), request.ropes(), request.margin()),
                 way(request.approach(), canyon.canyon().times().approachMinutes()),
                 way(request.exit(), canyon.canyon().times().exitMinutes()),
-                Timetable.of(line, request.people().size(), request.sets(), Paces.of(figures::get)),
+                Timetable.of(
+                        line,
+                        Party.of(request.people(), figures.get(TripFigure.BEGINNER_FACTOR)),
+                        request.sets(),
+                        Paces.of(figures::get),
+                        new Rests(figures.get(TripFigure.BREAK_EVERY_MIN), figures.get(TripFigure.BREAK_MIN))),
                 canyon.canyon().times().descentMinutes(),
                 LineStep.unknown(canyon),
                 canyon.canyon().position().map(at -> Daylight.of(at, request.on(), zone)),

@@ -62,6 +62,8 @@ final class PlanCommandTest {
                 .contains("Decided by: place 1, Erste.")
                 .contains("place 1, Erste, 25 m: one rope, doubled; after a loss: two ropes")
                 .contains("place 2, Zweite, 12 m (height only): one rope, doubled")
+                .contains(
+                        "Possible too: all but the last lowered from above, on one of these ropes, at place 1, Erste; place 2")
                 .contains("place 3, Dritte: length unknown, so nobody can say which rope serves")
                 .contains(
                         "No part that these replace is worn, doubtful, unsafe, gone or due that day; the reserve alone: 6.00 m")
@@ -71,6 +73,7 @@ final class PlanCommandTest {
                 .contains("2 places have no distance or length")
                 .contains(", 14:30 late.")
                 .contains("Nobody entered where the canyon is, so sunset is unknown.")
+                .contains("Until when to go on is unknown")
                 .contains("Call for help at 16:30: 2 h 0 min after a late return. Nobody is stated who would")
                 .contains("Flash-flood potential: not stated.")
                 .contains("S1, bolt: examine: due for 6 years")
@@ -116,11 +119,13 @@ final class PlanCommandTest {
 
     @Test
     void itIsThereForPrograms() throws IOException {
-        assertThat(plan(", \"ropes\": [\"60 m\"]", "--json").out())
+        assertThat(words(plan(", \"ropes\": [\"60 m\"]", "--json")))
                 .contains("\"carry\": [0]")
                 .contains("\"weight_kg\": null")
                 .contains("\"sunset\": null")
-                .contains("{\"place\": 3, \"length_m\": null, \"technique\": null, \"after_loss\": null}");
+                .contains("\"turn_around\": []")
+                .contains("\"place\": 3, \"length_m\": null, \"technique\": null, \"after_loss\": null,"
+                        + " \"lowered\": null");
     }
 
     @Test
