@@ -155,7 +155,8 @@ final class TripAction extends Action {
                 changed(start, before.flatMap(Trip::start), TripText::time),
                 changed(back, before.flatMap(Trip::back), TripText::time),
                 changed(water, before.flatMap(Trip::water), word -> word(word, WaterLevel.class, "water level")),
-                note == null ? before.map(Trip::note).orElse("") : note);
+                note == null ? before.map(Trip::note).orElse("") : note,
+                before.map(Trip::times).orElse(List.of()));
     }
 
     private static <T> Optional<T> changed(@Nullable String typed, Optional<T> before, Function<String, T> parse) {

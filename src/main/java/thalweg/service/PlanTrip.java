@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import thalweg.logbook.PartRow;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RigStanding;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
 import thalweg.plan.BringMaterial;
 import thalweg.plan.Catchment;
 import thalweg.plan.ChooseRopes;
@@ -29,6 +31,7 @@ import thalweg.plan.LineStep;
 import thalweg.plan.Paces;
 import thalweg.plan.Party;
 import thalweg.plan.Plan;
+import thalweg.plan.PlannedAt;
 import thalweg.plan.Rests;
 import thalweg.plan.RigReview;
 import thalweg.plan.RopeNeed;
@@ -103,6 +106,28 @@ public final class PlanTrip {
                 BringMaterial.of(canyon, rules, request.on(), PlanTrip::materials, figures::get),
                 figures,
                 withoutAnalysis(canyon));
+    }
+
+    /** When the group of a trip is planned to have passed each place, by its number; empty where nobody is entered to go. */
+    public Map<Integer, PlannedAt> times(Trip trip, CanyonRecord canyon) {
+        if (trip.people().isEmpty()) {
+            return Map.of();
+        }
+        Timetable table = Timetable.of(
+                LineStep.of(canyon),
+                Party.of(trip.people(), settings.figure(TripFigure.BEGINNER_FACTOR)),
+                1,
+                Paces.of(settings::figure),
+                new Rests(settings.figure(TripFigure.BREAK_EVERY_MIN), settings.figure(TripFigure.BREAK_MIN)));
+        Optional<Integer> begin = trip.start()
+                .flatMap(start -> canyon.canyon().times().approachMinutes().map(approach -> start + approach));
+        double from = begin.orElse(0);
+        Map<Integer, PlannedAt> times = new HashMap<>();
+        table.steps()
+                .forEach(step -> times.put(
+                        step.step().place(),
+                        new PlannedAt(from + step.middle(), from + step.late(), begin.isPresent())));
+        return times;
     }
 
     private static Way way(Way stated, Optional<Integer> recorded) {

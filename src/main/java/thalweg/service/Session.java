@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.UUID;
@@ -178,6 +179,12 @@ public final class Session implements AutoCloseable {
     /** Today, where the user is. */
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    /** The minute of the day, 0 to 1439, in the zone in which today is today. */
+    int minuteOfDay() {
+        LocalTime time = LocalTime.now(clock);
+        return time.getHour() * 60 + time.getMinute();
     }
 
     Instant instant() {
