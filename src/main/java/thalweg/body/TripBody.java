@@ -78,9 +78,9 @@ public final class TripBody {
         var back = Fields.whole(in, "back_min", 0, Trip.DAY - 1L);
         var water = in.word("water", WaterLevel.class);
         String note = in.linesOrEmpty("note", Limits.PROSE);
-        List<Trip.Person> people = list(in, "people", TripBody::person);
-        List<Trip.Rope> ropes = list(in, "ropes", TripBody::rope);
-        List<TripTime> times = list(in, "times", TripBody::time);
+        List<Trip.Person> people = list(in, "people", Limits.LIST, TripBody::person);
+        List<Trip.Rope> ropes = list(in, "ropes", Limits.LIST, TripBody::rope);
+        List<TripTime> times = list(in, "times", Limits.TIMES, TripBody::time);
         if (times.stream().map(TripTime::place).distinct().count() < times.size()) {
             in.refuse("times", "has a place twice; state when it was reached and left in one.");
         }
@@ -89,10 +89,10 @@ public final class TripBody {
                 : Optional.empty();
     }
 
-    private static <T> List<T> list(FieldReader in, String key, Function<FieldReader, Optional<T>> reader) {
+    private static <T> List<T> list(FieldReader in, String key, int most, Function<FieldReader, Optional<T>> reader) {
         List<FieldReader> inner = in.objects(key);
-        if (inner.size() > Limits.LIST) {
-            in.refuse(key, "are " + inner.size() + "; at most " + Limits.LIST + " go with one trip.");
+        if (inner.size() > most) {
+            in.refuse(key, "are " + inner.size() + "; at most " + most + " go with one trip.");
             return List.of();
         }
         List<T> values = new ArrayList<>();

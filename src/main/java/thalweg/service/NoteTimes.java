@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import thalweg.body.Limits;
 import thalweg.fault.InputException;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
@@ -58,6 +59,10 @@ public final class NoteTimes {
             if (line.stream().noneMatch(one -> one.obstacle().uid().equals(gone.place()))) {
                 (gone.place().equals(place) ? time(place, label, from, to) : Optional.of(gone)).ifPresent(times::add);
             }
+        }
+        if (times.size() > Limits.TIMES) {
+            throw new InputException(
+                    "Times are noted at " + times.size() + " places; at most " + Limits.TIMES + " go with one trip.");
         }
         return before.withTimes(times);
     }
