@@ -211,7 +211,7 @@ public final class RunAsk implements EffectRunner {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;
         };
-        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program)
+        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
                 .write(canyon(sheet.canyon()), format, sheet.units(), target, sheet.overwrite(), sheet.givenTo());
         return new Told.SheetWritten(target.toString(), number);
     }

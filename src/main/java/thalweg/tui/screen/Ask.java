@@ -152,6 +152,7 @@ public sealed interface Ask extends Effect {
      * A sheet to write to a file; answered by {@link Told.SheetWritten}.
      *
      * @param language in which it is written
+     * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
      */
     record WriteSheet(
@@ -161,6 +162,7 @@ public sealed interface Ask extends Effect {
             String target,
             boolean overwrite,
             UnitSystem units,
+            Settings settings,
             String givenTo)
             implements Ask {}
 
