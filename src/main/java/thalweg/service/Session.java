@@ -20,6 +20,7 @@ import thalweg.storage.CanyonStore;
 import thalweg.storage.ChangeStore;
 import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
+import thalweg.storage.DueStore;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
@@ -142,6 +143,10 @@ public final class Session implements AutoCloseable {
 
     ChangeStore changes() {
         return new ChangeStore(database);
+    }
+
+    DueStore due() {
+        return new DueStore(database);
     }
 
     PartStore parts() {
