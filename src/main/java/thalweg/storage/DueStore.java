@@ -67,7 +67,9 @@ public final class DueStore {
         values.add(which.placedBy().toString());
         values.add(which.placedBy().toString());
         String kinds = which.textile().stream().map(kind -> "?").collect(Collectors.joining(", "));
-        String query = EACH.formatted(Shown.PARTS, asked.where(), kinds);
+        // Words are found first, wherever they are; without any, the order of the indexes saves sorting all.
+        boolean searched = PartStore.question(finding).isPresent();
+        String query = EACH.formatted(searched ? Shown.PARTS : Shown.PARTS_DOWN, asked.where(), kinds);
         database.read(sql -> {
             sql.each(query, row -> use.accept(PartStore.row(row)), values.toArray());
             return true;
