@@ -32,11 +32,19 @@ final class SheetAction extends Action {
     private String givenTo = "";
 
     @Mixin
+    private final SettingsOption settings = new SettingsOption();
+
+    @Mixin
     private final Output output;
 
     SheetAction(Surrounds surrounds) {
         super(surrounds);
         output = new Output(surrounds);
+    }
+
+    @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
     }
 
     @Override
@@ -47,7 +55,8 @@ final class SheetAction extends Action {
         String text;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
-            text = new MakeSheet(session, phrases(), surrounds().version()).of(record, format, shared().units());
+            text = new MakeSheet(session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
+                    .of(record, format, shared().units());
         }
         output.put(text);
         return ExitCodes.DONE;
@@ -60,7 +69,7 @@ final class SheetAction extends Action {
         try (Session session = shared().writing()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
             Optional<Long> number = new GiveSheet(
-                            session, phrases(), surrounds().version())
+                            session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
                     .write(record, format, shared().units(), file, output.overwrites(), givenTo);
             output.written(file);
             number.ifPresent(one -> tell("Noted as sheet " + one + "."));

@@ -1,10 +1,12 @@
 package thalweg.service;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
@@ -39,13 +41,21 @@ public final class MakeSheet {
     private final Session session;
     private final Phrases phrases;
     private final String program;
+    private final Settings settings;
+
+    /** By the standard figures. */
+    public MakeSheet(Session session, Phrases phrases, String program) {
+        this(session, phrases, program, new Settings(List.of()));
+    }
 
     /**
      * @param session whose day the sheet is made on
      * @param phrases the language of the sheet
      * @param program version of this program
+     * @param settings whose figures say what is due
      */
-    public MakeSheet(Session session, Phrases phrases, String program) {
+    public MakeSheet(Session session, Phrases phrases, String program, Settings settings) {
+        this.settings = settings;
         this.session = session;
         this.phrases = phrases;
         this.program = program;
@@ -65,7 +75,7 @@ public final class MakeSheet {
     }
 
     private String of(CanyonRecord canyon, Format format, SheetOptions options) {
-        Sheet sheet = SheetBuilder.build(canyon, options, phrases, figures(canyon, options.units()));
+        Sheet sheet = SheetBuilder.build(canyon, options.by(settings), phrases, figures(canyon, options.units()));
         return switch (format) {
             case HTML -> HtmlSheet.render(sheet);
             case TEXT -> TextSheet.render(sheet);

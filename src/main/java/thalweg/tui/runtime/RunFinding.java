@@ -37,6 +37,9 @@ final class RunFinding {
     /** More parts than anybody scrolls through; the file and the command have them all. */
     private static final int MOST_PARTS = 500;
 
+    /** The same for what is due; the most urgent are among them. */
+    private static final int MOST_DUE = 2_000;
+
     /** Rows that are read above and below those that may be in view. */
     private static final int NEAR = 40;
 
@@ -77,14 +80,14 @@ final class RunFinding {
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         if (effect instanceof Ask.FindDue find) {
-            return Optional.of(new Told.DueFound(find, due(find)));
+            return Optional.of(new Told.DueFound(find, due(find, MOST_DUE)));
         }
         if (effect instanceof Ask.PlanTrip plan) {
             return Optional.of(
                     new Told.Planned(new PlanTrip(session, plan.settings()).of(TripRequest.of(plan.trip()))));
         }
         if (effect instanceof Ask.WriteDue write) {
-            String csv = ListDue.csv(due(write.due()).parts(), session.today());
+            String csv = ListDue.csv(due(write.due(), Integer.MAX_VALUE).parts(), session.today());
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         if (effect instanceof Ask.FindSurrounding find) {
@@ -112,12 +115,12 @@ final class RunFinding {
         return new Told.StationsFound(find, order, chosen, list.rows(near), list.count());
     }
 
-    private FoundDue due(Ask.FindDue find) {
+    private FoundDue due(Ask.FindDue find, int most) {
         ListDue list = new ListDue(session, find.settings());
         PartFinding finding = PartFinding.of(find.words());
         return find.canyon()
-                .map(canyon -> list.within(finding, canyon, find.days()))
-                .orElseGet(() -> list.within(finding, CanyonFilter.NONE, find.days()));
+                .map(canyon -> list.within(finding, canyon, find.days(), most))
+                .orElseGet(() -> list.within(finding, CanyonFilter.NONE, find.days(), most));
     }
 
     private Told surrounded(DraftKey key) {

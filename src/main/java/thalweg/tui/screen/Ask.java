@@ -9,6 +9,7 @@ import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.NotedTime;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
@@ -151,6 +152,7 @@ public sealed interface Ask extends Effect {
      * A sheet to write to a file; answered by {@link Told.SheetWritten}.
      *
      * @param language in which it is written
+     * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
      */
     record WriteSheet(
@@ -160,6 +162,7 @@ public sealed interface Ask extends Effect {
             String target,
             boolean overwrite,
             UnitSystem units,
+            Settings settings,
             String givenTo)
             implements Ask {}
 
@@ -171,6 +174,12 @@ public sealed interface Ask extends Effect {
 
     /** Trips to one canyon, or to all; answered by {@link Told.TripsLoaded}. */
     record LoadTrips(Optional<Uid> canyon) implements Ask {}
+
+    /** One trip with its canyon; answered by {@link Told.TripLoaded} or {@link Told.TripGone}. */
+    record LoadTrip(Uid trip, Settings settings) implements Ask {}
+
+    /** The times of a trip at one place as they are noted now; answered by {@link Told.Saved}. */
+    record NoteTimes(Trip before, Uid place, NotedTime reached, NotedTime left) implements Ask {}
 
     /** Sheets given out of one canyon, or of all; answered by {@link Told.GivenLoaded}. */
     record LoadGiven(Optional<Uid> canyon) implements Ask {}

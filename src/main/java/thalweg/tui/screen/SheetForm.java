@@ -68,6 +68,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 target,
                 filled.text("overwrite").equals(YES),
                 around.units(),
+                around.settings(),
                 around.readOnly() ? "" : filled.text("given_to"));
     }
 }
