@@ -40,6 +40,7 @@ class FloorPlanTest {
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
             exchange.gpx  | pure | units text json place body                                                   |
+            exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
