@@ -35,8 +35,8 @@ final class BringWords {
         List<String> lines = new ArrayList<>();
         lines.add(phrases.say(
                 bring.items().isEmpty() ? "plan.bring.reserve" : "plan.bring.together",
-                length(bring.webbing()),
-                length(bring.cord()),
+                total(bring.webbing()),
+                total(bring.cord()),
                 phrases.count("plan.bring.links", bring.links())));
         bring.items().forEach(item -> lines.add(item(item)));
         if (!bring.notReplaced().isEmpty()) {
@@ -64,8 +64,23 @@ final class BringWords {
                 phrases.count("plan.bring.links", (long) plan.figure(TripFigure.RESERVE_LINKS)));
     }
 
+    /** A figure from memory is not told to the centimetre. */
     private String figure(TripFigure figure) {
-        return length(new Length(plan.figure(figure)));
+        return new Length(plan.figure(figure)).print(units);
+    }
+
+    private String total(Length length) {
+        boolean measured = plan.bring().items().stream().anyMatch(BringWords::isMeasured);
+        return measured ? length(length) : length.print(units);
+    }
+
+    private static boolean isMeasured(Bring.Item item) {
+        return item.basis() == Bring.Basis.RIG || item.basis() == Bring.Basis.RIG_AND_RULE;
+    }
+
+    private String length(Bring.Item item) {
+        Length length = item.length().orElseThrow();
+        return isMeasured(item) ? length(length) : length.print(units);
     }
 
     private String length(Length length) {
@@ -75,9 +90,8 @@ final class BringWords {
     private String item(Bring.Item item) {
         String parts = item.parts().stream().map(this::part).collect(Collectors.joining(", "));
         String what = switch (item.kind()) {
-            case WEBBING ->
-                phrases.say("plan.bring.webbing", length(item.length().orElseThrow()));
-            case CORD -> phrases.say("plan.bring.cord", length(item.length().orElseThrow()));
+            case WEBBING -> phrases.say("plan.bring.webbing", length(item));
+            case CORD -> phrases.say("plan.bring.cord", length(item));
             case LINK -> phrases.count("plan.bring.links", item.links());
         };
         String basis = phrases.say(

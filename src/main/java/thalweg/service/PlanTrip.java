@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import thalweg.due.Due;
 import thalweg.due.DuePart;
 import thalweg.due.DueRules;
@@ -78,7 +79,7 @@ public final class PlanTrip {
         CanyonRecord canyon = new FindRecord(session).canyon(request.canyon());
         ZoneId zone = request.zone().orElse(ZoneId.systemDefault());
         List<LineStep> line = LineStep.of(canyon);
-        Map<TripFigure, Double> figures = figures(request);
+        ToDoubleFunction<TripFigure> figures = figure -> request.figure(figure, settings);
         DueRules rules = new DueRules(settings, request.on());
         return new Plan(
                 request,
@@ -89,10 +90,12 @@ public final class PlanTrip {
                 way(request.exit(), canyon.canyon().times().exitMinutes()),
                 Timetable.of(
                         line,
-                        Party.of(request.people(), figures.get(TripFigure.BEGINNER_FACTOR)),
+                        Party.of(request.people(), figures.applyAsDouble(TripFigure.BEGINNER_FACTOR)),
                         request.sets(),
-                        Paces.of(figures::get),
-                        new Rests(figures.get(TripFigure.BREAK_EVERY_MIN), figures.get(TripFigure.BREAK_MIN))),
+                        Paces.of(figures),
+                        new Rests(
+                                figures.applyAsDouble(TripFigure.BREAK_EVERY_MIN),
+                                figures.applyAsDouble(TripFigure.BREAK_MIN))),
                 canyon.canyon().times().descentMinutes(),
                 LineStep.unknown(canyon),
                 canyon.canyon().position().map(at -> Daylight.of(at, request.on(), zone)),
@@ -103,8 +106,8 @@ public final class PlanTrip {
                 due(canyon, rules, request.on()),
                 reviews(canyon, request.heaviestKilograms()),
                 request.heaviestKilograms(),
-                BringMaterial.of(canyon, rules, request.on(), PlanTrip::materials, figures::get),
-                figures,
+                BringMaterial.of(canyon, rules, request.on(), PlanTrip::materials, figures),
+                all(figures),
                 withoutAnalysis(canyon));
     }
 
@@ -134,12 +137,12 @@ public final class PlanTrip {
         return stated.equals(Way.UNKNOWN) ? new Way(Optional.empty(), 0, 0, recorded) : stated;
     }
 
-    private Map<TripFigure, Double> figures(TripRequest request) {
-        Map<TripFigure, Double> figures = new EnumMap<>(TripFigure.class);
+    private static Map<TripFigure, Double> all(ToDoubleFunction<TripFigure> figures) {
+        Map<TripFigure, Double> all = new EnumMap<>(TripFigure.class);
         for (TripFigure figure : TripFigure.values()) {
-            figures.put(figure, request.figure(figure, settings));
+            all.put(figure, figures.applyAsDouble(figure));
         }
-        return figures;
+        return all;
     }
 
     private static List<DuePart> due(CanyonRecord canyon, DueRules rules, LocalDate day) {

@@ -1,6 +1,7 @@
 package thalweg.storage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import thalweg.logbook.Condition;
 import thalweg.logbook.DueCandidates;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.PartRow;
+import thalweg.logbook.RowOrder;
 import thalweg.route.PartKind;
 
 /** Hands out the parts that may be due one after the other, so that a large database is never in memory. */
@@ -44,6 +46,8 @@ public final class DueStore {
     private static final String ALL = "where 1";
     private static final String IN_CANYON = " and c.uid = ?";
 
+    private static final String AT_STATIONS = "where s.key in (select value from json_each(?))";
+
     private final Database database;
 
     /**
@@ -59,7 +63,12 @@ public final class DueStore {
      * @param canyon whose, if not those of all
      */
     public void each(PartFinding finding, Optional<Uid> canyon, DueCandidates which, Consumer<PartRow> use) {
-        Asked asked = Asked.of(finding, canyon);
+        // Words are found first, wherever they are; without any, the order of the indexes saves sorting all.
+        boolean searched = PartStore.question(finding).isPresent();
+        each(searched ? Shown.PARTS : Shown.PARTS_DOWN, Asked.of(finding, canyon), which, use);
+    }
+
+    private void each(String from, Asked asked, DueCandidates which, Consumer<PartRow> use) {
         List<@Nullable Object> values = new ArrayList<>(asked.values());
         values.add(Condition.SOUND.severity());
         values.add(which.seenBy().toString());
@@ -67,13 +76,18 @@ public final class DueStore {
         values.add(which.placedBy().toString());
         values.add(which.placedBy().toString());
         String kinds = which.textile().stream().map(kind -> "?").collect(Collectors.joining(", "));
-        // Words are found first, wherever they are; without any, the order of the indexes saves sorting all.
-        boolean searched = PartStore.question(finding).isPresent();
-        String query = EACH.formatted(searched ? Shown.PARTS : Shown.PARTS_DOWN, asked.where(), kinds);
+        String query = EACH.formatted(from, asked.where(), kinds);
         database.read(sql -> {
             sql.each(query, row -> use.accept(PartStore.row(row)), values.toArray());
             return true;
         });
+    }
+
+    /** Uses the parts of some stations that may be due, by their keys. */
+    public void each(RowOrder stations, DueCandidates which, Consumer<PartRow> use) {
+        String keys =
+                Arrays.stream(stations.toArray()).mapToObj(Long::toString).collect(Collectors.joining(",", "[", "]"));
+        each(Shown.PARTS, new Asked(AT_STATIONS, List.of(keys)), which, use);
     }
 
     /** Whether there is any part for which that holds, due or not, in a canyon that is wanted. */

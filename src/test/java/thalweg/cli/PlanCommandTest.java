@@ -66,7 +66,7 @@ final class PlanCommandTest {
                         "Possible too: all but the last lowered from above, on one of these ropes, at place 1, Erste; place 2")
                 .contains("place 3, Dritte: length unknown, so nobody can say which rope serves")
                 .contains(
-                        "No part that these replace is worn, doubtful, unsafe, gone or due that day; the reserve alone: 6.00 m")
+                        "No part that these replace is worn, doubtful, unsafe, gone or due that day; the reserve alone: 6 m")
                 .contains("No part is entered at #2 Zweite, #3 Dritte: what is needed there is unknown.")
                 .contains("Approach: 1 h 0 min as the records state it")
                 .contains("The records state 5 h 0 min for the line; where that is more, it counts as late.")

@@ -73,7 +73,7 @@ final class RunFinding {
             return Optional.of(stations(find));
         }
         if (effect instanceof Ask.ReadStations read) {
-            return Optional.of(new Told.StationsRead(new ListStations(session).rows(read.rows())));
+            return Optional.of(new Told.StationsRead(new ListStations(session).rows(read.rows(), read.settings())));
         }
         if (effect instanceof Ask.WriteStations write) {
             String csv = ListStations.csv(new ListStations(session).all(write.words(), write.order()));
@@ -112,7 +112,7 @@ final class RunFinding {
                 .findFirst()
                 .orElse(0);
         RowOrder near = order.between(chosen - find.height() - NEAR, chosen + find.height() + NEAR);
-        return new Told.StationsFound(find, order, chosen, list.rows(near), list.count());
+        return new Told.StationsFound(find, order, chosen, list.rows(near, find.settings()), list.count());
     }
 
     private FoundDue due(Ask.FindDue find, int most) {

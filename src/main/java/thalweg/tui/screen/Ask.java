@@ -50,8 +50,10 @@ public sealed interface Ask extends Effect {
      *
      * @param kept the key of the row that was chosen before, which is chosen again where it is found
      * @param height rows in view
+     * @param settings whose figures say what is due
      */
-    record FindStations(String words, StationOrder order, OptionalLong kept, int height) implements Ask, OnlyLatest {
+    record FindStations(String words, StationOrder order, OptionalLong kept, int height, Settings settings)
+            implements Ask, OnlyLatest {
 
         /** Whether the other asks for the same list. */
         boolean sameList(FindStations other) {
@@ -60,7 +62,7 @@ public sealed interface Ask extends Effect {
     }
 
     /** Rows of the list of stations; answered by {@link Told.StationsRead}. */
-    record ReadStations(RowOrder rows) implements Ask, OnlyLatest {}
+    record ReadStations(RowOrder rows, Settings settings) implements Ask, OnlyLatest {}
 
     /** The list of the stations that words find, to a file; answered by {@link Told.SheetWritten}. */
     record WriteStations(String words, StationOrder order, String target, boolean overwrite) implements Ask {}
