@@ -83,9 +83,9 @@ final class RigReport {
         for (LetterCheck check : answer.checks()) {
             out.append(check.letter().name())
                     .append("  ")
-                    .append(check.letter().title())
-                    .append(": ")
-                    .append(phrases.say("rig.verdict." + check.verdict().word()))
+                    .append(phrases.labelled(
+                            check.letter().title(),
+                            phrases.say("rig.verdict." + check.verdict().word())))
                     .append('\n');
             indented(out, "   ", check.why());
         }

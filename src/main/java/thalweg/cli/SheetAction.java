@@ -22,7 +22,11 @@ final class SheetAction extends Action {
     @Parameters(paramLabel = "CANYON", description = "name, part of it, or id")
     private String canyon = "";
 
-    @Option(names = "--as", paramLabel = "FORMAT", description = "html (default) or text", defaultValue = "html")
+    @Option(
+            names = "--as",
+            paramLabel = "FORMAT",
+            description = "html (default), text or markdown",
+            defaultValue = "html")
     private MakeSheet.Format format = MakeSheet.Format.HTML;
 
     @Option(

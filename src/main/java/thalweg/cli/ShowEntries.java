@@ -117,7 +117,8 @@ final class ShowEntries {
         entry.content()
                 .prose()
                 .texts()
-                .forEach((heading, text) -> out.wrapped(Words.word(phrases, "note_text", heading) + ": " + text, "  "));
+                .forEach((heading, text) ->
+                        out.wrapped(phrases.labelled(Words.word(phrases, "note_text", heading), text), "  "));
         fate(fate, "  ");
         id(entry.uid(), "  ");
     }
@@ -187,8 +188,9 @@ final class ShowEntries {
             visit.looks()
                     .forEach(look -> out.wrapped(
                             look.station().station().name() + ", "
-                                    + look.part().part().label() + ": "
-                                    + found(look.inspection().content()),
+                                    + phrases.labelled(
+                                            look.part().part().label(),
+                                            found(look.inspection().content())),
                             "    "));
         }
     }

@@ -258,7 +258,7 @@ final class ShowText {
                         .notSeenSince()
                         .map(date -> ", " + phrases.say("condition.not_seen") + " on " + date.print())
                         .orElse("");
-        line("  " + part.label() + ": " + state);
+        line("  " + phrases.labelled(part.label(), state));
         wrapped(facts, "      ");
         wrapped(part.note(), "      ");
         entries.id(part.uid(), "      ");
@@ -267,7 +267,7 @@ final class ShowText {
 
     /** Where it is, seen from the first point. */
     private String place(PartPlace place) {
-        return phrases.say("about.place") + ": "
+        return phrases.labelled(phrases.say("about.place"), "")
                 + phrases.say(
                         "about.place_value",
                         place.right().printFine(units),
@@ -276,7 +276,8 @@ final class ShowText {
     }
 
     private <K extends Enum<K>> void prose(String list, Prose<K> prose) {
-        prose.texts().forEach((heading, text) -> wrapped(Words.word(phrases, list, heading) + ": " + text, "  "));
+        prose.texts()
+                .forEach((heading, text) -> wrapped(phrases.labelled(Words.word(phrases, list, heading), text), "  "));
     }
 
     private void closing() {

@@ -84,7 +84,7 @@ final class TripReport {
     }
 
     private String fact(String key, Optional<String> value) {
-        return phrases.say(key) + ": " + value.orElse(phrases.say("unknown"));
+        return phrases.labelled(phrases.say(key), value.orElse(phrases.say("unknown")));
     }
 
     /** The fields of a trip as a file of records has them, with its id and what its canyon is called. */

@@ -41,7 +41,7 @@ final class WhyReport {
                         .append("-".repeat(Width.of(title)))
                         .append('\n');
             }
-            lines(out, 0, figure.label() + ": " + figure.value());
+            lines(out, 0, phrases.labelled(figure.label(), figure.value()));
             figure.lines(phrases).forEach(line -> lines(out, MARGIN, line.text()));
         }
         return out.toString();

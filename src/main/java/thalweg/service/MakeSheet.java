@@ -12,6 +12,7 @@ import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
 import thalweg.sheet.SheetOptions;
 import thalweg.sheet.html.HtmlSheet;
+import thalweg.sheet.markdown.MarkdownSheet;
 import thalweg.sheet.text.TextSheet;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
@@ -24,7 +25,9 @@ public final class MakeSheet {
         /** One HTML file, for paper and phones. */
         HTML("html"),
         /** Plain text in 72 columns. */
-        TEXT("txt");
+        TEXT("txt"),
+        /** Markdown with tables, for notes and pages. */
+        MARKDOWN("md");
 
         private final String ending;
 
@@ -79,6 +82,7 @@ public final class MakeSheet {
         return switch (format) {
             case HTML -> HtmlSheet.render(sheet);
             case TEXT -> TextSheet.render(sheet);
+            case MARKDOWN -> MarkdownSheet.render(sheet);
         };
     }
 

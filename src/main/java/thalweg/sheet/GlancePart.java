@@ -115,8 +115,8 @@ final class GlancePart {
         return place.stations().stream()
                 .filter(station -> station.anchors().stream()
                         .anyMatch(anchor -> anchor.anchor().role() == AnchorRole.HIGH_WATER))
-                .map(station -> Words.of(
-                        places.shortName(place) + ": " + station.station().name()));
+                .map(station -> Words.of(wording.labelled(
+                        places.shortName(place), station.station().name())));
     }
 
     private List<Words> orNone(Stream<Words> lines) {

@@ -9,9 +9,11 @@ import java.util.List;
  * @param title the name of the canyon, one line, not blank
  * @param head what comes before the first section: what this is, how old, and what to beware of
  * @param sections in order, their ids unique
+ * @param colon what stands between a name and what is said of it, with its spaces
  * @param footer by which every page can be told from those of another sheet, one line, not blank
  */
-public record Sheet(String language, String title, List<Block> head, List<Section> sections, String footer) {
+public record Sheet(
+        String language, String title, List<Block> head, List<Section> sections, String colon, String footer) {
 
     public Sheet {
         title = Inert.line(title);

@@ -44,6 +44,7 @@ public final class SheetBuilder {
                 record.canyon().name(),
                 new HeadPart(wording).of(record),
                 sections,
+                phrases.labelled("", ""),
                 footer(record, wording));
     }
 

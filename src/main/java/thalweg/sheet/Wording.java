@@ -47,6 +47,10 @@ final class Wording {
         return phrases.say(key, arguments);
     }
 
+    String labelled(String name, String said) {
+        return phrases.labelled(name, said);
+    }
+
     Words words(String key, Object... arguments) {
         return Words.of(say(key, arguments));
     }

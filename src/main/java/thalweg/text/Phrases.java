@@ -88,6 +88,15 @@ public final class Phrases {
                 .orElse(said);
     }
 
+    /**
+     * What is said of something, after its name: some languages write a space before the colon.
+     *
+     * @param said may be empty where something else follows
+     */
+    public String labelled(String name, String said) {
+        return say("labelled", name, said);
+    }
+
     /** What these phrases translate, as long as nobody has reviewed them. */
     private Optional<Phrases> unreviewed() {
         return original.filter(english -> !say("language.reviewed").equals("yes"));

@@ -45,6 +45,7 @@ class FloorPlanTest {
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
+            sheet.markdown |     | fault units text drawing sheet                                              |
             storage       |      | fault progress units text json place rig ledger route logbook body           | java.sql org.sqlite
             service       |      | above                                                                        |
             tui.core      | pure | units text settings draft                                                    |

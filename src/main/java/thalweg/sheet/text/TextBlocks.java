@@ -20,8 +20,10 @@ final class TextBlocks {
     private static final String BLANK = " ..............................";
 
     private final Lines lines;
+    private final String colon;
 
-    TextBlocks(Lines lines) {
+    TextBlocks(Lines lines, String colon) {
+        this.colon = colon;
         this.lines = lines;
     }
 
@@ -32,7 +34,7 @@ final class TextBlocks {
                 facts -> () -> facts.facts().forEach(this::write),
                 table -> () -> write(table),
                 picture -> () -> write(picture),
-                blanks -> () -> blanks.labels().forEach(label -> lines.add(label + ":" + BLANK)));
+                blanks -> () -> blanks.labels().forEach(label -> lines.add(label + colon.stripTrailing() + BLANK)));
         writing.run();
     }
 
@@ -44,18 +46,19 @@ final class TextBlocks {
     }
 
     private void write(Fact fact) {
-        lines.add(fact.label() + ": " + joined(fact.lines()));
+        lines.add(fact.label() + colon + joined(fact.lines()));
     }
 
     private void write(Block.Table table) {
         lines.gap();
-        lines.add(table.caption() + ":");
+        lines.add(table.caption() + colon.stripTrailing());
         for (List<Cell> row : table.rows()) {
             lines.add(BULLET, joined(row.get(0).lines()));
             List<String> fields = new ArrayList<>();
             for (int column = 1; column < row.size(); column++) {
                 if (!row.get(column).equals(Cell.NONE)) {
-                    fields.add(table.columns().get(column) + ": "
+                    fields.add(table.columns().get(column)
+                            + colon
                             + joined(row.get(column).lines()));
                 }
             }
@@ -67,9 +70,9 @@ final class TextBlocks {
         lines.gap();
         Drawing drawing = picture.drawing();
         if (picture.plain().isEmpty()) {
-            lines.add(picture.caption() + ": " + Inert.of(drawing.description()));
+            lines.add(picture.caption() + colon + Inert.of(drawing.description()));
         } else {
-            lines.add(picture.caption() + ":");
+            lines.add(picture.caption() + colon.stripTrailing());
             picture.plain().forEach(lines::add);
         }
     }

@@ -15,7 +15,7 @@ public final class TextSheet {
     /** The whole sheet. */
     public static String render(Sheet sheet) {
         Lines lines = new Lines(WIDTH);
-        TextBlocks blocks = new TextBlocks(lines);
+        TextBlocks blocks = new TextBlocks(lines, sheet.colon());
         lines.add("=== " + sheet.title() + " ===");
         sheet.head().forEach(blocks::write);
         sheet.sections().forEach(section -> section(section, 0, lines, blocks));

@@ -38,6 +38,11 @@ public record Surroundings(
         return phrases.say(key, values);
     }
 
+    /** What is said of something, after its name. */
+    public String labelled(String name, String said) {
+        return phrases.labelled(name, said);
+    }
+
     /** A caution of the program, beside which the original stands where nobody has reviewed the translation. */
     public String caution(String key, Object... values) {
         return phrases.caution(key, values);

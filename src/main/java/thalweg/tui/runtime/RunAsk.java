@@ -210,6 +210,7 @@ public final class RunAsk implements EffectRunner {
         MakeSheet.Format format = switch (sheet.format()) {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;
+            case MARKDOWN -> MakeSheet.Format.MARKDOWN;
         };
         Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
                 .write(canyon(sheet.canyon()), format, sheet.units(), target, sheet.overwrite(), sheet.givenTo());

@@ -143,7 +143,7 @@ final class About {
     }
 
     private static Paragraph partLine(PartRecord part, Surroundings around) {
-        String line = part.part().label() + ": " + Looks.state(around, part.state());
+        String line = around.labelled(part.part().label(), Looks.state(around, part.state()));
         return new Paragraph(MARGIN, line, Looks.style(part.state().condition()));
     }
 
@@ -152,7 +152,7 @@ final class About {
         String role = Looks.word(around, "role", record.anchor().role());
         return record.anchor().name().isEmpty()
                 ? role
-                : role + ": " + record.anchor().name();
+                : around.labelled(role, record.anchor().name());
     }
 
     /** A part with everything that was found on it. */
@@ -227,7 +227,8 @@ final class About {
     private static <K extends Enum<K>> List<Paragraph> prose(Surroundings around, String list, Prose<K> prose) {
         List<Paragraph> text = new ArrayList<>();
         prose.texts()
-                .forEach((heading, words) -> text.add(Paragraph.of(Looks.word(around, list, heading) + ": " + words)));
+                .forEach((heading, words) ->
+                        text.add(Paragraph.of(around.labelled(Looks.word(around, list, heading), words))));
         return text;
     }
 
@@ -236,7 +237,7 @@ final class About {
     }
 
     private static Paragraph fact(Surroundings around, String key, Optional<String> value) {
-        return Paragraph.of(around.say(key) + ": " + Looks.orUnknown(around, value));
+        return Paragraph.of(around.labelled(around.say(key), Looks.orUnknown(around, value)));
     }
 
     /** How old the news of a canyon is, in one line, with what is missing first, as a narrow line cuts its end. */

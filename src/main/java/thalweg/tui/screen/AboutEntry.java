@@ -144,7 +144,7 @@ final class AboutEntry {
             Inspection found = look.inspection().content();
             text.add(new Paragraph(
                     MARGIN,
-                    look.part().part().label() + ": " + found(found, around)
+                    around.labelled(look.part().part().label(), found(found, around))
                             + (found.note().isEmpty() ? "" : "; " + found.note()),
                     Looks.style(found.afterwards())));
         }

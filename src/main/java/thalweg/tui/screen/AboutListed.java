@@ -46,7 +46,8 @@ final class AboutListed {
         String state = StationColumns.standing(row, around);
         return row.parts() == 0
                 ? state
-                : around.phrases().count("stations.parts", row.parts()) + ": " + state + DueMark.of(row, around);
+                : around.labelled(
+                        around.phrases().count("stations.parts", row.parts()), state + DueMark.of(row, around));
     }
 
     private static Paragraph seen(ListedStation row, Surroundings around) {

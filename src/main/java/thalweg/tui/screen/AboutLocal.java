@@ -149,7 +149,7 @@ final class AboutLocal {
             return;
         }
         int all = trip.people().size();
-        text.add(Paragraph.of(around.say("trip.people") + ": " + all, Style.STRONG));
+        text.add(Paragraph.of(around.labelled(around.say("trip.people"), Integer.toString(all)), Style.STRONG));
         trip.people()
                 .forEach(person -> text.add(new Paragraph(
                         MARGIN, TripWords.person(person, around.phrases(), around.units()), Style.NORMAL)));
@@ -162,7 +162,10 @@ final class AboutLocal {
             text.add(fact(around, "trip.ropes", Optional.empty()));
             return;
         }
-        text.add(Paragraph.of(around.say("trip.ropes") + ": " + trip.ropes().size(), Style.STRONG));
+        text.add(Paragraph.of(
+                around.labelled(
+                        around.say("trip.ropes"), Integer.toString(trip.ropes().size())),
+                Style.STRONG));
         trip.ropes()
                 .forEach(rope -> text.add(new Paragraph(MARGIN, TripText.print(rope, around.units()), Style.NORMAL)));
     }
@@ -201,6 +204,6 @@ final class AboutLocal {
     }
 
     private static Paragraph fact(Surroundings around, String key, Optional<String> value) {
-        return Paragraph.of(around.say(key) + ": " + Looks.orUnknown(around, value));
+        return Paragraph.of(around.labelled(around.say(key), Looks.orUnknown(around, value)));
     }
 }

@@ -26,7 +26,7 @@ final class AboutPlan {
             text.add(Paragraph.gap());
         }
         text.add(Paragraph.of(around.say("plan.more"), Style.FAINT));
-        text.add(Paragraph.of(around.say("caution.aid"), Style.CAUTION));
+        text.add(Paragraph.of(around.caution("caution.aid"), Style.CAUTION));
         return text;
     }
 }

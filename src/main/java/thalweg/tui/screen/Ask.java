@@ -202,6 +202,7 @@ public sealed interface Ask extends Effect {
     /** The formats of a sheet. */
     enum SheetFormat {
         HTML,
-        TEXT
+        TEXT,
+        MARKDOWN
     }
 }

@@ -225,7 +225,7 @@ record CanyonsScreen(
 
     private Step apply(Surroundings around) {
         Filled filled = form.orElseThrow();
-        Optional<String> fault = filled.last().fault();
+        Optional<String> fault = filled.last().fault(around);
         if (fault.isPresent()) {
             return Step.stay(changed(filled.last().atFault())).refusing(fault.get());
         }

@@ -175,7 +175,9 @@ record ChangesScreen(Go.Changes go, Optional<List<ChangeView>> changes, ListStat
         Style faint = taken && style != Style.SELECTED ? Style.FAINT : style;
         String mark = taken ? around.say("changes.mark") : "";
         String when = change.at().substring(0, Math.min(change.at().length(), "2026-11-25".length()));
-        String where = go.canyon().isPresent() || change.canyonName().isEmpty() ? "" : change.canyonName() + ": ";
+        String where = go.canyon().isPresent() || change.canyonName().isEmpty()
+                ? ""
+                : around.labelled(change.canyonName(), "");
         String text =
                 when + "  " + change.author() + "  " + where + words(around).line(change);
         int room = Math.max(4, line.columns() - (taken ? Width.of(mark) + 2 : 0));

@@ -38,7 +38,9 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
 
     @Override
     public String title(Surroundings around) {
-        return around.say("compare.title") + (input.name().isBlank() ? "" : ": " + input.name());
+        return input.name().isBlank()
+                ? around.say("compare.title")
+                : around.labelled(around.say("compare.title"), input.name());
     }
 
     @Override
@@ -97,7 +99,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         text.add(Paragraph.of(recommendation.says(), Style.STRONG));
         text.add(Paragraph.of(words.priority(known)));
         text.add(Paragraph.gap());
-        text.addAll(table(words.table(known), around.columns() - 2));
+        text.addAll(table(words.table(known), around.columns() - 2, around));
         text.add(Paragraph.of(around.say("compare.legend"), Style.FAINT));
         text.add(Paragraph.gap());
         known.questions().forEach(question -> text.add(Paragraph.of(words.question(question))));
@@ -116,7 +118,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
     }
 
     /** Lines of columns where they fit; else a paragraph a layout, each cell with its heading. */
-    private static List<Paragraph> table(List<List<String>> rows, int columns) {
+    private static List<Paragraph> table(List<List<String>> rows, int columns, Surroundings around) {
         int cells = rows.get(0).size();
         int[] widths = new int[cells];
         rows.forEach(row -> {
@@ -128,7 +130,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         for (int width : widths) {
             whole += width;
         }
-        return whole <= columns ? lines(rows, widths) : told(rows);
+        return whole <= columns ? lines(rows, widths) : told(rows, around);
     }
 
     private static List<Paragraph> lines(List<List<String>> rows, int[] widths) {
@@ -143,7 +145,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         return text;
     }
 
-    private static List<Paragraph> told(List<List<String>> rows) {
+    private static List<Paragraph> told(List<List<String>> rows, Surroundings around) {
         List<Paragraph> text = new ArrayList<>();
         List<String> heading = rows.get(0);
         for (List<String> row : rows.subList(1, rows.size())) {
@@ -151,7 +153,7 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
             for (int i = 1; i < row.size(); i++) {
                 cells.add(heading.get(i) + " " + row.get(i));
             }
-            text.add(Paragraph.of(row.get(0) + ": " + String.join(", ", cells)));
+            text.add(Paragraph.of(around.labelled(row.get(0), String.join(", ", cells))));
         }
         return text;
     }

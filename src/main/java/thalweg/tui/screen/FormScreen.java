@@ -182,7 +182,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
 
     private Step send(Surroundings around) {
         Form filled = form.orElseThrow();
-        if (filled.fault().isPresent()) {
+        if (filled.fault(around).isPresent()) {
             return Step.stay(with(filled.atFault()));
         }
         Filled sent = new Filled(first.orElseThrow(), filled);

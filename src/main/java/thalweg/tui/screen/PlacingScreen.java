@@ -181,7 +181,7 @@ record PlacingScreen(Go.PlaceWaypoints go, Placing placing, At at, List<Past> pa
     private Step said(PlacingScreen next, int waypoint, Surroundings around) {
         PlacingWords words = new PlacingWords(next.placing, around);
         String rest = next.placing.undecided() == 0 ? " " + around.say("placing.all_decided") : "";
-        return Step.stay(next).saying(words.waypoint(waypoint) + ": " + words.state(waypoint) + "." + rest);
+        return Step.stay(next).saying(around.labelled(words.waypoint(waypoint), words.state(waypoint)) + "." + rest);
     }
 
     private Step newPlace(int before, boolean follow, Surroundings around) {

@@ -169,7 +169,7 @@ final class PlacingWords {
     List<Paragraph> about(int index) {
         Waypoint waypoint = placing.waypoints().get(index);
         List<Paragraph> text = new ArrayList<>();
-        text.add(Paragraph.of(waypoint(index) + ": " + state(index), Style.STRONG));
+        text.add(Paragraph.of(around.labelled(waypoint(index), state(index)), Style.STRONG));
         text.add(Paragraph.of(
                 waypoint.position().printDecimal() + "   " + waypoint.position().printMinutes()));
         text.add(Paragraph.of(

@@ -260,8 +260,8 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
     }
 
     private static String told(Profile profile, LineRecord place, Surroundings around) {
-        return About.placeName(place, around) + ": "
-                + ProfilePane.words(around).whereabouts(profile, place.number() - 1);
+        return around.labelled(
+                About.placeName(place, around), ProfilePane.words(around).whereabouts(profile, place.number() - 1));
     }
 
     private static String stationTold(Stand stand, Surroundings around) {

@@ -205,7 +205,7 @@ record RigScreen(
 
     private Step apply(Surroundings around) {
         RigOptions open = options.orElseThrow();
-        Optional<String> fault = open.last().fault();
+        Optional<String> fault = open.last().fault(around);
         if (fault.isPresent()) {
             return Step.stay(form(open.last().atFault())).refusing(fault.get());
         }

@@ -118,7 +118,10 @@ final class RigText {
                 ? Style.GOOD
                 : check.verdict() == RigVerdict.POOR ? Style.BAD : Style.MIND;
         return List.of(
-                Paragraph.of(check.letter().name() + " " + check.letter().title() + ": " + verdict, style),
+                Paragraph.of(
+                        around.labelled(
+                                check.letter().name() + " " + check.letter().title(), verdict),
+                        style),
                 new Paragraph(2, check.why(), Style.NORMAL));
     }
 

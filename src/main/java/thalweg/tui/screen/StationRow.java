@@ -129,8 +129,9 @@ record StationRow(
             detail.add(Paragraph.of(record.anchor().note()));
         }
         record.parts()
-                .forEach(part -> detail.add(Paragraph.of(part.part().label() + ": "
-                        + About.hardware(part.part(), around) + "; " + Looks.state(around, part.state()))));
+                .forEach(part -> detail.add(Paragraph.of(around.labelled(
+                        part.part().label(),
+                        About.hardware(part.part(), around) + "; " + Looks.state(around, part.state())))));
         if (record.parts().isEmpty()) {
             detail.add(Paragraph.of(around.say("station.no_parts")));
         }

@@ -198,7 +198,7 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         String state = overdue ? around.say("trips.overdue") : Looks.word(around, "trip_state", trip.state());
         Style stateStyle = style == Style.SELECTED ? style : overdue ? Style.MIND : style;
         String name = trip.name().isEmpty() ? around.say("trip.unnamed") : trip.name();
-        String what = go.canyon().isPresent() ? name : AboutLocal.name(shown.canyon(), around) + ": " + name;
+        String what = go.canyon().isPresent() ? name : around.labelled(AboutLocal.name(shown.canyon(), around), name);
         String people = trip.people().isEmpty()
                 ? ""
                 : around.phrases().count("trips.count", trip.people().size());

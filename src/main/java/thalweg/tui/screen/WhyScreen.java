@@ -40,7 +40,7 @@ record WhyScreen(Question question, ListState list, int top) implements Screen {
     @Override
     public String title(Surroundings around) {
         String name = question.study().answer().input().name();
-        return around.say("why.title") + (name.isBlank() ? "" : ": " + name);
+        return name.isBlank() ? around.say("why.title") : around.labelled(around.say("why.title"), name);
     }
 
     private List<Figure> figures(Surroundings around) {
@@ -126,7 +126,7 @@ record WhyScreen(Question question, ListState list, int top) implements Screen {
         List<Figure> figures = figures(around);
         Figure figure = figures.get(Math.min(list.chosen(), figures.size() - 1));
         List<Paragraph> text = new ArrayList<>();
-        text.add(Paragraph.of(figure.label() + ": " + figure.value(), Style.STRONG));
+        text.add(Paragraph.of(around.labelled(figure.label(), figure.value()), Style.STRONG));
         figure.lines(around.phrases()).forEach(line -> text.add(Paragraph.of(line.text(), style(line.part()))));
         return text;
     }

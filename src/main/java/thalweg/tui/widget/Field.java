@@ -3,6 +3,7 @@ package thalweg.tui.widget;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import thalweg.text.Fold;
 
 /**
  * One line of a form.
@@ -52,13 +53,15 @@ public record Field(String key, String label, String help, Input input, Function
             }
 
             /**
-             * Whether that letter, large or small, asks for what is shown: the first of its label, or where a letter moves
+             * Whether that letter, large or small, with or without its accent, asks for what is shown: the first of its label, or where a letter moves
              * on and so cannot be pressed again, the one that is its own.
              */
             public boolean begins(String letter) {
-                return movesOn
-                        ? OwnLetters.of(labels).get(chosen).equalsIgnoreCase(letter)
-                        : labels.get(chosen).regionMatches(true, 0, letter, 0, letter.length());
+                if (movesOn) {
+                    return OwnLetters.of(labels).get(chosen).equalsIgnoreCase(letter);
+                }
+                String asked = Fold.fold(letter);
+                return !asked.isEmpty() && Fold.fold(labels.get(chosen)).startsWith(asked);
             }
 
             /** Whether several options begin with the same letter. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import thalweg.tui.core.Key;
+import thalweg.tui.core.Surroundings;
 
 /**
  * Fields to fill in, one of which has the focus.
@@ -59,10 +60,10 @@ public record Form(List<Field> fields, int focus, boolean touched, boolean refus
     }
 
     /** The first fault, if there is one. */
-    public Optional<String> fault() {
+    public Optional<String> fault(Surroundings around) {
         return fields.stream()
                 .filter(field -> !hidden.contains(field.key()))
-                .flatMap(field -> field.fault().map(fault -> field.label() + ": " + fault).stream())
+                .flatMap(field -> field.fault().map(fault -> around.labelled(field.label(), fault)).stream())
                 .findFirst();
     }
 

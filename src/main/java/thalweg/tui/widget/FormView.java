@@ -42,7 +42,7 @@ public final class FormView {
         }
         Field focused = form.focused();
         Optional<String> fault = focused.fault();
-        String named = form.refused() ? focused.label() + ": " : "";
+        String named = form.refused() ? around.labelled(focused.label(), "") : "";
         String sentence = fault.map(why -> "! " + named + why).orElse(focused.help());
         List<String> help = Width.wrap(sentence, Math.max(1, canvas.columns()));
         if (fault.isPresent()) {

@@ -7,10 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import thalweg.testing.Around;
+import thalweg.tui.core.Glyphs;
 import thalweg.tui.core.Key;
+import thalweg.tui.core.Surroundings;
 
 /** Filling in a form. */
 class FormTest {
+
+    private static final Surroundings AROUND = Around.with(Glyphs.ASCII);
 
     private final Form form = Form.of(List.of(
             Field.line("name", "Name", "As it is called.", "", 20, FormTest::missing),
@@ -62,8 +67,8 @@ class FormTest {
         assertThat(hidden.moved(-1).focused().key()).isEqualTo("notes");
         assertThat(hidden.focusedOn("by").focused().key()).isEqualTo("name");
         assertThat(hidden.value("side")).isEqualTo("m");
-        assertThat(pressed(hidden, Key.of('A')).fault()).isEmpty();
-        assertThat(pressed(hidden, Key.of('A')).hiding(Set.of()).fault()).isPresent();
+        assertThat(pressed(hidden, Key.of('A')).fault(AROUND)).isEmpty();
+        assertThat(pressed(hidden, Key.of('A')).hiding(Set.of()).fault(AROUND)).isPresent();
     }
 
     @Test
@@ -180,10 +185,11 @@ class FormTest {
 
     @Test
     void theFirstFaultIsNamedWithItsField() {
-        assertThat(form.fault()).contains("Name: It is needed.");
-        assertThat(pressed(form, Key.of('A')).fault()).contains("By: It is needed.");
+        assertThat(form.fault(AROUND)).contains("Name: It is needed.");
+        assertThat(pressed(form, Key.of('A')).fault(AROUND)).contains("By: It is needed.");
         assertThat(pressed(form, Key.of('A')).atFault().focus()).isEqualTo(3);
-        assertThat(form.with("name", typed("A")).with("by", typed("B")).fault()).isEmpty();
+        assertThat(form.with("name", typed("A")).with("by", typed("B")).fault(AROUND))
+                .isEmpty();
     }
 
     private static Field.Input typed(String text) {
@@ -194,5 +200,14 @@ class FormTest {
     void aFieldThatIsNotThereIsABug() {
         assertThatIllegalArgumentException().isThrownBy(() -> form.value("nmae"));
         assertThatIllegalArgumentException().isThrownBy(() -> Form.of(List.of()));
+    }
+
+    @Test
+    void anAccentIsNotNeededToChoose() {
+        Form kinds =
+                Form.of(List.of(Field.choice("kind", "Kind", "", List.of("o", "e"), List.of("otro", "Épinglé"), "o")));
+
+        assertThat(pressed(kinds, Key.of('e')).value("kind")).isEqualTo("e");
+        assertThat(pressed(kinds, Key.of('É')).value("kind")).isEqualTo("e");
     }
 }
