@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 
 /**
  * A program in a pseudo-terminal that the command {@code script} opens: its output is stamped as it comes. Times are those of
@@ -16,6 +17,9 @@ import java.util.concurrent.TimeUnit;
 final class Pty implements AutoCloseable {
 
     private static final long PATIENCE_SECONDS = 120;
+
+    /** After every character but those that begin a sequence. */
+    private static final Pattern KEY_ENDS = Pattern.compile("(?<=[^\\033\\[])");
 
     /** Ctrl-L. */
     private static final String REPAINT = "\014";
@@ -88,7 +92,7 @@ final class Pty implements AutoCloseable {
 
     /** Types, and has everything painted anew until a text stands there: what changes alone may come in pieces. */
     void type(String keys, String until) throws IOException, InterruptedException {
-        for (String key : keys.split("(?<=[^\\033\\[])")) {
+        for (String key : KEY_ENDS.splitAsStream(keys).toList()) {
             press(key);
         }
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);

@@ -60,7 +60,7 @@ class GeoJsonTextTest {
                                 MapCanyons.drop(2, "", "1, 3"))))
                 .root();
 
-        Json features = ((Json.Fields) json).values().get("features");
+        Json features = ((Json.Fields) json).field("features").orElseThrow();
         assertThat(((Json.Items) features).values()).hasSize(4);
     }
 }
