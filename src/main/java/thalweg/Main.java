@@ -27,6 +27,12 @@ public final class Main {
 
     private static final String WARM_UP = "--warm-up";
 
+    /** Long enough for a screen to be there before the next key, on a machine that is starting something else as well [ms]. */
+    private static final long WARM_UP_PAUSE = 400;
+
+    /** What the start script says where it has looked itself whether both standard streams are a terminal. */
+    private static final String TERMINAL = "thalweg.terminal";
+
     /** A mistake in the program ended it. Source: EX_SOFTWARE of BSD's sysexits.h. */
     private static final int MISTAKE = 70;
 
@@ -67,19 +73,17 @@ public final class Main {
 
     private static int run(
             List<String> arguments, Map<String, String> environment, Clock clock, PrintStream out, PrintStream err) {
-        OpenScreen screen = new OpenScreen(environment, clock);
         if (arguments.equals(List.of(WARM_UP))) {
-            screen.warmUp();
-            return ExitCodes.DONE;
+            return OpenScreen.warmUp(environment, clock, WARM_UP_PAUSE);
         }
         Optional<ScreenArguments> forScreen = ScreenArguments.of(arguments);
         if (forScreen.isPresent()) {
-            if (!isTerminal(INPUT) || !isTerminal(OUTPUT)) {
+            if (!Boolean.getBoolean(TERMINAL) && !(isTerminal(INPUT) && isTerminal(OUTPUT))) {
                 err.println(
                         "The screen needs a terminal; use a command instead, such as thalweg list, or see thalweg --help.");
                 return ExitCodes.WRONG_INPUT;
             }
-            return screen.run(forScreen.get());
+            return new OpenScreen(environment, clock).run(forScreen.get());
         }
         Folders folders = Folders.of(environment);
         Session.prepare(folders.cache());

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Function;
 import thalweg.fault.AppException;
 import thalweg.service.DemoDatabase;
 import thalweg.service.DraftFolder;
@@ -18,18 +19,17 @@ import thalweg.settings.Settings;
 import thalweg.text.Language;
 import thalweg.text.Phrases;
 import thalweg.tui.core.Glyphs;
-import thalweg.tui.core.Message;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.lanterna.LanternaTerminal;
+import thalweg.tui.lanterna.Rehearsal;
 import thalweg.tui.lanterna.TerminalOptions;
 import thalweg.tui.runtime.Log;
 import thalweg.tui.runtime.Loop;
 import thalweg.tui.runtime.RunAsk;
 import thalweg.tui.runtime.RunKeep;
+import thalweg.tui.runtime.TerminalPort;
 import thalweg.tui.screen.Go;
-import thalweg.tui.screen.Keep;
 import thalweg.tui.screen.Screens;
-import thalweg.tui.shell.Result;
 import thalweg.tui.shell.Shell;
 
 /** Opens the database and the screen on it. */
@@ -40,14 +40,29 @@ final class OpenScreen {
 
     private static final int COLUMNS = 80;
 
+    /** Down the list, into a canyon and a station, its rig, back, a search, the end. */
+    private static final List<String> WALK = List.of(
+            "\033[B", "\r", "\033[B", "\033[B", "\r", "r", "\033[C", "\033", "\033", "\033", "/", "a", "b", "\033",
+            "\003");
+
     private final Map<String, String> environment;
     private final Folders folders;
     private final Clock clock;
+    private final Function<TerminalOptions, TerminalPort> terminal;
 
     OpenScreen(Map<String, String> environment, Clock clock) {
+        this(environment, Folders.of(environment), clock, LanternaTerminal::open);
+    }
+
+    private OpenScreen(
+            Map<String, String> environment,
+            Folders folders,
+            Clock clock,
+            Function<TerminalOptions, TerminalPort> terminal) {
         this.environment = environment;
-        this.folders = Folders.of(environment);
+        this.folders = folders;
         this.clock = clock;
+        this.terminal = terminal;
     }
 
     /**
@@ -70,11 +85,30 @@ final class OpenScreen {
     private record Left(int code, Optional<String> to) {}
 
     private Left until(ScreenArguments arguments) {
+        // First of all, so that it goes on beside everything else.
+        CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
+        try {
+            return on(opening, arguments);
+        } catch (RuntimeException | Error e) {
+            // Whatever came in between, a database that is being opened is not to be cut off in the middle.
+            closeOnceOpened(opening);
+            throw e;
+        }
+    }
+
+    private static void closeOnceOpened(CompletableFuture<Session> opening) {
+        try {
+            opening.join().close();
+        } catch (CompletionException neverOpened) {
+            return;
+        }
+    }
+
+    private Left on(CompletableFuture<Session> opening, ScreenArguments arguments) {
         Language language =
                 ReadSettings.language(arguments.language(), arguments.settings(), folders, Language.asked(environment));
         Phrases phrases = LoadPhrases.of(language);
         Settings settings = ReadSettings.of(arguments.settings(), folders, phrases);
-        CompletableFuture<Session> opening = CompletableFuture.supplyAsync(() -> open(arguments));
         Folders.make(folders.state());
         Log log = new Log(folders.log(), clock);
         try (Session session = opened(opening).named(settings.keeper())) {
@@ -85,7 +119,7 @@ final class OpenScreen {
                     arguments.theme().or(settings::theme).map(told::themed).orElse(told);
             TerminalOptions options = arguments.mouse() ? coloured : coloured.withoutMouse();
             RunKeep keep = new RunKeep(drafts(session, log));
-            Loop loop = new Loop(LanternaTerminal.open(options), runner, keep, log, phrases::say);
+            Loop loop = new Loop(terminal.apply(options), runner, keep, log, phrases::say);
             int code = loop.run(shell);
             return new Left(code, loop.leaving());
         }
@@ -145,23 +179,26 @@ final class OpenScreen {
         return environment.getOrDefault("TERM", "").equals("linux") ? Glyphs.BLOCKS : Glyphs.BRAILLE;
     }
 
-    /** Walks the way to the first picture without a terminal, so that the classes on it can be kept for later starts. */
-    void warmUp() {
-        Session.prepare(folders.cache());
-        try (Session session = Session.inMemory(clock, "")) {
-            Phrases phrases = LoadPhrases.english();
-            ScreenArguments plain = ScreenArguments.of(List.of()).orElseThrow();
-            Shell shell = shell(session, phrases, Settings.standard(phrases), plain);
-            RunAsk runner = new RunAsk(session, Version.NUMBER);
-            RunKeep keep = new RunKeep(Optional.empty());
-            for (var work : shell.start().work()) {
-                Optional<Message> answer =
-                        work.effect() instanceof Keep asked ? keep.run(asked) : Optional.of(runner.run(work.effect()));
-                if (answer.isPresent()) {
-                    shell = shell.update(new Result(work.frame(), answer.get())).shell();
-                }
-            }
-            shell.draw();
+    /**
+     * Walks through the demo without a terminal, in folders of its own, so that the classes on the way can be kept for later
+     * starts.
+     *
+     * @param pause before each key [ms]
+     * @return exit code of the program
+     */
+    static int warmUp(Map<String, String> environment, Clock clock, long pause) {
+        Folders real = Folders.of(environment);
+        // Later starts take the library from where it is put now.
+        Session.prepare(real.cache());
+        Folders.make(real.cache());
+        Path folder = real.cache().resolve("warm-up-" + ProcessHandle.current().pid());
+        Folders own =
+                new Folders(folder.resolve("data"), folder.resolve("state"), real.cache(), folder.resolve("config"));
+        try {
+            return new OpenScreen(environment, own, clock, options -> new Rehearsal(options, WALK, pause))
+                    .run(ScreenArguments.of(List.of("--demo")).orElseThrow());
+        } finally {
+            Folders.delete(folder);
         }
     }
 }

@@ -1,7 +1,6 @@
 package thalweg;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
@@ -25,11 +24,13 @@ final class StartTest {
     }
 
     @Test
-    void theWayToTheFirstPictureIsWalkedWithoutATerminal(@TempDir Path folder) {
+    void aWalkThroughTheDemoNeedsNoTerminalAndLeavesNothing(@TempDir Path folder) {
         Map<String, String> environment = Map.of("HOME", folder.toString());
 
-        assertThatCode(() -> new OpenScreen(environment, Clock.systemUTC()).warmUp())
-                .doesNotThrowAnyException();
+        assertThat(OpenScreen.warmUp(environment, Clock.systemUTC(), 0)).isZero();
+
+        assertThat(folder.resolve(".cache/thalweg")).isDirectoryNotContaining("glob:**warm-up*");
+        assertThat(folder.resolve(".local")).doesNotExist();
     }
 
     @Test

@@ -25,10 +25,8 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 /** Measures one group or all, and prints a table. */
 public final class Bench {
 
-    /** Classes of benchmarks by group; the starts are measured by hand. */
+    /** Classes of benchmarks by group; what the program does on a terminal is measured by hand. */
     private static final Map<String, String> GROUPS = new LinkedHashMap<>();
-
-    private static final String START = "start";
 
     /** What was set out to be reached. */
     private static final Map<String, String> TARGETS = Map.of(
@@ -46,7 +44,8 @@ public final class Bench {
     static {
         GROUPS.put("rig", "thalweg.rig.RigBench");
         GROUPS.put("records", RecordsBench.class.getName());
-        GROUPS.put(START, START);
+        GROUPS.put(StartBench.GROUP, "");
+        GROUPS.put(KeysBench.GROUP, "");
     }
 
     private Bench() {}
@@ -67,7 +66,12 @@ public final class Bench {
         String before = load();
         List<Figure> figures = new ArrayList<>();
         for (String group : groups) {
-            figures.addAll(group.equals(START) ? StartBench.figures() : measured(group));
+            figures.addAll(
+                    switch (group) {
+                        case StartBench.GROUP -> StartBench.figures();
+                        case KeysBench.GROUP -> KeysBench.figures();
+                        default -> measured(group);
+                    });
         }
         System.out.println(String.format(
                 Locale.ROOT,
@@ -121,12 +125,11 @@ public final class Bench {
         return new Figure(
                 group,
                 what,
-                primary.getScore(),
-                Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty(),
-                OptionalDouble.of(
-                        Objects.requireNonNull(result.getSecondaryResults().get(CpuTime.NAME))
-                                .getScore()),
-                sampled ? OptionalDouble.of(primary.getStatistics().getPercentile(95)) : OptionalDouble.empty(),
+                Figure.time(primary.getScore()),
+                Figure.time(Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty()),
+                Figure.time(Objects.requireNonNull(result.getSecondaryResults().get(CpuTime.NAME))
+                        .getScore()),
+                sampled ? Figure.time(primary.getStatistics().getPercentile(95)) : "",
                 TARGETS.getOrDefault(what, ""));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import thalweg.json.Json;
 import thalweg.json.JsonText;
@@ -30,6 +31,8 @@ final class FieldWords {
             "left", "condition.");
 
     private static final Map<String, String> KINDS = Map.of("obstacle", "obstacle.", "part", "part.");
+
+    private static final Set<String> TIMES_OF_DAY = Set.of("start_min", "back_min", "reached_min", "left_min");
 
     /** Longer texts are told by their length: nobody reads a rig file in a list of changes [characters]. */
     private static final int LONGEST = 1_000;
@@ -92,7 +95,7 @@ final class FieldWords {
         if (key.equals("weight_g")) {
             return new Mass(number / 1000.0).print(units);
         }
-        if (key.equals("start_min") || key.equals("back_min")) {
+        if (TIMES_OF_DAY.contains(key)) {
             return String.format(Locale.ROOT, "%d:%02d", number / MINUTES, number % MINUTES);
         }
         return key.endsWith("_min") ? phrases.say("field.minutes", number) : Long.toString(number);
@@ -103,6 +106,7 @@ final class FieldWords {
             case "position" -> position(fields);
             case "inventory" -> phrases.count("contents.part", fields.values().size());
             case "photos" -> photo(fields);
+            case "times" -> members(fields.without("place"));
             default -> members(fields);
         };
     }

@@ -36,6 +36,9 @@ public final class Limits {
     /** Longest reason of a correction or withdrawal, in characters. */
     public static final int REASON = 500;
 
+    /** Most places of one trip at which times are noted. */
+    public static final int TIMES = 2_000;
+
     /** Most photos of one inspection, people of one trip, ropes of one trip. */
     public static final int LIST = 60;
 

@@ -9,6 +9,7 @@ import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Trip;
+import thalweg.logbook.TripTime;
 import thalweg.logbook.WaterLevel;
 import thalweg.units.Mass;
 
@@ -35,7 +36,8 @@ public final class TripBody {
                 .put("note", trip.note())
                 .done();
         fields = withList(fields, "people", trip.people(), TripBody::write);
-        return withList(fields, "ropes", trip.ropes(), TripBody::write);
+        fields = withList(fields, "ropes", trip.ropes(), TripBody::write);
+        return withList(fields, "times", trip.times(), TripBody::write);
     }
 
     private static <T> Json.Fields withList(Json.Fields fields, String key, List<T> values, Function<T, Json> writer) {
@@ -59,6 +61,15 @@ public final class TripBody {
                 .done();
     }
 
+    private static Json write(TripTime time) {
+        return Json.fields()
+                .put("place", time.place().text())
+                .put("label", time.label())
+                .putKnown("reached_min", Fields.whole(time.reached()))
+                .putKnown("left_min", Fields.whole(time.left()))
+                .done();
+    }
+
     /** The trip; empty where a rule was broken. */
     public static Optional<Trip> read(Uid uid, Uid canyon, FieldReader in) {
         Trip.State state = in.requiredWord("state", Trip.State.class);
@@ -68,17 +79,21 @@ public final class TripBody {
         var back = Fields.whole(in, "back_min", 0, Trip.DAY - 1L);
         var water = in.word("water", WaterLevel.class);
         String note = in.linesOrEmpty("note", Limits.PROSE);
-        List<Trip.Person> people = list(in, "people", TripBody::person);
-        List<Trip.Rope> ropes = list(in, "ropes", TripBody::rope);
+        List<Trip.Person> people = list(in, "people", Limits.LIST, TripBody::person);
+        List<Trip.Rope> ropes = list(in, "ropes", Limits.LIST, TripBody::rope);
+        List<TripTime> times = list(in, "times", Limits.TIMES, TripBody::time);
+        if (times.stream().map(TripTime::place).distinct().count() < times.size()) {
+            in.refuse("times", Sentence.of("has a place twice; state when it was reached and left in one."));
+        }
         return in.sound()
-                ? Optional.of(new Trip(uid, canyon, state, on, name, people, ropes, start, back, water, note))
+                ? Optional.of(new Trip(uid, canyon, state, on, name, people, ropes, start, back, water, note, times))
                 : Optional.empty();
     }
 
-    private static <T> List<T> list(FieldReader in, String key, Function<FieldReader, Optional<T>> reader) {
+    private static <T> List<T> list(FieldReader in, String key, int most, Function<FieldReader, Optional<T>> reader) {
         List<FieldReader> inner = in.objects(key);
-        if (inner.size() > Limits.LIST) {
-            in.refuse(key, Sentence.of("are {0}; at most {1} go with one trip.", inner.size(), Limits.LIST));
+        if (inner.size() > most) {
+            in.refuse(key, Sentence.of("are {0}; at most {1} go with one trip.", inner.size(), most));
             return List.of();
         }
         List<T> values = new ArrayList<>();
@@ -107,5 +122,23 @@ public final class TripBody {
             in.refuse("length_cm", Sentence.of("is missing; it should be the length of the rope in centimetres."));
         }
         return in.sound() ? Optional.of(new Trip.Rope(length.orElseThrow(), kind)) : Optional.empty();
+    }
+
+    private static Optional<TripTime> time(FieldReader in) {
+        Optional<Uid> place = Uid.parse(in.text("place", Limits.NAME));
+        String label = in.text("label", Limits.NAME);
+        var reached = Fields.whole(in, "reached_min", 0, Trip.DAY - 1L);
+        var left = Fields.whole(in, "left_min", 0, Trip.DAY - 1L);
+        in.refuseUnasked();
+        if (in.sound() && place.isEmpty()) {
+            in.refuse("place", Sentence.of("is no id; it is that of a place on the line."));
+        }
+        if (in.sound() && reached.isEmpty() && left.isEmpty()) {
+            in.refuse("reached_min", Sentence.of("is missing, and left_min too; state one of them, or leave the place out."));
+        }
+        if (TripTime.isBackwards(reached, left)) {
+            in.refuse("left_min", Sentence.of("lies before reached_min, and more than half a day after it."));
+        }
+        return in.sound() ? Optional.of(new TripTime(place.orElseThrow(), label, reached, left)) : Optional.empty();
     }
 }

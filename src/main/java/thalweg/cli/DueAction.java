@@ -99,7 +99,7 @@ final class DueAction extends Action {
             output.put(table(listed, today, phrases));
         }
         boolean narrowed = !words.isEmpty() || filter.asked();
-        if (found.looked() == 0 && narrowed) {
+        if (!found.fits() && narrowed) {
             tell(phrases.say("due.nothing_fits"));
             return ExitCodes.NO;
         }

@@ -10,6 +10,7 @@ import thalweg.plan.Plan;
 import thalweg.plan.RigReview;
 import thalweg.plan.RopeChoice;
 import thalweg.plan.Timetable;
+import thalweg.plan.TurnAround;
 import thalweg.plan.Way;
 
 /** A plan as JSON; what is unknown is null. */
@@ -53,6 +54,7 @@ final class PlanJson {
                 .put(
                         "sunset",
                         text(plan.daylight().flatMap(light -> light.set()).map(Object::toString)))
+                .put("turn_around", items(TurnAround.of(plan).stream().map(PlanJson::turn)))
                 .put("concentration_min", number(plan.concentration()))
                 .put(
                         "due",
@@ -64,6 +66,8 @@ final class PlanJson {
                                         .put("reason", word(part.first().reason()))
                                         .done())))
                 .put("rigs", items(plan.reviews().stream().map(PlanJson::review)))
+                .put("bring", BringJson.of(plan.bring()))
+                .put("figures", BringJson.figures(plan))
                 .put("without_analysis", Json.texts(plan.withoutAnalysis()))
                 .done();
     }
@@ -84,6 +88,22 @@ final class PlanJson {
                                 .orElse(OptionalDouble.empty())))
                 .put("technique", text(drop.technique().map(PlanJson::word)))
                 .put("after_loss", text(drop.afterLoss().map(PlanJson::word)))
+                .put("lowered", drop.lowered().<Json>map(Json::of).orElse(Json.NOTHING))
+                .done();
+    }
+
+    private static Json turn(TurnAround point) {
+        return Json.fields()
+                .put("at", word(point.kind()))
+                .put(
+                        "place",
+                        point.place()
+                                .<Json>map(step -> Json.of((long) step.place()))
+                                .orElse(Json.NOTHING))
+                .put("latest_min", Json.rounded(point.latest(), DECIMALS))
+                .put(
+                        "late_min",
+                        number(point.plannedLate().map(OptionalDouble::of).orElse(OptionalDouble.empty())))
                 .done();
     }
 

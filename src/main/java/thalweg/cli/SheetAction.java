@@ -23,7 +23,11 @@ final class SheetAction extends Action {
     @Parameters(paramLabel = "CANYON", description = "name, part of it, or id")
     private String canyon = "";
 
-    @Option(names = "--as", paramLabel = "FORMAT", description = "html (default) or text", defaultValue = "html")
+    @Option(
+            names = "--as",
+            paramLabel = "FORMAT",
+            description = "html (default), text or markdown",
+            defaultValue = "html")
     private MakeSheet.Format format = MakeSheet.Format.HTML;
 
     @Option(
@@ -31,6 +35,9 @@ final class SheetAction extends Action {
             paramLabel = "NAME",
             description = "note to whom it is given, under a number that the sheet bears; needs --out")
     private String givenTo = "";
+
+    @Mixin
+    private final SettingsOption settings = new SettingsOption();
 
     @Mixin
     private final Output output;
@@ -41,6 +48,11 @@ final class SheetAction extends Action {
     }
 
     @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
+    }
+
+    @Override
     public Integer call() {
         if (!givenTo.isBlank()) {
             return give();
@@ -48,7 +60,8 @@ final class SheetAction extends Action {
         String text;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
-            text = new MakeSheet(session, phrases(), surrounds().version()).of(record, format, shared().units());
+            text = new MakeSheet(session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
+                    .of(record, format, shared().units());
         }
         output.put(text);
         return ExitCodes.DONE;
@@ -61,7 +74,7 @@ final class SheetAction extends Action {
         try (Session session = shared().writing()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
             Optional<Long> number = new GiveSheet(
-                            session, phrases(), surrounds().version())
+                            session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
                     .write(record, format, shared().units(), file, output.overwrites(), givenTo);
             output.written(file);
             number.ifPresent(one -> tell(Sentence.of("Noted as sheet {0}.", one)));

@@ -1,8 +1,10 @@
 package thalweg.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,11 +51,19 @@ final class StationsAction extends Action {
     private boolean csv;
 
     @Mixin
+    private final SettingsOption settings = new SettingsOption();
+
+    @Mixin
     private final Output output;
 
     StationsAction(Surrounds surrounds) {
         super(surrounds);
         output = new Output(surrounds);
+    }
+
+    @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
     }
 
     @Override
@@ -63,7 +73,8 @@ final class StationsAction extends Action {
         }
         List<ListedStation> found;
         try (Session session = shared().reading()) {
-            found = new ListStations(session).all(String.join(" ", words), order);
+            found = new ListStations(session)
+                    .all(String.join(" ", words), order, settings.read(surrounds(), phrases()));
         }
         Phrases phrases = phrases();
         if (json) {
@@ -82,7 +93,7 @@ final class StationsAction extends Action {
 
     private static String table(List<ListedStation> stations, Phrases phrases, UnitSystem units) {
         List<List<String>> cells = new ArrayList<>();
-        cells.add(List.of("STATION", "CANYON", "PLACE", "WORST CONDITION", "LAST SEEN", "ID"));
+        cells.add(List.of("STATION", "CANYON", "PLACE", "WORST CONDITION", "DUE", "LAST SEEN", "ID"));
         stations.forEach(station -> cells.add(List.of(
                 station.name(),
                 station.canyon().name() + (station.canyon().invented() ? " (invented)" : ""),
@@ -90,6 +101,7 @@ final class StationsAction extends Action {
                 station.parts() == 0
                         ? phrases.say("station.no_parts_short")
                         : ConditionWords.told(station.standing(), phrases),
+                station.due().map(due -> due == 0 ? "" : Integer.toString(due)).orElse(""),
                 station.looked().map(PartialDate::print).orElse(phrases.say("stations.never")),
                 station.uid().text())));
         return Columns.of(cells);
@@ -116,6 +128,7 @@ final class StationsAction extends Action {
                 .putKnown(
                         "height_cm", station.height().map(Length::inCentimetres).map(Json::of))
                 .put("parts", station.parts())
+                .putKnown("due", station.due().map(due -> Json.of((long) due)))
                 .putWord("worst_condition", station.standing().worst())
                 .put("gone", station.standing().gone())
                 .put("never_inspected", station.standing().neverSeen())

@@ -14,14 +14,17 @@ import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonName;
+import thalweg.logbook.NotedTime;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.logbook.TripText;
+import thalweg.logbook.TripTime;
 import thalweg.logbook.WaterLevel;
 import thalweg.route.PartialDate;
 import thalweg.service.FindRecord;
 import thalweg.service.KeepLocal;
 import thalweg.service.ListTrips;
+import thalweg.service.NoteTimes;
 import thalweg.service.Session;
 
 /** Enters, changes or shows one trip. */
@@ -71,6 +74,16 @@ final class TripAction extends Action {
     @Option(names = "--note", paramLabel = "TEXT", description = "what else belongs to it")
     private @Nullable String note;
 
+    @Option(
+            names = "--reached",
+            paramLabel = "PLACE=TIME",
+            description = "when a place was reached: its number or name, and 10:05, now, or nothing to take it back;"
+                    + " again for each")
+    private @Nullable List<String> reached;
+
+    @Option(names = "--left", paramLabel = "PLACE=TIME", description = "when a place was left, in the same way")
+    private @Nullable List<String> left;
+
     @Option(names = "--take-out", paramLabel = "REASON", description = "take the trip out of use; nothing is erased")
     private @Nullable String reason;
 
@@ -103,7 +116,10 @@ final class TripAction extends Action {
                     before.map(TripInCanyon::trip),
                     before.map(shown -> shown.trip().uid()).orElseGet(session::mint),
                     canyon.uid());
-            new KeepLocal(session).trip(before.map(TripInCanyon::trip), after);
+            if (before.isEmpty() && (reached != null || left != null)) {
+                throw new InputException(Sentence.of("Times are noted of a trip that is entered; name it by its id."));
+            }
+            new KeepLocal(session).trip(before.map(TripInCanyon::trip), timed(new NoteTimes(session), after));
             tell(
                     before.isPresent()
                             ? Sentence.of(
@@ -125,7 +141,9 @@ final class TripAction extends Action {
                 || start != null
                 || back != null
                 || water != null
-                || note != null;
+                || note != null
+                || reached != null
+                || left != null;
     }
 
     private Optional<TripInCanyon> known(Session session) {
@@ -164,7 +182,37 @@ final class TripAction extends Action {
                 changed(start, before.flatMap(Trip::start), TripText::time),
                 changed(back, before.flatMap(Trip::back), TripText::time),
                 changed(water, before.flatMap(Trip::water), word -> word(word, WaterLevel.class, "water level")),
-                note == null ? before.map(Trip::note).orElse("") : note);
+                note == null ? before.map(Trip::note).orElse("") : note,
+                before.map(Trip::times).orElse(List.of()));
+    }
+
+    private Trip timed(NoteTimes note, Trip trip) {
+        Trip timed = trip;
+        for (String one : reached == null ? List.<String>of() : reached) {
+            Uid place = place(note, trip, one);
+            Optional<Integer> other = timed.timeAt(place).flatMap(TripTime::left);
+            timed = note.noted(timed, place, time(one), NotedTime.of(other));
+        }
+        for (String one : left == null ? List.<String>of() : left) {
+            Uid place = place(note, trip, one);
+            Optional<Integer> other = timed.timeAt(place).flatMap(TripTime::reached);
+            timed = note.noted(timed, place, NotedTime.of(other), time(one));
+        }
+        return timed;
+    }
+
+    private static Uid place(NoteTimes note, Trip trip, String typed) {
+        int at = typed.lastIndexOf('=');
+        if (at < 1) {
+            throw new InputException(
+                    Sentence.of("\"{0}\" is no place with its time; write it as 5=10:05, or Rideau=now.", typed.strip()));
+        }
+        return note.place(trip, typed.substring(0, at));
+    }
+
+    private NotedTime time(String typed) {
+        return NotedTime.parse(
+                typed.substring(typed.lastIndexOf('=') + 1), phrases().say("form.times.now"));
     }
 
     private static <T> Optional<T> changed(@Nullable String typed, Optional<T> before, Function<String, T> parse) {

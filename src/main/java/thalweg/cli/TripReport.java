@@ -68,6 +68,10 @@ final class TripReport {
         }
         lines.add(fact("trip.ropes", count(trip.ropes().size())));
         trip.ropes().forEach(rope -> lines.add("  " + TripText.print(rope, units)));
+        if (!trip.times().isEmpty()) {
+            lines.add(phrases.say("trip.times") + ":");
+            trip.times().forEach(time -> lines.add("  " + TripWords.time(time, phrases)));
+        }
         if (!trip.note().isEmpty()) {
             lines.add("");
             lines.addAll(trip.note().lines().toList());

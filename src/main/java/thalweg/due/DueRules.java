@@ -6,7 +6,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import thalweg.logbook.Condition;
+import thalweg.logbook.DueCandidates;
 import thalweg.logbook.PartState;
 import thalweg.route.Exposure;
 import thalweg.route.Part;
@@ -24,6 +26,9 @@ public final class DueRules {
 
     private static final Set<PartKind> TEXTILE =
             EnumSet.of(PartKind.WEBBING, PartKind.CORD, PartKind.SLING, PartKind.ROPE);
+
+    /** Months are counted forward in the rules, and a day that a month lacks becomes its last [days]. */
+    private static final int SHORTEST_MONTH_LACKS = 3;
 
     private final Settings settings;
     private final LocalDate today;
@@ -63,6 +68,25 @@ public final class DueRules {
         }
         all.sort(Due.BY_URGENCY);
         return List.copyOf(all);
+    }
+
+    /**
+     * Which parts may be due within some days from today, or be textile of unknown age.
+     *
+     * @param days 0 or more
+     */
+    public DueCandidates candidates(int days) {
+        LocalDate last = today.plusDays(days);
+        int look = IntStream.of(
+                        settings.months(DueFigure.EXAMINED),
+                        settings.months(DueFigure.MARINE),
+                        settings.months(DueFigure.WET))
+                .min()
+                .orElseThrow();
+        return new DueCandidates(
+                last.minusMonths(look).plusDays(SHORTEST_MONTH_LACKS),
+                last.minusMonths(settings.months(DueFigure.TEXTILE)).plusDays(SHORTEST_MONTH_LACKS),
+                TEXTILE);
     }
 
     /** How far the last look at a part can still be relied on. */

@@ -18,6 +18,7 @@ import thalweg.units.Length;
  * @param parts how many are entered, 0 or more
  * @param standing of those parts
  * @param looked the last date on which anybody saw any of them
+ * @param due how many of them are due; empty where nobody asked
  */
 public record ListedStation(
         Uid uid,
@@ -28,4 +29,11 @@ public record ListedStation(
         Optional<Length> height,
         int parts,
         Standing standing,
-        Optional<PartialDate> looked) {}
+        Optional<PartialDate> looked,
+        Optional<Integer> due) {
+
+    /** The same with so many parts that are due. */
+    public ListedStation withDue(int count) {
+        return new ListedStation(uid, name, canyon, place, kind, height, parts, standing, looked, Optional.of(count));
+    }
+}

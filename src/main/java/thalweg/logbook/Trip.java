@@ -25,6 +25,7 @@ import thalweg.units.Mass;
  * @param back time of day at which it is back, or was [minutes after midnight, 0 to 1439]; empty where unknown
  * @param water how much water there was; empty where nobody said
  * @param note empty text where there is none
+ * @param times noted at places, in the order of the line as it was then; each place once
  */
 public record Trip(
         Uid uid,
@@ -37,7 +38,8 @@ public record Trip(
         Optional<Integer> start,
         Optional<Integer> back,
         Optional<WaterLevel> water,
-        String note) {
+        String note,
+        List<TripTime> times) {
 
     /** Minutes of a day. */
     public static final int DAY = 24 * 60;
@@ -109,14 +111,46 @@ public record Trip(
     public Trip {
         people = List.copyOf(people);
         ropes = List.copyOf(ropes);
+        times = List.copyOf(times);
         if (start.filter(Trip::isNoTime).isPresent()
                 || back.filter(Trip::isNoTime).isPresent()) {
             throw new IllegalArgumentException("a time of day is 0 to 1439 minutes");
         }
     }
 
-    private static boolean isNoTime(int minutes) {
+    /** A trip on which no time was noted. */
+    public Trip(
+            Uid uid,
+            Uid canyon,
+            State state,
+            Optional<PartialDate> on,
+            String name,
+            List<Person> people,
+            List<Rope> ropes,
+            Optional<Integer> start,
+            Optional<Integer> back,
+            Optional<WaterLevel> water,
+            String note) {
+        this(uid, canyon, state, on, name, people, ropes, start, back, water, note, List.of());
+    }
+
+    static boolean isNoTime(int minutes) {
         return minutes < 0 || minutes >= DAY;
+    }
+
+    /** The same with other times. */
+    public Trip withTimes(List<TripTime> others) {
+        return new Trip(uid, canyon, state, on, name, people, ropes, start, back, water, note, others);
+    }
+
+    /** The same in another state. */
+    public Trip withState(State other) {
+        return new Trip(uid, canyon, other, on, name, people, ropes, start, back, water, note, times);
+    }
+
+    /** The times noted at a place, if there are any. */
+    public Optional<TripTime> timeAt(Uid place) {
+        return times.stream().filter(time -> time.place().equals(place)).findFirst();
     }
 
     private static int byDay(Trip one, Trip other) {

@@ -18,6 +18,15 @@ public final class TripWords {
         return String.join(", ", person.name(), role, weight);
     }
 
+    /** "5 Rideau: reached 10:05, left 10:31"; what nobody noted is called unknown. */
+    public static String time(TripTime time, Phrases phrases) {
+        return phrases.say(
+                "trip.time",
+                time.label(),
+                time.reached().map(TripText::printTime).orElse(phrases.say("unknown")),
+                time.left().map(TripText::printTime).orElse(phrases.say("unknown")));
+    }
+
     /** The weights together, with how many of them are in the sum; without any there is no sum. */
     public static String weights(Trip trip, Phrases phrases, UnitSystem units) {
         int all = trip.people().size();

@@ -34,6 +34,21 @@ public record Position(long latE7, long lonE7, Optional<Integer> accuracyMetres)
         return sixPlaces(latE7) + ", " + sixPlaces(lonE7);
     }
 
+    /** Degrees of latitude with all decimals that are known, and no more: "42.1234567". */
+    public String printLatitude() {
+        return known(latE7);
+    }
+
+    /** Degrees of longitude in the same form. */
+    public String printLongitude() {
+        return known(lonE7);
+    }
+
+    private static String known(long e7) {
+        BigDecimal degrees = BigDecimal.valueOf(e7, 7).stripTrailingZeros();
+        return degrees.setScale(Math.max(0, degrees.scale())).toPlainString();
+    }
+
     /** With how far off it may be, where that is known: "42.123456, -0.054321 ± 10 m". */
     public String print() {
         return printDecimal()

@@ -90,7 +90,8 @@ public final class ChooseRopes {
         return new RopeChoice.Drop(
                 need,
                 need.length().map(length -> technique(length.metres(), set)),
-                need.length().map(length -> afterLoss(length.metres(), set)));
+                need.length().map(length -> afterLoss(length.metres(), set)),
+                need.length().map(length -> lowered(length.metres(), set)));
     }
 
     private static double[] known(List<RopeNeed> drops) {
@@ -137,6 +138,11 @@ public final class ChooseRopes {
         return sum;
     }
 
+    /** Whether one rope reaches, so that whoever is above can lower the others on it. */
+    private boolean lowered(double metres, int set) {
+        return IntStream.range(0, usable.length).anyMatch(i -> has(set, i) && usable[i] >= margin.single(metres));
+    }
+
     private Technique technique(double metres, int set) {
         double longest = 0;
         double second = 0;
@@ -153,6 +159,9 @@ public final class ChooseRopes {
         }
         if (second >= margin.single(metres)) {
             return Technique.TWO_ROPES;
+        }
+        if (longest >= margin.single(metres)) {
+            return Technique.LOWERED;
         }
         return all >= margin.single(metres) ? Technique.KNOT_TO_PASS : Technique.NONE;
     }

@@ -1,6 +1,7 @@
 package thalweg.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,6 +10,9 @@ import java.util.List;
  *
  * <p>At a drop the set that is there first is rigged once the first person is there. When the last is down it is pulled and
  * goes on with the last. A set that is not used goes on with the first person who leaves after it has come.
+ *
+ * <p>Whoever is slower takes longer for walking, passing and coming down; nobody overtakes. Once the group has been under way
+ * for long enough, all rest together at the next place, when the last has passed it.
  */
 final class DescentRun {
 
@@ -16,6 +20,10 @@ final class DescentRun {
     private final List<LineStep> steps;
     private final double[] people;
     private final double[] sets;
+    private final int[] carriers;
+    private final Party party;
+    private final Rests rests;
+    private double rested;
     private final List<Event> events = new ArrayList<>();
 
     /**
@@ -28,14 +36,16 @@ final class DescentRun {
     record Event(int place, int person, int set, double from, double to) {}
 
     /**
-     * @param people 1 or more
      * @param sets of ropes, 1 or more
      */
-    DescentRun(List<LineStep> steps, int people, int sets, Paces paces) {
+    DescentRun(List<LineStep> steps, Party party, int sets, Paces paces, Rests rests) {
         this.paces = paces;
         this.steps = steps;
-        this.people = new double[people];
+        this.party = party;
+        this.rests = rests;
+        this.people = new double[party.size()];
         this.sets = new double[sets];
+        this.carriers = new int[sets];
     }
 
     /** When the last has passed each step [min from the start of the line]. */
@@ -50,6 +60,9 @@ final class DescentRun {
                 pass(step);
             }
             done[i] = people[people.length - 1];
+            if (i < steps.size() - 1) {
+                rest(done[i]);
+            }
         }
         return done;
     }
@@ -59,15 +72,28 @@ final class DescentRun {
         return List.copyOf(events);
     }
 
+    private void rest(double last) {
+        if (rests.everyMinutes() == 0 || last - rested < rests.everyMinutes()) {
+            return;
+        }
+        rested = last + rests.minutes();
+        Arrays.fill(people, rested);
+        Arrays.fill(sets, rested);
+    }
+
     private void walk(LineStep step) {
         double minutes = step.walk() / paces.walkMetresPerMinute();
         for (int i = 0; i < people.length; i++) {
-            people[i] += minutes;
-        }
-        for (int i = 0; i < sets.length; i++) {
-            sets[i] += minutes;
+            people[i] += minutes * slowness(i);
         }
         keepOrder();
+        for (int i = 0; i < sets.length; i++) {
+            sets[i] = Math.max(sets[i] + minutes, people[carriers[i]]);
+        }
+    }
+
+    private double slowness(int person) {
+        return party.slowness().get(person);
     }
 
     /** Nobody overtakes. */
@@ -82,7 +108,7 @@ final class DescentRun {
         double free = 0;
         for (int i = 0; i < people.length; i++) {
             leaves[i] = Math.max(people[i], free);
-            free = leaves[i] + paces.passMinutes();
+            free = leaves[i] + paces.passMinutes() * slowness(i);
             events.add(new Event(step.place(), i, -1, leaves[i], free));
             people[i] = free;
         }
@@ -100,7 +126,7 @@ final class DescentRun {
         double minutes = paces.personMinutes() + step.metres() / paces.metresPerMinute();
         for (int i = 0; i < people.length; i++) {
             leaves[i] = Math.max(people[i], free);
-            free = leaves[i] + minutes;
+            free = leaves[i] + minutes * slowness(i);
             events.add(new Event(step.place(), i, used, leaves[i], free));
             people[i] = free;
         }
@@ -108,6 +134,7 @@ final class DescentRun {
         events.add(new Event(step.place(), -1, used, begun, people[people.length - 1]));
         carry(leaves, used);
         sets[used] = people[people.length - 1];
+        carriers[used] = people.length - 1;
     }
 
     /** Sets that are not used go on with whoever leaves first after they have come, or with the last. */
@@ -122,6 +149,7 @@ final class DescentRun {
                 carrier = leaves[i] >= come ? i : carrier;
             }
             sets[set] = Math.max(come, people[carrier]);
+            carriers[set] = carrier;
         }
     }
 }

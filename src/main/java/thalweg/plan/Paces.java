@@ -1,5 +1,8 @@
 package thalweg.plan;
 
+import java.util.function.ToDoubleFunction;
+import thalweg.settings.TripFigure;
+
 /**
  * How long a group takes for what it does. No published figures are known for any of them: all are our choice, to be replaced
  * by your own.
@@ -22,7 +25,7 @@ public record Paces(
         double spread) {
 
     /** Our choice. */
-    public static final Paces STANDARD = new Paces(8, 3, 10, 4, 1.5, 20, 0.25);
+    public static final Paces STANDARD = of(TripFigure::standard);
 
     public Paces {
         boolean sound = rigMinutes >= 0
@@ -36,6 +39,18 @@ public record Paces(
         if (!sound) {
             throw new IllegalArgumentException("a pace is a time of 0 or more, or a speed above 0");
         }
+    }
+
+    /** The paces that figures state. */
+    public static Paces of(ToDoubleFunction<TripFigure> figures) {
+        return new Paces(
+                figures.applyAsDouble(TripFigure.RIG_MIN),
+                figures.applyAsDouble(TripFigure.PERSON_MIN),
+                figures.applyAsDouble(TripFigure.DOWN_M_PER_MIN),
+                figures.applyAsDouble(TripFigure.PULL_MIN),
+                figures.applyAsDouble(TripFigure.PASS_MIN),
+                figures.applyAsDouble(TripFigure.WALK_M_PER_MIN),
+                figures.applyAsDouble(TripFigure.SPREAD));
     }
 
     /** The same, slower by that factor, above 0. */

@@ -1,9 +1,11 @@
 package thalweg.plan;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import thalweg.due.DuePart;
+import thalweg.settings.TripFigure;
 
 /**
  * Everything that was worked out for a trip.
@@ -23,6 +25,8 @@ import thalweg.due.DuePart;
  * @param due what is due on the way on that day
  * @param reviews of kept analyses with the heaviest of the group
  * @param heaviest that they were made with [kg]; empty where nobody's weight is known, then as they were kept
+ * @param bring what replaces parts on the way
+ * @param figures that were gone by, every one there is, in their units
  * @param withoutAnalysis names of stations of drops that have no analysis
  */
 public record Plan(
@@ -41,10 +45,13 @@ public record Plan(
         List<DuePart> due,
         List<RigReview> reviews,
         Optional<Double> heaviest,
+        Bring bring,
+        Map<TripFigure, Double> figures,
         List<String> withoutAnalysis) {
 
     public Plan {
         due = List.copyOf(due);
+        figures = Map.copyOf(figures);
         reviews = List.copyOf(reviews);
         withoutAnalysis = List.copyOf(withoutAnalysis);
     }
@@ -60,5 +67,10 @@ public record Plan(
                 ? OptionalDouble.of(
                         approach.minutes().get() + lateLine() + exit.minutes().get())
                 : OptionalDouble.empty();
+    }
+
+    /** A figure that was gone by, in its unit. */
+    public double figure(TripFigure figure) {
+        return figures.getOrDefault(figure, figure.standard());
     }
 }

@@ -1,8 +1,5 @@
 package thalweg.plan;
 
-import java.time.LocalTime;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,15 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.due.DuePart;
 import thalweg.due.DueWords;
+import thalweg.settings.TripFigure;
 import thalweg.text.Phrases;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
 
 /** A plan in words: sections of lines. */
 public final class PlanWords {
-
-    private static final int HOUR = 60;
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm", Locale.ROOT);
 
     private final Plan plan;
     private final Phrases phrases;
@@ -52,8 +47,9 @@ public final class PlanWords {
     private List<Section> sections() {
         return List.of(
                 new Section(phrases.say("plan.heading.ropes"), ropes()),
+                new Section(phrases.say("plan.heading.bring"), BringWords.of(plan, phrases, units)),
                 new Section(phrases.say("plan.heading.times"), times()),
-                new Section(phrases.say("plan.heading.light"), light()),
+                new Section(phrases.say("plan.heading.light"), LightWords.of(plan, phrases)),
                 new Section(phrases.say("plan.heading.water"), water()),
                 new Section(phrases.say("plan.heading.due"), due()),
                 new Section(phrases.say("plan.heading.rigs"), rigs()),
@@ -88,6 +84,14 @@ public final class PlanWords {
                             .collect(Collectors.joining("; "))));
         }
         choice.drops().forEach(drop -> lines.add(drop(drop)));
+        String lowered = choice.drops().stream()
+                .filter(drop -> drop.lowered().orElse(false))
+                .filter(drop -> drop.technique().orElseThrow() != Technique.LOWERED)
+                .map(drop -> place(drop.need()))
+                .collect(Collectors.joining("; "));
+        if (!lowered.isEmpty()) {
+            lines.add(phrases.say("plan.rope.lowered", lowered));
+        }
         return lines;
     }
 
@@ -179,65 +183,11 @@ public final class PlanWords {
 
     /** A time of day where the start is known, else minutes. */
     private String at(Optional<Double> begin, double minutes) {
-        return begin.map(start -> clock(start + minutes)).orElseGet(() -> minutes(minutes));
-    }
-
-    private static String clock(double minutes) {
-        long whole = (long) Math.ceil(minutes);
-        long day = 24L * HOUR;
-        String time = LocalTime.MIDNIGHT.plusMinutes(Math.floorMod(whole, day)).format(CLOCK);
-        return whole >= day ? time + " +" + whole / day + " d" : time;
+        return begin.map(start -> TimeWords.clock(start + minutes)).orElseGet(() -> minutes(minutes));
     }
 
     private String minutes(double minutes) {
-        long whole = (long) Math.ceil(minutes);
-        return whole < HOUR
-                ? phrases.say("plan.minutes", whole)
-                : phrases.say("plan.hours", whole / HOUR, whole % HOUR);
-    }
-
-    private List<String> light() {
-        List<String> lines = new ArrayList<>();
-        Optional<ZonedDateTime> set = plan.daylight().flatMap(Daylight::set);
-        Optional<ZonedDateTime> rise = plan.daylight().flatMap(Daylight::rise);
-        if (plan.daylight().isEmpty()) {
-            lines.add(phrases.say("plan.sun.no_place"));
-        } else if (set.isEmpty() || rise.isEmpty()) {
-            lines.add(phrases.say("plan.sun.never"));
-        } else {
-            lines.add(phrases.say(
-                    "plan.sun",
-                    rise.get().format(CLOCK),
-                    set.get().format(CLOCK),
-                    set.get().getZone().getId()));
-            plan.lateWhole().ifPresent(whole -> lines.add(latest(minuteOf(rise.get()), minuteOf(set.get()), whole)));
-        }
-        Optional<Integer> start = plan.request().start();
-        if (start.isPresent() && plan.lateWhole().isPresent()) {
-            double back = start.get() + plan.lateWhole().getAsDouble();
-            String told = plan.request().tell().isEmpty()
-                    ? phrases.say("plan.call_out.nobody")
-                    : phrases.say("plan.call_out.tell", plan.request().tell());
-            lines.add(phrases.say(
-                    "plan.call_out",
-                    clock(back + plan.request().callOutMinutes()),
-                    minutes(plan.request().callOutMinutes()),
-                    told));
-        }
-        return lines;
-    }
-
-    private String latest(double rise, double set, double whole) {
-        double latest = Math.floor(set - whole);
-        return latest < rise
-                ? phrases.say("plan.too_long")
-                : phrases.say(
-                        "plan.latest_start",
-                        LocalTime.MIDNIGHT.plusMinutes((long) latest).format(CLOCK));
-    }
-
-    private static double minuteOf(ZonedDateTime time) {
-        return time.getHour() * HOUR + time.getMinute();
+        return TimeWords.span(minutes, phrases);
     }
 
     private List<String> water() {
@@ -317,7 +267,17 @@ public final class PlanWords {
                 "plan.assumed.margin",
                 fixed(100 * margin.shrinkage(), 0) + " %",
                 margin.reserve().print(units)));
+        lines.add(BringWords.assumed(plan, phrases, units));
         lines.add(phrases.say("plan.assumed.paces"));
+        lines.add(phrases.say("plan.assumed.beginners", fixed(plan.figure(TripFigure.BEGINNER_FACTOR), 1)));
+        boolean rests = plan.figure(TripFigure.BREAK_EVERY_MIN) > 0;
+        lines.add(
+                rests
+                        ? phrases.say(
+                                "plan.assumed.rests",
+                                minutes(plan.figure(TripFigure.BREAK_MIN)),
+                                minutes(plan.figure(TripFigure.BREAK_EVERY_MIN)))
+                        : phrases.say("plan.assumed.no_rests"));
         lines.add(phrases.say("plan.assumed.walking"));
         return lines;
     }

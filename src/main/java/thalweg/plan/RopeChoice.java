@@ -36,6 +36,8 @@ public record RopeChoice(
      * @param need the drop
      * @param technique empty where its length is unknown, so that nobody can say
      * @param afterLoss how, if the rope whose loss is worst here is lost; empty where the length is unknown
+     * @param lowered whether all but the last can be lowered from above on one of the ropes; empty where the length is unknown
      */
-    public record Drop(RopeNeed need, Optional<Technique> technique, Optional<Technique> afterLoss) {}
+    public record Drop(
+            RopeNeed need, Optional<Technique> technique, Optional<Technique> afterLoss, Optional<Boolean> lowered) {}
 }

@@ -38,27 +38,32 @@ public record Timetable(int people, int sets, List<Step> steps, int runs) {
      * @param early one run in ten is faster [min]
      * @param middle half of the runs are faster [min]
      * @param late one run in ten is slower [min]
+     * @param lateRest from then to the end of the line; one run in ten takes longer [min]
      */
-    public record Step(LineStep step, double early, double middle, double late) {}
+    public record Step(LineStep step, double early, double middle, double late, double lateRest) {}
 
     /** For a group on a line; the same for the same arguments. */
-    public static Timetable of(List<LineStep> line, int people, int sets, Paces paces) {
+    public static Timetable of(List<LineStep> line, Party party, int sets, Paces paces, Rests rests) {
         double[][] times = new double[line.size()][RUNS];
+        double[][] left = new double[line.size()][RUNS];
         SplittableRandom random = new SplittableRandom(SEED);
         for (int run = 0; run < RUNS; run++) {
             double day = StrictMath.exp(OF_THE_DAY * paces.spread() * normal(random));
             double own = StrictMath.sqrt(1 - OF_THE_DAY * OF_THE_DAY) * paces.spread();
-            double[] done = new DescentRun(drawn(line, own, random), people, sets, paces.slower(day)).run();
+            double[] done = new DescentRun(drawn(line, own, random), party, sets, paces.slower(day), rests).run();
             for (int i = 0; i < done.length; i++) {
                 times[i][run] = done[i];
+                left[i][run] = done[done.length - 1] - done[i];
             }
         }
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < line.size(); i++) {
             Arrays.sort(times[i]);
-            steps.add(new Step(line.get(i), at(times[i], EARLY), at(times[i], MIDDLE), at(times[i], LATE)));
+            Arrays.sort(left[i]);
+            steps.add(new Step(
+                    line.get(i), at(times[i], EARLY), at(times[i], MIDDLE), at(times[i], LATE), at(left[i], LATE)));
         }
-        return new Timetable(people, sets, steps, RUNS);
+        return new Timetable(party.size(), sets, steps, RUNS);
     }
 
     /** The line with its lengths drawn: what takes longer there takes longer for everybody. */

@@ -3,11 +3,14 @@ package thalweg.plan;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.logbook.Trip;
 import thalweg.route.PartialDate;
+import thalweg.settings.Settings;
+import thalweg.settings.TripFigure;
 
 /**
  * A trip to plan, as its file states it.
@@ -20,7 +23,7 @@ import thalweg.route.PartialDate;
  * @param ropes at hand
  * @param sets of ropes that leapfrog, 1 or more
  * @param margin by which ropes are counted shorter
- * @param paces of the group
+ * @param figures stated for this trip alone; those of the settings hold for the rest
  * @param approach as stated; {@link Way#UNKNOWN} for that of the records
  * @param exit as stated; {@link Way#UNKNOWN} for that of the records
  * @param flood as the leader read it; empty where nobody did
@@ -37,7 +40,7 @@ public record TripRequest(
         List<RopeAtHand> ropes,
         int sets,
         RopeMargin margin,
-        Paces paces,
+        Map<TripFigure, Double> figures,
         Way approach,
         Way exit,
         Optional<Flood> flood,
@@ -51,6 +54,7 @@ public record TripRequest(
     public TripRequest {
         people = List.copyOf(people);
         ropes = List.copyOf(ropes);
+        figures = Map.copyOf(figures);
         if (people.isEmpty() || sets < 1 || callOutMinutes < 0) {
             throw new IllegalArgumentException("somebody goes, with ropes");
         }
@@ -85,13 +89,18 @@ public record TripRequest(
                 ropes,
                 1,
                 RopeMargin.STANDARD,
-                Paces.STANDARD,
+                Map.of(),
                 Way.UNKNOWN,
                 Way.UNKNOWN,
                 Optional.empty(),
                 Optional.empty(),
                 CALL_OUT_MINUTES,
                 "");
+    }
+
+    /** A figure as it is stated for this trip, else as it is set, in its unit. */
+    public double figure(TripFigure figure, Settings settings) {
+        return figures.getOrDefault(figure, settings.figure(figure));
     }
 
     /** The heaviest of those whose weight is known [kg]; empty where nobody's is. */

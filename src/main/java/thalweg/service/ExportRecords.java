@@ -2,9 +2,16 @@ package thalweg.service;
 
 import java.util.List;
 import thalweg.exchange.Parcel;
+import thalweg.exchange.csv.CanyonsCsv;
+import thalweg.exchange.csv.InspectionsCsv;
 import thalweg.exchange.json.RecordsWriter;
+import thalweg.exchange.map.GeoJsonText;
+import thalweg.exchange.map.GpxText;
+import thalweg.exchange.map.Located;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.text.Phrases;
+import thalweg.units.UnitSystem;
 
 /** Writes canyons as a text that another database can import. */
 public final class ExportRecords {
@@ -21,14 +28,42 @@ public final class ExportRecords {
      * @param withPrivate whether trips, private notes and to whom sheets were given go along
      */
     public String json(List<CanyonRecord> canyons, boolean withPrivate) {
-        return RecordsWriter.write((canyons.isEmpty() ? all() : canyons)
-                .stream()
-                        .map(canyon -> withPrivate
-                                ? new Parcel(
-                                        canyon,
-                                        session.records().local(canyon.canyon().uid()))
-                                : Parcel.of(canyon))
-                        .toList());
+        return RecordsWriter.write(orAll(canyons).stream()
+                .map(canyon -> withPrivate
+                        ? new Parcel(
+                                canyon, session.records().local(canyon.canyon().uid()))
+                        : Parcel.of(canyon))
+                .toList());
+    }
+
+    /** Where things are, as GPX. */
+    public String gpx(List<CanyonRecord> canyons, Phrases phrases, UnitSystem units) {
+        return GpxText.write(canyons, phrases, units, session.instant());
+    }
+
+    /** Where things are, as GeoJSON. */
+    public static String geoJson(List<CanyonRecord> canyons, Phrases phrases, UnitSystem units) {
+        return GeoJsonText.write(canyons, phrases, units);
+    }
+
+    /** How much of them a map can show. */
+    public static Located located(List<CanyonRecord> canyons) {
+        return Located.of(canyons);
+    }
+
+    /** The canyons as CSV. */
+    public static String canyonsCsv(List<CanyonRecord> canyons) {
+        return CanyonsCsv.write(canyons);
+    }
+
+    /** All that was found on their parts, as CSV. */
+    public static String inspectionsCsv(List<CanyonRecord> canyons) {
+        return InspectionsCsv.write(canyons);
+    }
+
+    /** Those canyons, or all there are where none is named. */
+    public List<CanyonRecord> orAll(List<CanyonRecord> canyons) {
+        return canyons.isEmpty() ? all() : canyons;
     }
 
     private List<CanyonRecord> all() {

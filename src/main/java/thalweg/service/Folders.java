@@ -1,11 +1,15 @@
 package thalweg.service;
 
+import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import thalweg.fault.Sentence;
 import thalweg.fault.StoreException;
 
@@ -100,6 +104,15 @@ public record Folders(Path data, Path state, Path cache, Path config) {
         } catch (IOException e) {
             throw new StoreException(
                     Sentence.of("The folder {0} cannot be made; check that its place may be written.", folder), e);
+        }
+    }
+
+    /** Deletes a folder that can be made again, with everything in it; what cannot be deleted stays. */
+    public static void delete(Path folder) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+        } catch (IOException | UncheckedIOException e) {
+            return;
         }
     }
 }

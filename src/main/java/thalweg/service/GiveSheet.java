@@ -1,6 +1,7 @@
 package thalweg.service;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import thalweg.body.Entered;
@@ -12,6 +13,7 @@ import thalweg.fault.StoreException;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.SheetGiven;
 import thalweg.route.PartialDate;
+import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
@@ -21,14 +23,20 @@ public final class GiveSheet {
     private final Session session;
     private final MakeSheet make;
 
+    /** By the standard figures. */
+    public GiveSheet(Session session, Phrases phrases, String program) {
+        this(session, phrases, program, new Settings(List.of()));
+    }
+
     /**
      * @param session in which it is noted
      * @param phrases the language of the sheet
      * @param program version of this program
+     * @param settings whose figures say what is due
      */
-    public GiveSheet(Session session, Phrases phrases, String program) {
+    public GiveSheet(Session session, Phrases phrases, String program, Settings settings) {
         this.session = session;
-        this.make = new MakeSheet(session, phrases, program);
+        this.make = new MakeSheet(session, phrases, program, settings);
     }
 
     /**

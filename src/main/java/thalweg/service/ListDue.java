@@ -1,9 +1,8 @@
 package thalweg.service;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -43,48 +42,57 @@ public final class ListDue {
      * @param days from today, 0 or more
      */
     public FoundDue within(PartFinding finding, CanyonFilter canyons, int days) {
-        return within(finding, in(canyons), days);
+        return within(finding, canyons, days, Integer.MAX_VALUE);
     }
 
-    private FoundDue within(PartFinding finding, Predicate<PartRow> wanted, int days) {
-        List<DuePart> due = new ArrayList<>();
-        List<DuePart> unknownAge = new ArrayList<>();
-        int looked = 0;
-        for (PartRow row : session.parts().parts(finding, Integer.MAX_VALUE)) {
-            if (!wanted.test(row)) {
-                continue;
-            }
-            looked++;
-            List<Due> all = rules.of(row.part(), row.state(), row.replacedSince(), row.exposure());
-            List<Due> now =
-                    all.stream().filter(one -> one.isDueWithin(today, days)).toList();
-            List<Due> unknown = all.stream()
-                    .filter(one -> one.reason() == DueReason.AGE_UNKNOWN)
-                    .toList();
-            if (!now.isEmpty()) {
-                due.add(new DuePart(row, now));
-            } else if (!unknown.isEmpty()) {
-                unknownAge.add(new DuePart(row, unknown));
-            }
-        }
-        due.sort(Comparator.comparing(DuePart::first, Due.BY_URGENCY));
-        return new FoundDue(due, unknownAge, looked);
+    /**
+     * The same, but the most urgent alone.
+     *
+     * @param most how many are listed at the most, 1 or more; all are counted
+     */
+    public FoundDue within(PartFinding finding, CanyonFilter canyons, int days, int most) {
+        return within(finding, Optional.empty(), in(canyons), days, most);
     }
 
     /** The same for one canyon. */
-    public FoundDue within(PartFinding finding, Uid canyon, int days) {
-        return within(finding, row -> row.canyon().equals(canyon), days);
+    public FoundDue within(PartFinding finding, Uid canyon, int days, int most) {
+        return within(finding, Optional.of(canyon), canyon::equals, days, most);
     }
 
-    private Predicate<PartRow> in(CanyonFilter canyons) {
+    private FoundDue within(PartFinding finding, Optional<Uid> canyon, Predicate<Uid> wanted, int days, int most) {
+        MostUrgent due = new MostUrgent(most);
+        MostUrgent unknownAge = new MostUrgent(most);
+        session.due().each(finding, canyon, rules.candidates(days), row -> {
+            if (wanted.test(row.canyon())) {
+                sort(row, days, due, unknownAge);
+            }
+        });
+        boolean fits = due.count() + unknownAge.count() > 0 || session.due().any(finding, canyon, wanted);
+        return new FoundDue(due.parts(), unknownAge.parts(), due.count(), unknownAge.count(), fits);
+    }
+
+    private void sort(PartRow row, int days, MostUrgent due, MostUrgent unknownAge) {
+        List<Due> all = rules.of(row.part(), row.state(), row.replacedSince(), row.exposure());
+        List<Due> now = all.stream().filter(one -> one.isDueWithin(today, days)).toList();
+        List<Due> unknown = all.stream()
+                .filter(one -> one.reason() == DueReason.AGE_UNKNOWN)
+                .toList();
+        if (!now.isEmpty()) {
+            due.add(new DuePart(row, now));
+        } else if (!unknown.isEmpty()) {
+            unknownAge.add(new DuePart(row, unknown));
+        }
+    }
+
+    private Predicate<Uid> in(CanyonFilter canyons) {
         if (canyons.equals(CanyonFilter.NONE)) {
-            return row -> true;
+            return canyon -> true;
         }
         Set<Uid> wanted = new ListCanyons(session)
                 .found(new Finding("", canyons)).canyons().stream()
                         .map(found -> found.row().uid())
                         .collect(Collectors.toSet());
-        return row -> wanted.contains(row.canyon());
+        return wanted::contains;
     }
 
     /** Parts that are due as CSV for a spreadsheet. */

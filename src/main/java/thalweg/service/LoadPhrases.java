@@ -40,9 +40,14 @@ public final class LoadPhrases {
 
     private LoadPhrases() {}
 
+    /** Read once: every language asks for it, and its files are many. */
+    private static final class English {
+        private static final Phrases WORDS = new Phrases(patterns(Language.EN));
+    }
+
     /** The English words. */
     public static Phrases english() {
-        return new Phrases(patterns(Language.EN));
+        return English.WORDS;
     }
 
     /** The words of that language, with the English ones beside what nobody has reviewed. */
@@ -53,26 +58,23 @@ public final class LoadPhrases {
     private static Map<String, String> patterns(Language language) {
         Map<String, String> patterns = new HashMap<>();
         for (String file : FILES) {
-            read("/thalweg/phrases/" + language.word() + "/" + file + ".properties")
-                    .forEach((key, pattern) -> {
-                        if (patterns.put(key, pattern) != null) {
-                            throw new AssertionError("the key " + key + " stands twice");
-                        }
-                    });
+            read("/thalweg/phrases/" + language.word() + "/" + file + ".properties", patterns);
         }
         return patterns;
     }
 
-    private static Map<String, String> read(String resource) {
+    private static void read(String resource, Map<String, String> patterns) {
         try (InputStream in = LoadPhrases.class.getResourceAsStream(resource)) {
             if (in == null) {
                 throw new AssertionError(resource + " is part of the program");
             }
             Properties properties = new Properties();
             properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-            Map<String, String> patterns = new HashMap<>();
-            properties.stringPropertyNames().forEach(key -> patterns.put(key, properties.getProperty(key)));
-            return patterns;
+            properties.forEach((key, pattern) -> {
+                if (patterns.put((String) key, (String) pattern) != null) {
+                    throw new AssertionError("the key " + key + " stands twice");
+                }
+            });
         } catch (IOException e) {
             throw new UncheckedIOException("a part of the program cannot be read", e);
         }

@@ -1,15 +1,18 @@
 package thalweg.service;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.StationRecord;
+import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
 import thalweg.sheet.SheetOptions;
 import thalweg.sheet.html.HtmlSheet;
+import thalweg.sheet.markdown.MarkdownSheet;
 import thalweg.sheet.text.TextSheet;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
@@ -22,7 +25,9 @@ public final class MakeSheet {
         /** One HTML file, for paper and phones. */
         HTML("html"),
         /** Plain text in 72 columns. */
-        TEXT("txt");
+        TEXT("txt"),
+        /** Markdown with tables, for notes and pages. */
+        MARKDOWN("md");
 
         private final String ending;
 
@@ -39,13 +44,21 @@ public final class MakeSheet {
     private final Session session;
     private final Phrases phrases;
     private final String program;
+    private final Settings settings;
+
+    /** By the standard figures. */
+    public MakeSheet(Session session, Phrases phrases, String program) {
+        this(session, phrases, program, new Settings(List.of()));
+    }
 
     /**
      * @param session whose day the sheet is made on
      * @param phrases the language of the sheet
      * @param program version of this program
+     * @param settings whose figures say what is due
      */
-    public MakeSheet(Session session, Phrases phrases, String program) {
+    public MakeSheet(Session session, Phrases phrases, String program, Settings settings) {
+        this.settings = settings;
         this.session = session;
         this.phrases = phrases;
         this.program = program;
@@ -65,10 +78,11 @@ public final class MakeSheet {
     }
 
     private String of(CanyonRecord canyon, Format format, SheetOptions options) {
-        Sheet sheet = SheetBuilder.build(canyon, options, phrases, figures(canyon, options.units()));
+        Sheet sheet = SheetBuilder.build(canyon, options.by(settings), phrases, figures(canyon, options.units()));
         return switch (format) {
             case HTML -> HtmlSheet.render(sheet);
             case TEXT -> TextSheet.render(sheet);
+            case MARKDOWN -> MarkdownSheet.render(sheet);
         };
     }
 

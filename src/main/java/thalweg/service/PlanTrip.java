@@ -4,25 +4,36 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import thalweg.due.Due;
 import thalweg.due.DuePart;
 import thalweg.due.DueRules;
 import thalweg.exchange.json.TripFile;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
-import thalweg.logbook.PartFinding;
+import thalweg.logbook.PartRecord;
 import thalweg.logbook.PartRow;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.RigStanding;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
+import thalweg.plan.BringMaterial;
 import thalweg.plan.Catchment;
 import thalweg.plan.ChooseRopes;
 import thalweg.plan.Daylight;
+import thalweg.plan.KeptMaterial;
 import thalweg.plan.LineStep;
+import thalweg.plan.Paces;
+import thalweg.plan.Party;
 import thalweg.plan.Plan;
+import thalweg.plan.PlannedAt;
+import thalweg.plan.Rests;
 import thalweg.plan.RigReview;
 import thalweg.plan.RopeNeed;
 import thalweg.plan.Timetable;
@@ -34,9 +45,11 @@ import thalweg.rig.CheckedRig;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigInput;
+import thalweg.rig.RigPoint;
 import thalweg.route.CanyonText;
 import thalweg.route.ObstacleKind;
 import thalweg.settings.Settings;
+import thalweg.settings.TripFigure;
 
 /** Works out what a trip needs. */
 public final class PlanTrip {
@@ -66,6 +79,8 @@ public final class PlanTrip {
         CanyonRecord canyon = new FindRecord(session).canyon(request.canyon());
         ZoneId zone = request.zone().orElse(ZoneId.systemDefault());
         List<LineStep> line = LineStep.of(canyon);
+        ToDoubleFunction<TripFigure> figures = figure -> request.figure(figure, settings);
+        DueRules rules = new DueRules(settings, request.on());
         return new Plan(
                 request,
                 canyon.canyon().name(),
@@ -73,7 +88,14 @@ public final class PlanTrip {
                 ChooseRopes.of(RopeNeed.of(canyon), request.ropes(), request.margin()),
                 way(request.approach(), canyon.canyon().times().approachMinutes()),
                 way(request.exit(), canyon.canyon().times().exitMinutes()),
-                Timetable.of(line, request.people().size(), request.sets(), request.paces()),
+                Timetable.of(
+                        line,
+                        Party.of(request.people(), figures.applyAsDouble(TripFigure.BEGINNER_FACTOR)),
+                        request.sets(),
+                        Paces.of(figures),
+                        new Rests(
+                                figures.applyAsDouble(TripFigure.BREAK_EVERY_MIN),
+                                figures.applyAsDouble(TripFigure.BREAK_MIN))),
                 canyon.canyon().times().descentMinutes(),
                 LineStep.unknown(canyon),
                 canyon.canyon().position().map(at -> Daylight.of(at, request.on(), zone)),
@@ -81,21 +103,53 @@ public final class PlanTrip {
                         .map(along -> OptionalDouble.of(Catchment.kirpich(along)))
                         .orElse(OptionalDouble.empty()),
                 canyon.canyon().prose().under(CanyonText.SEASON),
-                due(canyon, request.on()),
+                due(canyon, rules, request.on()),
                 reviews(canyon, request.heaviestKilograms()),
                 request.heaviestKilograms(),
+                BringMaterial.of(canyon, rules, request.on(), PlanTrip::materials, figures),
+                all(figures),
                 withoutAnalysis(canyon));
+    }
+
+    /** When the group of a trip is planned to have passed each place, by its number; empty where nobody is entered to go. */
+    public Map<Integer, PlannedAt> times(Trip trip, CanyonRecord canyon) {
+        if (trip.people().isEmpty()) {
+            return Map.of();
+        }
+        Timetable table = Timetable.of(
+                LineStep.of(canyon),
+                Party.of(trip.people(), settings.figure(TripFigure.BEGINNER_FACTOR)),
+                1,
+                Paces.of(settings::figure),
+                new Rests(settings.figure(TripFigure.BREAK_EVERY_MIN), settings.figure(TripFigure.BREAK_MIN)));
+        Optional<Integer> begin = trip.start()
+                .flatMap(start -> canyon.canyon().times().approachMinutes().map(approach -> start + approach));
+        double from = begin.orElse(0);
+        Map<Integer, PlannedAt> times = new HashMap<>();
+        table.steps()
+                .forEach(step -> times.put(
+                        step.step().place(),
+                        new PlannedAt(from + step.middle(), from + step.late(), begin.isPresent())));
+        return times;
     }
 
     private static Way way(Way stated, Optional<Integer> recorded) {
         return stated.equals(Way.UNKNOWN) ? new Way(Optional.empty(), 0, 0, recorded) : stated;
     }
 
-    private List<DuePart> due(CanyonRecord canyon, LocalDate day) {
-        DueRules rules = new DueRules(settings, day);
+    private static Map<TripFigure, Double> all(ToDoubleFunction<TripFigure> figures) {
+        Map<TripFigure, Double> all = new EnumMap<>(TripFigure.class);
+        for (TripFigure figure : TripFigure.values()) {
+            all.put(figure, figures.applyAsDouble(figure));
+        }
+        return all;
+    }
+
+    private static List<DuePart> due(CanyonRecord canyon, DueRules rules, LocalDate day) {
         List<DuePart> due = new ArrayList<>();
-        for (PartRow row : session.parts().parts(PartFinding.ALL, Integer.MAX_VALUE)) {
-            if (row.canyon().equals(canyon.canyon().uid())) {
+        for (StationRecord station : canyon.stations()) {
+            for (PartRecord part : station.parts()) {
+                PartRow row = row(canyon, station, part);
                 List<Due> now = rules.of(row.part(), row.state(), row.replacedSince(), row.exposure()).stream()
                         .filter(one -> one.isDue(day))
                         .toList();
@@ -105,6 +159,31 @@ public final class PlanTrip {
             }
         }
         return due;
+    }
+
+    private static PartRow row(CanyonRecord canyon, StationRecord station, PartRecord part) {
+        return new PartRow(
+                canyon.canyon().uid(),
+                canyon.canyon().name(),
+                station.station().uid(),
+                station.station().name(),
+                station.station().exposure(),
+                canyon.canyon().invented(),
+                part.part(),
+                part.state(),
+                part.lastReplaced());
+    }
+
+    private static List<KeptMaterial> materials(StationRecord station) {
+        List<KeptMaterial> materials = new ArrayList<>();
+        for (Entry<RigAnalysis> entry : station.countingAnalyses()) {
+            AnalyzeRig.kept(entry.content())
+                    .ifPresent(rig -> materials.add(new KeptMaterial(
+                            rig.points().stream().map(RigPoint::name).toList(),
+                            Analyze.of(rig).material(),
+                            station.isOld(entry.content()))));
+        }
+        return materials;
     }
 
     private static List<RigReview> reviews(CanyonRecord canyon, Optional<Double> heaviest) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.UUID;
@@ -20,6 +21,7 @@ import thalweg.storage.CanyonStore;
 import thalweg.storage.ChangeStore;
 import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
+import thalweg.storage.DueStore;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
@@ -144,6 +146,10 @@ public final class Session implements AutoCloseable {
         return new ChangeStore(database);
     }
 
+    DueStore due() {
+        return new DueStore(database);
+    }
+
     PartStore parts() {
         return new PartStore(database);
     }
@@ -179,6 +185,12 @@ public final class Session implements AutoCloseable {
     /** Today, where the user is. */
     public LocalDate today() {
         return LocalDate.now(clock);
+    }
+
+    /** The minute of the day, 0 to 1439, in the zone in which today is today. */
+    int minuteOfDay() {
+        LocalTime time = LocalTime.now(clock);
+        return time.getHour() * 60 + time.getMinute();
     }
 
     Instant instant() {

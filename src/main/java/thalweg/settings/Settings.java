@@ -18,6 +18,7 @@ import thalweg.text.Phrases;
  * @param loads offered by name, in order; may be empty
  * @param derating shares of a strength in place of the program's, for rigs that state none, by the words that a rig file has
  * @param due after how many months parts are due, where that is not the standard
+ * @param trip figures for the plan of a trip, where they are not the standard
  * @param keeper who signs what is entered; empty where nobody said, so that the name of the account stands in
  * @param theme how the screen is coloured; empty where nobody said
  * @param language in which the program speaks; empty where nobody said
@@ -26,6 +27,7 @@ public record Settings(
         List<LoadPreset> loads,
         Map<String, Double> derating,
         Map<DueFigure, Integer> due,
+        Map<TripFigure, Double> trip,
         Optional<String> keeper,
         Optional<Theme> theme,
         Optional<Language> language) {
@@ -34,11 +36,12 @@ public record Settings(
         loads = List.copyOf(loads);
         derating = Collections.unmodifiableMap(new LinkedHashMap<>(derating));
         due = Map.copyOf(due);
+        trip = Map.copyOf(trip);
     }
 
     /** Loads to choose from, and nothing else that is set. */
     public Settings(List<LoadPreset> loads) {
-        this(loads, Map.of(), Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
+        this(loads, Map.of(), Map.of(), Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** What holds where nothing was set. */
@@ -83,36 +86,46 @@ public record Settings(
 
     /** The same with other loads to choose from. */
     public Settings withLoads(List<LoadPreset> others) {
-        return new Settings(others, derating, due, keeper, theme, language);
+        return new Settings(others, derating, due, trip, keeper, theme, language);
     }
 
     /** The same with other shares of a strength. */
     public Settings withDerating(Map<String, Double> shares) {
-        return new Settings(loads, shares, due, keeper, theme, language);
+        return new Settings(loads, shares, due, trip, keeper, theme, language);
     }
 
     /** The same with other figures for what is due. */
     public Settings withDue(Map<DueFigure, Integer> months) {
-        return new Settings(loads, derating, months, keeper, theme, language);
+        return new Settings(loads, derating, months, trip, keeper, theme, language);
+    }
+
+    /** The same with other figures for the plan of a trip. */
+    public Settings withTrip(Map<TripFigure, Double> figures) {
+        return new Settings(loads, derating, due, figures, keeper, theme, language);
     }
 
     /** The same, signed by that name. */
     public Settings withKeeper(Optional<String> name) {
-        return new Settings(loads, derating, due, name, theme, language);
+        return new Settings(loads, derating, due, trip, name, theme, language);
     }
 
     /** The same, coloured in that way. */
     public Settings withTheme(Optional<Theme> other) {
-        return new Settings(loads, derating, due, keeper, other, language);
+        return new Settings(loads, derating, due, trip, keeper, other, language);
     }
 
     /** The same in that language. */
     public Settings withLanguage(Optional<Language> other) {
-        return new Settings(loads, derating, due, keeper, theme, other);
+        return new Settings(loads, derating, due, trip, keeper, theme, other);
     }
 
     /** After how long parts are due by that figure [months]. */
     public int months(DueFigure figure) {
         return due.getOrDefault(figure, figure.standard());
+    }
+
+    /** A figure for the plan of a trip, in its unit. */
+    public double figure(TripFigure figure) {
+        return trip.getOrDefault(figure, figure.standard());
     }
 }

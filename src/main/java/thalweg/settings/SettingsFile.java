@@ -33,6 +33,7 @@ public final class SettingsFile {
         Settings loads = LoadsKey.read(in, phrases).map(standard::withLoads).orElse(standard);
         Settings settings = loads.withDerating(DeratingSetting.read(in))
                 .withDue(DueSetting.read(in))
+                .withTrip(TripFigures.read(in, "trip"))
                 .withKeeper(in.optionalText(KEEPER, LONGEST_NAME))
                 .withTheme(in.word("theme", Theme.class))
                 .withLanguage(in.word("language", Language.class));

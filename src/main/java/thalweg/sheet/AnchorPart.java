@@ -2,10 +2,12 @@ package thalweg.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.PartState;
 import thalweg.route.Anchor;
+import thalweg.route.Exposure;
 
 /** One anchor with a table of its parts. */
 final class AnchorPart {
@@ -15,19 +17,27 @@ final class AnchorPart {
 
     private final Wording wording;
     private final MakeWords make;
+    private final DueLines due;
 
     AnchorPart(Wording wording) {
         this.wording = wording;
         this.make = new MakeWords(wording);
+        this.due = new DueLines(wording);
     }
 
-    Section of(String station, int number, AnchorRecord record) {
+    /**
+     * The section of an anchor.
+     *
+     * @param number among those of its station, counted from 1
+     * @param exposure of that station; empty where nobody said
+     */
+    Section of(String station, int number, AnchorRecord record, Optional<Exposure> exposure) {
         Anchor anchor = record.anchor();
         List<Block> blocks = new ArrayList<>();
         if (!anchor.note().isBlank()) {
             blocks.add(new Block.Paragraph(Words.of(anchor.note())));
         }
-        blocks.add(parts(number, record.parts()));
+        blocks.add(parts(number, record.parts(), exposure));
         return Section.of(station + "-anchor-" + number, heading(number, anchor), blocks);
     }
 
@@ -39,17 +49,17 @@ final class AnchorPart {
                 : wording.say("sheet.anchor.heading.named", counted, role, anchor.name());
     }
 
-    private Block parts(int number, List<PartRecord> parts) {
+    private Block parts(int number, List<PartRecord> parts, Optional<Exposure> exposure) {
         if (parts.isEmpty()) {
             return new Block.Paragraph(wording.toned(Tone.UNKNOWN, "sheet.part.none"));
         }
         return new Block.Table(
                 wording.say("sheet.parts", Integer.toString(number)),
                 COLUMNS.stream().map(wording::say).toList(),
-                parts.stream().map(this::row).toList());
+                parts.stream().map(part -> row(part, exposure)).toList());
     }
 
-    private List<Cell> row(PartRecord record) {
+    private List<Cell> row(PartRecord record, Optional<Exposure> exposure) {
         List<Words> label = new ArrayList<>();
         label.add(Words.of(record.part().label()));
         if (!record.part().note().isBlank()) {
@@ -57,10 +67,16 @@ final class AnchorPart {
         }
         return List.of(
                 new Cell(label),
-                new Cell(condition(record)),
+                new Cell(told(record, exposure)),
                 new Cell(make.made(record.part())),
                 new Cell(placed(record)),
                 new Cell(make.strength(record.part())));
+    }
+
+    private List<Words> told(PartRecord record, Optional<Exposure> exposure) {
+        List<Words> lines = new ArrayList<>(condition(record));
+        due.of(record, exposure).ifPresent(lines::add);
+        return lines;
     }
 
     private List<Words> condition(PartRecord record) {

@@ -20,10 +20,12 @@ final class LinePart {
 
     private final Wording wording;
     private final Places places;
+    private final DueLines due;
 
     LinePart(Wording wording) {
         this.wording = wording;
         this.places = new Places(wording);
+        this.due = new DueLines(wording);
     }
 
     Section of(CanyonRecord record) {
@@ -95,6 +97,7 @@ final class LinePart {
         if (station.anchors().size() > 1) {
             station.anchors().forEach(anchor -> lines.add(worst(anchor)));
         }
+        due.of(station).ifPresent(lines::add);
         if (station.hasOldAnalysis()) {
             lines.add(wording.toned(Tone.CAUTION, "sheet.line.rig_old"));
         }

@@ -52,8 +52,11 @@ final class PlacePart {
     private Section station(String id, StationRecord record) {
         List<Section> inner = new ArrayList<>();
         IntStream.range(0, record.anchors().size())
-                .forEach(number ->
-                        inner.add(anchors.of(id, number + 1, record.anchors().get(number))));
+                .forEach(number -> inner.add(anchors.of(
+                        id,
+                        number + 1,
+                        record.anchors().get(number),
+                        record.station().exposure())));
         visits.of(id, record).ifPresent(inner::add);
         notes.of(id, record.countingNotes()).ifPresent(inner::add);
         analyses.of(id, record).ifPresent(inner::add);

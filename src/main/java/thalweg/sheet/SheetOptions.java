@@ -1,7 +1,9 @@
 package thalweg.sheet;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import thalweg.settings.Settings;
 import thalweg.units.UnitSystem;
 
 /**
@@ -11,10 +13,16 @@ import thalweg.units.UnitSystem;
  * @param asOf the day of the sheet, from which ages are counted
  * @param program version of the program that makes it
  * @param inspectionsShown how many of the latest inspection days of each station are shown, 1 or more
+ * @param settings whose figures say what is due
  * @param number under which it is given out, 1 or more; empty where it is not noted that it is
  */
 public record SheetOptions(
-        UnitSystem units, LocalDate asOf, String program, int inspectionsShown, Optional<Long> number) {
+        UnitSystem units,
+        LocalDate asOf,
+        String program,
+        int inspectionsShown,
+        Settings settings,
+        Optional<Long> number) {
 
     /** How many inspection days of a station a sheet shows where nobody says otherwise. */
     public static final int USUAL_INSPECTIONS = 3;
@@ -28,14 +36,19 @@ public record SheetOptions(
         }
     }
 
-    /** A sheet without a number. */
+    /** A sheet without a number, by the standard figures. */
     public SheetOptions(UnitSystem units, LocalDate asOf, String program, int inspectionsShown) {
-        this(units, asOf, program, inspectionsShown, Optional.empty());
+        this(units, asOf, program, inspectionsShown, new Settings(List.of()), Optional.empty());
     }
 
     /** The same with that number. */
     public SheetOptions numbered(long one) {
-        return new SheetOptions(units, asOf, program, inspectionsShown, Optional.of(one));
+        return new SheetOptions(units, asOf, program, inspectionsShown, settings, Optional.of(one));
+    }
+
+    /** The same by the figures of those settings. */
+    public SheetOptions by(Settings other) {
+        return new SheetOptions(units, asOf, program, inspectionsShown, other, number);
     }
 
     /** The usual sheet. */

@@ -31,6 +31,10 @@ final class Wording {
         return options;
     }
 
+    Phrases phrases() {
+        return phrases;
+    }
+
     Ages ages() {
         return ages;
     }

@@ -22,11 +22,16 @@ import thalweg.progress.Progress;
 /** The ledger in the database: it is only ever added to, and what is shown follows in the same transaction. */
 public final class LedgerStore {
 
-    private static final String HEADS = """
+    /** What follows a revision is a revision of the same thing: to look among all that follow any would take ever longer. */
+    static final String HEADS = """
         select r.hash, r.canonical
           from revision r
          where r.thing = ?
-           and not exists (select 1 from revision_parent p where p.parent = r.hash)
+           and not exists (select 1
+                             from revision q
+                            cross join revision_parent p on p.revision = q.key and p.parent = r.hash
+                            where q.thing = r.thing
+                              and q.gen > r.gen)
          order by r.gen desc, r.hash
         """;
 

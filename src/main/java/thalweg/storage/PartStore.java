@@ -63,7 +63,8 @@ public final class PartStore {
         return database.read(sql -> sql.all(query, PartStore::row, values.toArray()));
     }
 
-    private static Optional<String> question(PartFinding finding) {
+    /** What the index of words is asked; empty where nothing is. */
+    static Optional<String> question(PartFinding finding) {
         return new Match()
                 .spelled(finding.words())
                 .exactly(
@@ -79,7 +80,7 @@ public final class PartStore {
                 .question();
     }
 
-    private static PartRow row(ResultSet row) throws SQLException {
+    static PartRow row(ResultSet row) throws SQLException {
         Uid uid = Uid.ofBytes(row.getBytes("uid"));
         Optional<Part> part =
                 PartBody.read(uid, Uid.ofBytes(row.getBytes("anchor")), "", Bodies.reader(uid, row.getString("body")));

@@ -118,7 +118,8 @@ public final class StationStore {
                 height(row),
                 row.getInt("parts"),
                 new Standing(worst, row.getInt("gone"), row.getInt("never_seen")),
-                looked.isEmpty() ? Optional.empty() : Optional.of(PartialDate.parse(looked)));
+                looked.isEmpty() ? Optional.empty() : Optional.of(PartialDate.parse(looked)),
+                Optional.empty());
     }
 
     private static Optional<ObstacleKind> kind(String word) {

@@ -6,7 +6,7 @@ import java.sql.SQLException;
 final class StationSummaries {
 
     /** A station that moved is a station of where it is now: what was kept of it elsewhere goes too. */
-    private static final String FORGET = """
+    static final String FORGET = """
             delete from station_state
              where station in (select s.key
                                  from obstacle o
@@ -14,8 +14,12 @@ final class StationSummaries {
                                 where o.parent = ?)
             """;
 
-    /** Of two dates with the same last day the exact one is longer and so comes last, as it should. */
-    private static final String KEEP = """
+    /**
+     * "cross" keeps the order of the joins: left to itself the database begins with all anchors that there are.
+     *
+     * <p>Of two dates with the same last day the exact one is longer and so comes last, as it should.
+     */
+    static final String KEEP = """
             insert into station_state (station, canyon, canyon_sort, sort, position, place, parts, worst, gone,
                    never_seen, severity, looked_last, looked_on)
             with place as (
@@ -26,9 +30,9 @@ final class StationSummaries {
             ), found as (
                 select a.parent as station, t.condition, t.looked_last || ' ' || t.looked_on as looked
                   from place l
-                  join station s on s.parent = l.key and s.removed = 0
-                  join anchor a on a.parent = s.key and a.removed = 0
-                  join part p on p.parent = a.key and p.removed = 0
+                 cross join station s on s.parent = l.key and s.removed = 0
+                 cross join anchor a on a.parent = s.key and a.removed = 0
+                 cross join part p on p.parent = a.key and p.removed = 0
                   left join part_state t on t.part = p.key
             ), summed as (
                 select station, count(*) as parts, max(condition) filter (where condition < 4) as worst,

@@ -68,7 +68,7 @@ final class Summaries {
         stations.keep(canyon);
     }
 
-    private static final String INSPECTIONS = """
+    static final String INSPECTIONS = """
             select p.uid, i.body
               from inspection i
               join part p on p.key = i.part
@@ -88,7 +88,7 @@ final class Summaries {
             """;
 
     /** A month or a year sorts as its last day: '2025' || '-99-99' comes after every day of 2025. */
-    private static final String KEEP_CANYON = """
+    static final String KEEP_CANYON = """
             insert into canyon_state (canyon, stations, longest_drop_cm, worst, gone, never_seen, newest)
             with seen as (
                 select p.key as part, t.condition, t.seen_on
@@ -124,7 +124,7 @@ final class Summaries {
      * The longest drop is no less than the highest that anybody stated or entered. It is no more either where somebody
      * stated the longest, or where the line has drops and each has its height.
      */
-    private static final String KEEP_DROP = """
+    static final String KEEP_DROP = """
             update canyon_state
                set drop_from_cm = max(coalesce(d.stated, 0), coalesce(d.highest, 0)),
                    drop_to_cm = case

@@ -43,6 +43,26 @@ final class OwnCommandsTest {
     }
 
     @Test
+    void timesAreNotedByTheNumberOrNameOfAPlace() {
+        String trip = enter("--on", "2026-11-21");
+        assertThat(shell.run("trip", trip, "--reached", "1=10:05", "--left", "FIRST=10:40")
+                        .err())
+                .startsWith("Changed:");
+
+        assertThat(shell.run("trip", trip).out()).contains("Times noted:\n  1 first: reached 10:05, left 10:40\n");
+        assertThat(shell.run("trips", "probe", "--json").out()).contains("\"reached_min\": 605");
+        assertThat(shell.run("trip", trip, "--reached", "9=10:05").err())
+                .contains("No place on the line is called \"9\"; name one by its number: \"1 first\".");
+        assertThat(shell.run("trip", trip, "--reached", "10:05").err()).contains("is no place with its time");
+        assertThat(shell.run("trip", trip, "--left", "1=9:00").err()).contains("Left at 9:00, reached at 10:05");
+        assertThat(shell.run("trip", trip, "--left", "1=", "--reached", "1=").code())
+                .isZero();
+        assertThat(shell.run("trip", trip).out()).doesNotContain("Times noted");
+        assertThat(shell.run("trip", "probe", "--reached", "1=10:05").err())
+                .contains("Times are noted of a trip that is entered");
+    }
+
+    @Test
     void aTripIsEnteredShownChangedAndTakenOut() {
         assertThat(shell.run("trips").err()).contains("There are no trips yet");
 

@@ -62,12 +62,18 @@ final class PlanCommandTest {
                 .contains("Decided by: place 1, Erste.")
                 .contains("place 1, Erste, 25 m: one rope, doubled; after a loss: two ropes")
                 .contains("place 2, Zweite, 12 m (height only): one rope, doubled")
+                .contains(
+                        "Possible too: all but the last lowered from above, on one of these ropes, at place 1, Erste; place 2")
                 .contains("place 3, Dritte: length unknown, so nobody can say which rope serves")
+                .contains(
+                        "No part that these replace is worn, doubtful, unsafe, gone or due that day; the reserve alone: 6 m")
+                .contains("No part is entered at #2 Zweite, #3 Dritte: what is needed there is unknown.")
                 .contains("Approach: 1 h 0 min as the records state it")
                 .contains("The records state 5 h 0 min for the line; where that is more, it counts as late.")
                 .contains("2 places have no distance or length")
                 .contains(", 14:30 late.")
                 .contains("Nobody entered where the canyon is, so sunset is unknown.")
+                .contains("Until when to go on is unknown")
                 .contains("Call for help at 16:30: 2 h 0 min after a late return. Nobody is stated who would")
                 .contains("Flash-flood potential: not stated.")
                 .contains("S1, bolt: examine: due for 6 years")
@@ -100,12 +106,26 @@ final class PlanCommandTest {
     }
 
     @Test
+    void figuresOfTheFileAreGoneBy() throws IOException {
+        Shell.Ran ran = plan(", \"figures\": {\"reserve_webbing_m\": 20, \"reserve_links\": 0}", "--json");
+
+        assertThat(ran.out())
+                .contains("\"webbing_m\": 20,")
+                .contains("\"links\": 0,")
+                .contains("\"reserve_cord_m\": 3");
+        assertThat(plan(", \"figures\": {\"reserve_links\": 1.5}").err())
+                .contains("figures.reserve_links: is out of range; it should be 0 to 50, a whole number");
+    }
+
+    @Test
     void itIsThereForPrograms() throws IOException {
-        assertThat(plan(", \"ropes\": [\"60 m\"]", "--json").out())
+        assertThat(words(plan(", \"ropes\": [\"60 m\"]", "--json")))
                 .contains("\"carry\": [0]")
                 .contains("\"weight_kg\": null")
                 .contains("\"sunset\": null")
-                .contains("{\"place\": 3, \"length_m\": null, \"technique\": null, \"after_loss\": null}");
+                .contains("\"turn_around\": []")
+                .contains("\"place\": 3, \"length_m\": null, \"technique\": null, \"after_loss\": null,"
+                        + " \"lowered\": null");
     }
 
     @Test
@@ -128,7 +148,7 @@ final class PlanCommandTest {
                 .contains("approach.up_m: is out of range")
                 .contains("approach.distance_m: is missing")
                 .contains("shrinkage: is out of range; it should be 0 to 0.3")
-                .contains("paces.x: is a key that is not known");
+                .contains("paces.x: is no figure; there are: rig_min");
         assertThat(shell.run("plan").err()).startsWith("Name the file of a trip");
         assertThat(shell.run("plan", home + "/none.json").err()).startsWith("There is no file");
     }

@@ -98,12 +98,18 @@ final class PrivateStaysTest {
                 .put("weight_g", WEIGHT_G)
                 .done();
         Json rope = Json.fields().put("length_cm", ROPE_CM).put("kind", "?").done();
+        Json time = Json.fields()
+                .put("place", canyon.text())
+                .put("label", "?")
+                .put("reached_min", 605)
+                .done();
         Json.Fields body = TripBody.write(things.trip(uid, canyon))
                 .with("people", new Json.Items(List.of(person, person)))
-                .with("ropes", new Json.Items(List.of(rope)));
+                .with("ropes", new Json.Items(List.of(rope)))
+                .with("times", new Json.Items(List.of(time)));
         Planted planted =
                 planted(body, "trip", in -> TripBody.read(uid, canyon, in).isPresent(), Set.of(TripBody.PARENT));
-        assertThat(planted.words().keySet()).containsExactlyInAnyOrder("name", "people", "ropes", "note");
+        assertThat(planted.words().keySet()).containsExactlyInAnyOrder("name", "people", "ropes", "note", "times");
         return TripBody.read(uid, canyon, planted.reader()).orElseThrow();
     }
 
@@ -200,7 +206,7 @@ final class PrivateStaysTest {
                 secrets.stream().filter(secret -> secret.startsWith("q")).toList();
         Shell.Ran ran = shell.run("export", "--with-private");
 
-        assertThat(words).hasSize(10);
+        assertThat(words).hasSize(11);
         assertThat(words).allSatisfy(word -> assertThat(ran.out()).contains(word));
         assertThat(ran.out()).contains("77731", "73937");
         assertThat(shell.run("show", canyon(), "--json", "--with-private").out())

@@ -48,8 +48,8 @@ final class StationsCommandTest {
         assertThat(words(ran.out()).lines().skip(1))
                 .containsExactly(
                         "S2 Other (invented) 2 drop no parts yet never",
-                        "S3 Other (invented) 2 drop x gone 2019",
-                        "=S1 Klamm 1 drop, 18 m + sound +1 unseen 2020-05-01");
+                        "S3 Other (invented) 2 drop x gone 1 2019",
+                        "=S1 Klamm 1 drop, 18 m + sound +1 unseen 2 2020-05-01");
     }
 
     @Test

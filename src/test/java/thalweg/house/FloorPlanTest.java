@@ -35,15 +35,17 @@ class FloorPlanTest {
             plan          | pure | fault units text place rig settings ledger route logbook due                  | org.shredzone
             profile       | pure | units text drawing route logbook                                             |
             timeline      | pure | text drawing route logbook                                                   |
-            sheet         | pure | fault units text place drawing rig settings ledger route logbook profile     |
+            sheet         | pure | fault units text place drawing rig settings ledger route logbook due profile |
             why           | pure | units text rig settings sheet                                                |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
-            exchange.json |      | fault units text json place rig ledger route logbook body plan exchange      |
+            exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
             exchange.gpx  | pure | units text json place body                                                   |
+            exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
+            sheet.markdown |     | fault units text drawing sheet                                              |
             storage       |      | fault progress units text json place rig ledger route logbook body           | java.sql org.sqlite
             service       |      | above                                                                        |
             tui.core      | pure | units text settings draft                                                    |

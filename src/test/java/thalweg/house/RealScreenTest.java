@@ -99,7 +99,7 @@ class RealScreenTest {
             tmux.await("w write sheet");
             tmux.text("w");
             tmux.await("Format");
-            tmux.keys("Down", "C-u");
+            tmux.keys("Down", "Down", "C-u");
             tmux.text(sheet.toString());
             tmux.keys("C-s");
             tmux.await("sheet.html");

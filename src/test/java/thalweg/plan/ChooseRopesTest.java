@@ -84,6 +84,19 @@ class ChooseRopesTest {
     }
 
     @Test
+    void oneRopeThatReachesSingleLowersAllButTheLast() {
+        RopeChoice choice = ChooseRopes.of(drops(38, 18, 41), List.of(rope(40, 65), rope(30, 65)), NONE);
+
+        assertThat(choice.serves()).isFalse();
+        assertThat(choice.drops())
+                .extracting(drop -> drop.technique().orElseThrow())
+                .containsExactly(Technique.LOWERED, Technique.DOUBLED, Technique.KNOT_TO_PASS);
+        assertThat(choice.drops())
+                .extracting(drop -> drop.lowered().orElseThrow())
+                .containsExactly(true, true, false);
+    }
+
+    @Test
     void aDropOfUnknownLengthIsToldAndNeverGuessed() {
         RopeChoice choice = ChooseRopes.of(drops(0, 10), List.of(rope(25, 65)), NONE);
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
+import java.util.UUID;
 import java.util.function.Supplier;
 import thalweg.ledger.Hash;
 import thalweg.ledger.Uid;
@@ -21,6 +22,7 @@ import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
 import thalweg.logbook.SheetGiven;
 import thalweg.logbook.Trip;
+import thalweg.logbook.TripTime;
 import thalweg.logbook.WaterLevel;
 import thalweg.logbook.Work;
 import thalweg.place.Position;
@@ -261,11 +263,18 @@ public final class RandomThings {
     public Trip trip(Uid uid, Uid canyon) {
         List<Trip.Person> people = new ArrayList<>();
         List<Trip.Rope> ropes = new ArrayList<>();
+        List<TripTime> times = new ArrayList<>();
         for (int i = random.nextInt(4); i > 0; i--) {
             people.add(new Trip.Person(
                     name(),
                     perhaps(() -> oneOf(Trip.Role.values())),
                     perhaps(() -> new Mass((10_000 + random.nextInt(290_001)) / 1000.0))));
+            int reached = random.nextInt(Trip.DAY);
+            times.add(new TripTime(
+                    new Uid(new UUID(0x0193_0000_0000_7000L + i, 0x8000_0000_0000_0001L)),
+                    name(),
+                    Optional.of(reached),
+                    perhaps(() -> (reached + random.nextInt(600)) % Trip.DAY)));
             ropes.add(new Trip.Rope(centimetres(100, 100_000), nameOrEmpty()));
         }
         return new Trip(
@@ -279,7 +288,8 @@ public final class RandomThings {
                 perhaps(() -> random.nextInt(Trip.DAY)),
                 perhaps(() -> random.nextInt(Trip.DAY)),
                 perhaps(() -> oneOf(WaterLevel.values())),
-                proseOrEmpty());
+                proseOrEmpty(),
+                times);
     }
 
     /** A private note. */

@@ -4,7 +4,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -18,13 +20,14 @@ import thalweg.logbook.Trip;
 import thalweg.logbook.TripText;
 import thalweg.plan.ChooseRopes;
 import thalweg.plan.Flood;
-import thalweg.plan.Paces;
 import thalweg.plan.RopeAtHand;
 import thalweg.plan.RopeMargin;
 import thalweg.plan.TripRequest;
 import thalweg.plan.Watercourse;
 import thalweg.plan.Way;
 import thalweg.route.PartialDate;
+import thalweg.settings.TripFigure;
+import thalweg.settings.TripFigures;
 import thalweg.units.Length;
 
 /** Reads the file that states a trip to plan. */
@@ -36,7 +39,6 @@ public final class TripFile {
     private static final int MOST_CALL_OUT = 24 * 60;
     private static final double MOST_METRES = 100_000;
     private static final double MOST_HEIGHT = 9_000;
-    private static final double MOST_MINUTES = 600;
     private static final double MOST_SHRINKAGE = 0.3;
     private static final double MOST_RESERVE = 50;
 
@@ -83,7 +85,9 @@ public final class TripFile {
         }
         int sets = (int) in.whole("rope_sets", 1, MOST_SETS).orElse(1);
         RopeMargin margin = margin();
-        Paces paces = in.object("paces").map(this::paces).orElse(Paces.STANDARD);
+        Map<TripFigure, Double> figures = new EnumMap<>(TripFigure.class);
+        figures.putAll(TripFigures.read(in, "paces"));
+        figures.putAll(TripFigures.read(in, "figures"));
         Way approach = in.object("approach").map(this::way).orElse(Way.UNKNOWN);
         Way exit = in.object("exit").map(this::way).orElse(Way.UNKNOWN);
         Optional<Flood> flood = in.word("flood_potential", Flood.class);
@@ -103,7 +107,7 @@ public final class TripFile {
                 ropes,
                 sets,
                 margin,
-                paces,
+                figures,
                 approach,
                 exit,
                 flood,
@@ -117,20 +121,6 @@ public final class TripFile {
         double reserve = number(in, "reserve_m", 0, MOST_RESERVE)
                 .orElse(RopeMargin.STANDARD.reserve().metres());
         return new RopeMargin(shrinkage, new Length(reserve));
-    }
-
-    private Paces paces(FieldReader inner) {
-        Paces usual = Paces.STANDARD;
-        Paces paces = new Paces(
-                number(inner, "rig_min", 0, MOST_MINUTES).orElse(usual.rigMinutes()),
-                number(inner, "person_min", 0, MOST_MINUTES).orElse(usual.personMinutes()),
-                number(inner, "down_m_per_min", 0.5, MOST_MINUTES).orElse(usual.metresPerMinute()),
-                number(inner, "pull_min", 0, MOST_MINUTES).orElse(usual.pullMinutes()),
-                number(inner, "pass_min", 0, MOST_MINUTES).orElse(usual.passMinutes()),
-                number(inner, "walk_m_per_min", 0.5, MOST_MINUTES).orElse(usual.walkMetresPerMinute()),
-                number(inner, "spread", 0, 1).orElse(usual.spread()));
-        inner.refuseUnasked();
-        return paces;
     }
 
     private Way way(FieldReader inner) {

@@ -1,5 +1,7 @@
 package thalweg.tui.core;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One cell of the terminal.
  *
@@ -10,4 +12,15 @@ public record Cell(String text, Style style) {
 
     /** Nothing. */
     public static final Cell BLANK = new Cell(" ", Style.NORMAL);
+
+    /** Written out: thousands are compared for a picture, and what a record links by itself is slow at first. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof Cell cell && text.equals(cell.text) && style == cell.style);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * text.hashCode() + style.hashCode();
+    }
 }

@@ -39,8 +39,8 @@ public record Surroundings(
     }
 
     /** What is said of something, after its name. */
-    public String labelled(String name, String said) {
-        return phrases.labelled(name, said);
+    public String labelled(String heading, String said) {
+        return phrases.labelled(heading, said);
     }
 
     /** A caution of the program, beside which the original stands where nobody has reviewed the translation. */

@@ -35,6 +35,7 @@ public final class LanternaTerminal implements TerminalPort {
     private final KeySource keys;
     private String settings;
     private Size size;
+    private boolean sizeIsNew = true;
     private boolean closed;
 
     private LanternaTerminal(TerminalOptions options, Stty stty, Stty.Found found) throws IOException {
@@ -89,6 +90,10 @@ public final class LanternaTerminal implements TerminalPort {
 
     @Override
     public synchronized Size size() {
+        if (sizeIsNew) {
+            sizeIsNew = false;
+            return size;
+        }
         whileOpen(() -> {
             size = stty.size().orElse(size);
             cells.resize(lanterna(size));

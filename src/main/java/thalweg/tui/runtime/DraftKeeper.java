@@ -39,6 +39,7 @@ final class DraftKeeper {
     private final Function<Sentence, String> speech;
     private final Consumer<Message> done;
     private volatile Optional<Shell> latest = Optional.empty();
+    private volatile Optional<ScheduledFuture<?>> waiting = Optional.empty();
     private boolean failing;
 
     /**
@@ -63,8 +64,7 @@ final class DraftKeeper {
         latest = Optional.of(shell);
         if (!ending.get() && due.compareAndSet(false, true)) {
             try {
-                // It catches what goes wrong by itself.
-                ScheduledFuture<?> unused = thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS);
+                waiting = Optional.of(thread.schedule(this::flush, BEHIND, TimeUnit.MILLISECONDS));
             } catch (RejectedExecutionException endingNow) {
                 // The end came between the question and the task, and keeps the latest by itself.
                 return;
@@ -116,6 +116,8 @@ final class DraftKeeper {
     /** Keeps what is there, and takes no more. A signal and the end of the loop that it brings may both call it. */
     void finish(long milliseconds) {
         if (ending.compareAndSet(false, true)) {
+            // Else the end would wait for it, though nothing is left to do by then.
+            waiting.ifPresent(later -> later.cancel(false));
             thread.execute(this::flush);
             thread.shutdown();
         }

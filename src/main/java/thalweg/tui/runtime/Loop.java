@@ -191,12 +191,14 @@ public final class Loop {
     }
 
     private void begin(Shell first) {
-        terminal.onResize(this::doubtSize);
         Thread reader = new Thread(this::read, "keys");
         reader.setDaemon(true);
         reader.start();
         Shell sized = resized(first);
         Shell shell = paint(reached(sized, sized::start));
+        // Only now, for it takes a while and the first picture need not wait; what changed before is asked for.
+        terminal.onResize(this::doubtSize);
+        doubtSize();
         while (going) {
             for (Message message : waiting()) {
                 if (going) {

@@ -9,6 +9,8 @@ import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.Trip;
+import thalweg.logbook.TripInCanyon;
 import thalweg.progress.Progress;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
@@ -19,7 +21,9 @@ import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
 import thalweg.service.LoadPhrases;
 import thalweg.service.MakeSheet;
+import thalweg.service.NoteTimes;
 import thalweg.service.PlaceWaypoints;
+import thalweg.service.PlanTrip;
 import thalweg.service.ReadFile;
 import thalweg.service.ReadPhotos;
 import thalweg.service.ReadWaypoints;
@@ -92,6 +96,9 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.LoadTrips load) {
             return new Told.TripsLoaded(new ListTrips(session).of(load.canyon()), session.mint());
         }
+        if (effect instanceof Ask.LoadTrip load) {
+            return trip(load);
+        }
         if (effect instanceof Ask.LoadGiven load) {
             return new Told.GivenLoaded(new ListGiven(session).of(load.canyon()));
         }
@@ -158,6 +165,9 @@ public final class RunAsk implements EffectRunner {
             new PlaceWaypoints(session).write(place.placing());
         } else if (effect instanceof Ask.SaveTrip save) {
             new KeepLocal(session).trip(save.before(), save.after());
+        } else if (effect instanceof Ask.NoteTimes note) {
+            Trip after = new NoteTimes(session).noted(note.before(), note.place(), note.reached(), note.left());
+            new KeepLocal(session).trip(Optional.of(note.before()), after);
         } else if (effect instanceof Ask.TakeOutTrip out) {
             new KeepLocal(session).remove(out.trip(), out.reason());
         } else if (effect instanceof Ask.SavePrivateNote save) {
@@ -171,6 +181,18 @@ public final class RunAsk implements EffectRunner {
         return found.stream()
                 .map(one -> one.inspection().withPhotos(ReadPhotos.of(one.photos())))
                 .toList();
+    }
+
+    private Told trip(Ask.LoadTrip load) {
+        Optional<TripInCanyon> shown = new ListTrips(session).byId(load.trip());
+        Optional<CanyonRecord> canyon =
+                shown.flatMap(trip -> new FindRecord(session).byId(trip.trip().canyon()));
+        return shown.isPresent() && canyon.isPresent()
+                ? new Told.TripLoaded(
+                        shown.get(),
+                        canyon.get(),
+                        new PlanTrip(session, load.settings()).times(shown.get().trip(), canyon.get()))
+                : new Told.TripGone(load.trip());
     }
 
     private CanyonRecord canyon(Uid uid) {
@@ -190,8 +212,9 @@ public final class RunAsk implements EffectRunner {
         MakeSheet.Format format = switch (sheet.format()) {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;
+            case MARKDOWN -> MakeSheet.Format.MARKDOWN;
         };
-        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program)
+        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
                 .write(canyon(sheet.canyon()), format, sheet.units(), target, sheet.overwrite(), sheet.givenTo());
         return new Told.SheetWritten(target.toString(), number);
     }

@@ -38,6 +38,9 @@ final class RunFinding {
     /** More parts than anybody scrolls through; the file and the command have them all. */
     private static final int MOST_PARTS = 500;
 
+    /** The same for what is due; the most urgent are among them. */
+    private static final int MOST_DUE = 2_000;
+
     /** Rows that are read above and below those that may be in view. */
     private static final int NEAR = 40;
 
@@ -71,21 +74,21 @@ final class RunFinding {
             return Optional.of(stations(find));
         }
         if (effect instanceof Ask.ReadStations read) {
-            return Optional.of(new Told.StationsRead(new ListStations(session).rows(read.rows())));
+            return Optional.of(new Told.StationsRead(new ListStations(session).rows(read.rows(), read.settings())));
         }
         if (effect instanceof Ask.WriteStations write) {
             String csv = ListStations.csv(new ListStations(session).all(write.words(), write.order()));
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         if (effect instanceof Ask.FindDue find) {
-            return Optional.of(new Told.DueFound(find, due(find)));
+            return Optional.of(new Told.DueFound(find, due(find, MOST_DUE)));
         }
         if (effect instanceof Ask.PlanTrip plan) {
             return Optional.of(
                     new Told.Planned(new PlanTrip(session, plan.settings()).of(TripRequest.of(plan.trip()))));
         }
         if (effect instanceof Ask.WriteDue write) {
-            String csv = ListDue.csv(due(write.due()).parts(), session.today());
+            String csv = ListDue.csv(due(write.due(), Integer.MAX_VALUE).parts(), session.today());
             return Optional.of(written(write.target(), csv, write.overwrite()));
         }
         if (effect instanceof Ask.FindSurrounding find) {
@@ -110,15 +113,15 @@ final class RunFinding {
                 .findFirst()
                 .orElse(0);
         RowOrder near = order.between(chosen - find.height() - NEAR, chosen + find.height() + NEAR);
-        return new Told.StationsFound(find, order, chosen, list.rows(near), list.count());
+        return new Told.StationsFound(find, order, chosen, list.rows(near, find.settings()), list.count());
     }
 
-    private FoundDue due(Ask.FindDue find) {
+    private FoundDue due(Ask.FindDue find, int most) {
         ListDue list = new ListDue(session, find.settings());
         PartFinding finding = PartFinding.of(find.words());
         return find.canyon()
-                .map(canyon -> list.within(finding, canyon, find.days()))
-                .orElseGet(() -> list.within(finding, CanyonFilter.NONE, find.days()));
+                .map(canyon -> list.within(finding, canyon, find.days(), most))
+                .orElseGet(() -> list.within(finding, CanyonFilter.NONE, find.days(), most));
     }
 
     private Told surrounded(DraftKey key) {

@@ -25,7 +25,7 @@ public interface TerminalPort extends AutoCloseable {
         }
     }
 
-    /** How large the terminal is at this moment; asks the system. */
+    /** How large the terminal is at this moment; asks the system, except for what it knows from being opened. */
     Size size();
 
     /**

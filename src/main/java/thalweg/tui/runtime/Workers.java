@@ -23,10 +23,7 @@ final class Workers {
     /** So that a long computation does not keep a search waiting. */
     private static final int THREADS = 2;
 
-    /** Who asked for what kind of work. */
-    private record Asked(long frame, Class<?> kind) {}
-
-    private final Map<Asked, Long> latest = new ConcurrentHashMap<>();
+    private final Map<String, Long> latest = new ConcurrentHashMap<>();
     private final Set<Course> courses = ConcurrentHashMap.newKeySet();
     private final AtomicInteger started = new AtomicInteger();
     private final ExecutorService threads = Executors.newFixedThreadPool(THREADS, this::thread);
@@ -57,7 +54,7 @@ final class Workers {
     void start(Work work) {
         try {
             boolean onlyLatest = work.effect() instanceof Effect.OnlyLatest;
-            Asked asked = new Asked(work.frame(), work.effect().getClass());
+            String asked = asked(work);
             long number = onlyLatest ? latest.merge(asked, 1L, Long::sum) : 0;
             threads.execute(() -> {
                 if (!onlyLatest || latest.getOrDefault(asked, number) == number) {
@@ -68,6 +65,11 @@ final class Workers {
             log.note("Not begun, because the program was ending: "
                     + work.effect().getClass().getSimpleName());
         }
+    }
+
+    /** Who asked for what kind of work; a record would have its hash linked on the way to the first picture, which takes long. */
+    private static String asked(Work work) {
+        return work.frame() + " " + work.effect().getClass().getName();
     }
 
     /** Whatever is thrown ends here: a worker's failure must neither end the program nor pass unseen. */

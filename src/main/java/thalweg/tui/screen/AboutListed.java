@@ -44,7 +44,10 @@ final class AboutListed {
 
     private static String standing(ListedStation row, Surroundings around) {
         String state = StationColumns.standing(row, around);
-        return row.parts() == 0 ? state : around.labelled(around.phrases().count("stations.parts", row.parts()), state);
+        return row.parts() == 0
+                ? state
+                : around.labelled(
+                        around.phrases().count("stations.parts", row.parts()), state + DueMark.of(row, around));
     }
 
     private static Paragraph seen(ListedStation row, Surroundings around) {

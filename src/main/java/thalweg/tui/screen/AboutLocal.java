@@ -110,6 +110,7 @@ final class AboutLocal {
         text.add(fact(around, "trip.water", trip.water().map(level -> Looks.word(around, "water", level))));
         people(trip, around, text);
         ropes(trip, around, text);
+        times(trip, around, text);
         if (!trip.note().isEmpty()) {
             text.add(Paragraph.gap());
             text.add(Paragraph.of(trip.note()));
@@ -167,6 +168,17 @@ final class AboutLocal {
                 Style.STRONG));
         trip.ropes()
                 .forEach(rope -> text.add(new Paragraph(MARGIN, TripText.print(rope, around.units()), Style.NORMAL)));
+    }
+
+    /** Where nothing was noted, nothing is said: most trips are only planned. */
+    private static void times(Trip trip, Surroundings around, List<Paragraph> text) {
+        if (trip.times().isEmpty()) {
+            return;
+        }
+        text.add(Paragraph.gap());
+        text.add(Paragraph.of(around.say("trip.times"), Style.STRONG));
+        trip.times()
+                .forEach(time -> text.add(new Paragraph(MARGIN, TripWords.time(time, around.phrases()), Style.NORMAL)));
     }
 
     /** A sheet that was given out, and whether the records say something else since. */

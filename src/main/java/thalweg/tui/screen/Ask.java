@@ -9,6 +9,7 @@ import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.NotedTime;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
@@ -49,8 +50,10 @@ public sealed interface Ask extends Effect {
      *
      * @param kept the key of the row that was chosen before, which is chosen again where it is found
      * @param height rows in view
+     * @param settings whose figures say what is due
      */
-    record FindStations(String words, StationOrder order, OptionalLong kept, int height) implements Ask, OnlyLatest {
+    record FindStations(String words, StationOrder order, OptionalLong kept, int height, Settings settings)
+            implements Ask, OnlyLatest {
 
         /** Whether the other asks for the same list. */
         boolean sameList(FindStations other) {
@@ -59,7 +62,7 @@ public sealed interface Ask extends Effect {
     }
 
     /** Rows of the list of stations; answered by {@link Told.StationsRead}. */
-    record ReadStations(RowOrder rows) implements Ask, OnlyLatest {}
+    record ReadStations(RowOrder rows, Settings settings) implements Ask, OnlyLatest {}
 
     /** The list of the stations that words find, to a file; answered by {@link Told.SheetWritten}. */
     record WriteStations(String words, StationOrder order, String target, boolean overwrite) implements Ask {}
@@ -151,6 +154,7 @@ public sealed interface Ask extends Effect {
      * A sheet to write to a file; answered by {@link Told.SheetWritten}.
      *
      * @param language in which it is written
+     * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
      */
     record WriteSheet(
@@ -160,6 +164,7 @@ public sealed interface Ask extends Effect {
             String target,
             boolean overwrite,
             UnitSystem units,
+            Settings settings,
             String givenTo)
             implements Ask {}
 
@@ -171,6 +176,12 @@ public sealed interface Ask extends Effect {
 
     /** Trips to one canyon, or to all; answered by {@link Told.TripsLoaded}. */
     record LoadTrips(Optional<Uid> canyon) implements Ask {}
+
+    /** One trip with its canyon; answered by {@link Told.TripLoaded} or {@link Told.TripGone}. */
+    record LoadTrip(Uid trip, Settings settings) implements Ask {}
+
+    /** The times of a trip at one place as they are noted now; answered by {@link Told.Saved}. */
+    record NoteTimes(Trip before, Uid place, NotedTime reached, NotedTime left) implements Ask {}
 
     /** Sheets given out of one canyon, or of all; answered by {@link Told.GivenLoaded}. */
     record LoadGiven(Optional<Uid> canyon) implements Ask {}
@@ -191,6 +202,7 @@ public sealed interface Ask extends Effect {
     /** The formats of a sheet. */
     enum SheetFormat {
         HTML,
-        TEXT
+        TEXT,
+        MARKDOWN
     }
 }

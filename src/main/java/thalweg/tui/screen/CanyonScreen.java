@@ -15,7 +15,6 @@ import thalweg.logbook.LocalRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
-import thalweg.tui.core.Effect;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Message;
 import thalweg.tui.core.Screen;
@@ -120,7 +119,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
                 .unless(waiting, around.say("loading")));
         bindings.addAll(amending(around));
         bindings.add(Binding.of(Key.of('y'), around.say("key.copy_place"), () -> copy(around))
-                .unless(position().isEmpty(), around.say("canyon.no_coordinates"))
+                .unless(position(around).isEmpty(), around.say("canyon.no_coordinates"))
                 .quiet());
         bindings.addAll(LocalKeys.of(this, loaded, chosen().map(Row::place), chosen().flatMap(Row::station), around));
         bindings.addAll(Lists.bindings(list, rows().size(), around.rows() - HEAD_ROWS - 3, around, this::moved));
@@ -163,13 +162,14 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
                 : RowKeys.shifted(this, awaiting(Awaited.moved(thing)), record(), thing, by, around);
     }
 
-    private Optional<String> position() {
-        return loaded.flatMap(told -> told.record().canyon().position()).map(place -> place.printDecimal());
+    private Optional<WhereItIs> position(Surroundings around) {
+        Optional<Row> row = chosen();
+        return loaded.flatMap(
+                told -> WhereItIs.of(told.record(), row.map(Row::place), row.flatMap(Row::station), around));
     }
 
     private Step copy(Surroundings around) {
-        String text = position().orElseThrow();
-        return Step.stay(this).doing(new Effect.Copy(text)).saying(around.say("copied", text));
+        return position(around).orElseThrow().copied(Step.stay(this), around);
     }
 
     private Step moved(ListState to) {

@@ -58,7 +58,10 @@ record DraftPlace(Told.CanyonLoaded told) {
             case ANCHOR -> key.isNew() ? newAnchor(about) : anchor(about);
             case PART -> key.isNew() ? newPart(about) : part(about);
             case VISIT -> canyon().station(about).map(at -> new Go.Inspect(at, canyon().countingRounds()));
-            case DOWN -> Optional.of(new Go.GoDown(canyon()));
+            case DOWN ->
+                key.isNew()
+                        ? Optional.of(new Go.GoDown(canyon()))
+                        : trip(about).map(trip -> new Go.GoDown(canyon(), Optional.of(trip)));
             case INSPECTION -> inspection(about);
             case NOTE -> key.isNew() ? newNote(about) : note(about);
             case ROUND -> round(key, about);

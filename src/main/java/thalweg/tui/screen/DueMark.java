@@ -7,6 +7,7 @@ import thalweg.due.Due;
 import thalweg.due.DueRules;
 import thalweg.due.DueTask;
 import thalweg.due.DueWords;
+import thalweg.logbook.ListedStation;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.route.Exposure;
@@ -30,6 +31,15 @@ final class DueMark {
                 .flatMap(anchor -> anchor.parts().stream())
                 .filter(part -> isDue(part, station.station().exposure(), around))
                 .count();
+        return marks(due, around);
+    }
+
+    /** The same behind a station of a list; empty text where nobody asked. */
+    static String of(ListedStation station, Surroundings around) {
+        return marks(station.due().orElse(0), around);
+    }
+
+    private static String marks(long due, Surroundings around) {
         return due == 0 ? "" : around.say("due.marks", due);
     }
 

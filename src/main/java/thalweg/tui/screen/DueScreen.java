@@ -61,7 +61,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
     @Override
     public String title(Surroundings around) {
         String where = go.canyon().map(CanyonName::name).orElse(around.say("due.everywhere"));
-        String count = found.map(told -> "  " + told.found().parts().size()).orElse("");
+        String count = found.map(told -> "  " + told.found().due()).orElse("");
         return around.say("due.title", where, ahead(days, around)) + count;
     }
 
@@ -199,6 +199,10 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
             left.put(1, 2, around.say("loading"), Style.FAINT);
             return;
         }
+        int more = found.get().found().left();
+        if (more > 0 && !search.open() && search.words().isEmpty()) {
+            left.fit(left.rows() - 1, 1, width - 2, around.phrases().count("due.left", more), Style.FAINT);
+        }
         if (rows().isEmpty()) {
             Canvas room = canvas.part(1, 2, canvas.rows() - 2, canvas.columns() - 4);
             Paragraph.draw(room, nothing(around), 0, around);
@@ -221,7 +225,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
     }
 
     private List<Paragraph> nothing(Surroundings around) {
-        if (found.orElseThrow().found().looked() == 0) {
+        if (!found.orElseThrow().found().fits()) {
             return List.of(Paragraph.of(around.say(search.words().isEmpty() ? "parts.none" : "parts.none_found")));
         }
         String none = days == 0

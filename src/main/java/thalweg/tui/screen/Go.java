@@ -92,8 +92,14 @@ public sealed interface Go extends Destination {
     /** The rounds of a canyon. */
     record Rounds(Uid canyon) implements Go {}
 
-    /** Down a canyon, station by station. */
-    record GoDown(CanyonRecord canyon) implements Go {}
+    /** Down a canyon, station by station; after a trip, with what is known of that. */
+    record GoDown(CanyonRecord canyon, Optional<Trip> trip) implements Go {
+
+        /** Without a trip that is known. */
+        public GoDown(CanyonRecord canyon) {
+            this(canyon, Optional.empty());
+        }
+    }
 
     /** What was changed, in one canyon or in all. */
     record Changes(Optional<Uid> canyon, String canyonName) implements Go {}
@@ -212,6 +218,12 @@ public sealed interface Go extends Destination {
 
     /** The trips to one canyon, or to all. */
     record Trips(Optional<CanyonName> canyon) implements Go {}
+
+    /** One trip: what is planned, the times at each place, what was found. */
+    record OneTrip(Uid trip) implements Go {}
+
+    /** The times at one place of a trip to type. */
+    record TypeTimes(Trip trip, Uid place, String label) implements Go {}
 
     /** A trip to edit. */
     record EditTrip(Uid uid, CanyonName canyon, Optional<Trip> trip) implements Go {}

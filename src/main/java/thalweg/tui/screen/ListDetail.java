@@ -20,7 +20,8 @@ final class ListDetail {
 
     private ListDetail() {}
 
-    private static int listHeight(Surroundings around, int bodyRows, int size) {
+    /** Rows of the list in a body of so many. */
+    static int listHeight(Surroundings around, int bodyRows, int size) {
         if (around.wide()) {
             return bodyRows;
         }
@@ -51,7 +52,13 @@ final class ListDetail {
 
     /** The row of the list that was pressed, if one was. */
     static Optional<Integer> pressed(Message.MousePressed mouse, ListState list, int size, Surroundings around) {
-        int height = listHeight(around, around.rows() - 2, size);
+        return pressed(mouse, list, size, around.rows() - 2, around);
+    }
+
+    /** The same in a body of so many rows. */
+    static Optional<Integer> pressed(
+            Message.MousePressed mouse, ListState list, int size, int bodyRows, Surroundings around) {
+        int height = listHeight(around, bodyRows, size);
         int row = list.shownIn(height, size).top() + mouse.row();
         return mouse.row() >= 0 && mouse.row() < height && row < size ? Optional.of(row) : Optional.empty();
     }

@@ -277,6 +277,6 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
                 + around.say(
                         "profile.station",
                         station.station().name(),
-                        ConditionWords.told(station.standing(), around.phrases()) + seen);
+                        ConditionWords.told(station.standing(), around.phrases()) + DueMark.of(station, around) + seen);
     }
 }

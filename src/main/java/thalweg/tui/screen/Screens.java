@@ -68,6 +68,9 @@ public final class Screens {
         if (destination instanceof Go.Trips go) {
             return TripsScreen.opened(go);
         }
+        if (destination instanceof Go.OneTrip go) {
+            return TripScreen.opened(go.trip());
+        }
         if (destination instanceof Go.Given go) {
             return GivenScreen.opened(go);
         }
@@ -98,7 +101,7 @@ public final class Screens {
             return new PartForm(go);
         }
         if (destination instanceof Go.GoDown go) {
-            return new DownForm(go.canyon());
+            return new DownForm(go);
         }
         if (destination instanceof Go.Inspect go) {
             return new VisitForm(go.station(), go.rounds());
@@ -147,6 +150,9 @@ public final class Screens {
         }
         if (destination instanceof Go.EditTrip go) {
             return new TripForm(go);
+        }
+        if (destination instanceof Go.TypeTimes go) {
+            return new TripTimesForm(go);
         }
         if (destination instanceof Go.TakeOutTrip go) {
             return new TakeOutTripForm(go.trip());

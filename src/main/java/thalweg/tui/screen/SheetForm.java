@@ -58,7 +58,11 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
     @Override
     public Ask ask(Filled filled, Surroundings around) {
         Ask.SheetFormat format = filled.word("format", Ask.SheetFormat.class).orElseThrow();
-        String ending = format == Ask.SheetFormat.HTML ? ".html" : ".txt";
+        String ending = switch (format) {
+            case HTML -> ".html";
+            case TEXT -> ".txt";
+            case MARKDOWN -> ".md";
+        };
         String name = filled.text("file");
         String target = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
         return new Ask.WriteSheet(
@@ -68,6 +72,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 target,
                 filled.text("overwrite").equals(YES),
                 around.units(),
+                around.settings(),
                 around.readOnly() ? "" : filled.text("given_to"));
     }
 }

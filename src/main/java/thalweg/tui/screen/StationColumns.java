@@ -8,6 +8,7 @@ import thalweg.logbook.Condition;
 import thalweg.logbook.ConditionWords;
 import thalweg.logbook.ListedStation;
 import thalweg.route.PartialDate;
+import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -65,7 +66,7 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
         boolean chosen = style == Style.SELECTED;
         paint(
                 line,
-                row.name(),
+                named(row),
                 row.canyon().name(),
                 place(row, around),
                 state == MARK ? mark(row) : standing(row, state, around),
@@ -73,6 +74,12 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
                 style,
                 chosen ? style : Looks.style(row.standing()),
                 chosen || row.looked().isPresent() ? style : Style.MIND);
+    }
+
+    /** The name is cut before the mark of what is due. */
+    private String named(ListedStation row) {
+        String mark = DueMark.of(row, around);
+        return mark.isEmpty() ? row.name() : Width.cut(row.name(), Math.max(1, station - Width.of(mark))) + mark;
     }
 
     /** What is gone is as bad as what is unsafe, however good the rest is. */

@@ -103,7 +103,7 @@ record StationsScreen(StationOrder order, Optional<Integer> all, LongList<Listed
     }
 
     private Ask.FindStations find(Surroundings around) {
-        return new Ask.FindStations(search.words(), order, rows.chosenKey(), page(around));
+        return new Ask.FindStations(search.words(), order, rows.chosenKey(), page(around), around.settings());
     }
 
     private Step open() {
@@ -121,14 +121,14 @@ record StationsScreen(StationOrder order, Optional<Integer> all, LongList<Listed
     private Step searched(Searching words, Surroundings around) {
         StationsScreen next = with(words);
         OptionalLong kept = words.words().isEmpty() ? rows.chosenKey() : OptionalLong.empty();
-        return Step.stay(next).doing(new Ask.FindStations(words.words(), order, kept, page(around)));
+        return Step.stay(next).doing(new Ask.FindStations(words.words(), order, kept, page(around), around.settings()));
     }
 
     private Step moved(ListState to, Surroundings around) {
         StationsScreen next = with(rows.moved(to));
         var wanted = next.rows.wanted(page(around));
         Step step = Step.stay(next);
-        return wanted.size() == 0 ? step : step.doing(new Ask.ReadStations(wanted));
+        return wanted.size() == 0 ? step : step.doing(new Ask.ReadStations(wanted, around.settings()));
     }
 
     private StationsScreen with(Searching words) {

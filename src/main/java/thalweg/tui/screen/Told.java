@@ -21,6 +21,7 @@ import thalweg.logbook.LocalRecord;
 import thalweg.logbook.RowOrder;
 import thalweg.logbook.TripInCanyon;
 import thalweg.plan.Plan;
+import thalweg.plan.PlannedAt;
 import thalweg.rig.BestFocus;
 import thalweg.rig.Cascade;
 import thalweg.rig.CascadeOdds;
@@ -169,6 +170,22 @@ public sealed interface Told extends Message {
             trips = List.copyOf(trips);
         }
     }
+
+    /**
+     * A trip.
+     *
+     * @param shown it
+     * @param canyon to which it goes
+     * @param planned when the group should have passed each place, by its number; empty where nobody is entered to go
+     */
+    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned) implements Told {
+        public TripLoaded {
+            planned = Map.copyOf(planned);
+        }
+    }
+
+    /** A trip is not in use any more. */
+    record TripGone(Uid trip) implements Told {}
 
     /**
      * A file of records was looked into.

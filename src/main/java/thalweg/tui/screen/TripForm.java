@@ -124,7 +124,8 @@ record TripForm(Go.EditTrip go) implements FormTask {
                 filled.value("start", before.flatMap(Trip::start), TripText::time),
                 filled.value("back", before.flatMap(Trip::back), TripText::time),
                 filled.word("water", WaterLevel.class),
-                filled.text("note"));
+                filled.text("note"),
+                before.map(Trip::times).orElse(List.of()));
         return new Ask.SaveTrip(before, after);
     }
 

@@ -6,8 +6,6 @@ import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
-import thalweg.plan.Plan;
-import thalweg.plan.PlanWords;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
@@ -67,7 +65,7 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         String readOnly = around.say("read_only.refused");
         boolean none = chosen().isEmpty();
         List<Binding> bindings = new ArrayList<>();
-        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.read"), () -> read(around))
+        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), this::open)
                 .unless(none, around.say("trips.nothing")));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.of('n'), around.say("key.new_trip"), this::enterNew)
@@ -99,21 +97,8 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         return Step.stay(new TripsScreen(go, loaded, to));
     }
 
-    private Step read(Surroundings around) {
-        TripInCanyon trip = chosen().orElseThrow();
-        return Step.open(this, new Go.Read(around.say("trip.title"), AboutLocal.trip(trip, around)));
-    }
-
-    private static List<Paragraph> plan(Plan plan, Surroundings around) {
-        List<Paragraph> text = new ArrayList<>();
-        for (PlanWords.Section section : PlanWords.of(plan, around.phrases(), around.units())) {
-            text.add(Paragraph.of(section.heading(), Style.STRONG));
-            section.lines().forEach(line -> text.add(Paragraph.of("- " + line)));
-            text.add(Paragraph.gap());
-        }
-        text.add(Paragraph.of(around.say("plan.more"), Style.FAINT));
-        text.add(Paragraph.of(around.caution("caution.aid"), Style.CAUTION));
-        return text;
+    private Step open() {
+        return Step.open(this, new Go.OneTrip(chosen().orElseThrow().trip().uid()));
     }
 
     private Step enterNew() {
@@ -139,8 +124,7 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
             return Step.stay(new TripsScreen(go, Optional.of(told), keptOn(told)));
         }
         if (message instanceof Told.Planned told) {
-            return Step.open(
-                    this, new Go.Read(PlanWords.title(told.plan(), around.phrases()), plan(told.plan(), around)));
+            return Step.open(this, AboutPlan.of(told.plan(), around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -151,7 +135,7 @@ record TripsScreen(Go.Trips go, Optional<Told.TripsLoaded> loaded, ListState lis
         if (message instanceof Message.MousePressed mouse) {
             int row = list.shownIn(around.rows() - 3, trips().size()).top() + mouse.row() - 1;
             boolean onRow = mouse.row() >= 1 && row < trips().size();
-            return !onRow ? Step.stay(this) : row == list.chosen() ? read(around) : moved(list.at(row, trips().size()));
+            return !onRow ? Step.stay(this) : row == list.chosen() ? open() : moved(list.at(row, trips().size()));
         }
         return Step.stay(this);
     }

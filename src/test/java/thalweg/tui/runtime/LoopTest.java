@@ -39,7 +39,10 @@ class LoopTest {
             run.terminal.await("Demo 80x24");
 
             assertThat(run.quit()).isEqualTo(Loop.DONE);
-            assertThat(run.terminal.told()).containsExactly("size", "repaint", "close");
+            assertThat(run.terminal.told())
+                    .startsWith("size", "repaint")
+                    .endsWith("close")
+                    .containsOnlyOnce("repaint");
             assertThat(run.printed()).isEmpty();
         }
     }
@@ -83,7 +86,7 @@ class LoopTest {
             run.terminal.await("key x");
             run.quit();
 
-            assertThat(run.terminal.told()).containsExactly("size", "repaint", "size", "repaint", "close");
+            assertThat(run.terminal.told()).containsSubsequence("size", "repaint", "size", "repaint", "close");
         }
     }
 
@@ -94,7 +97,8 @@ class LoopTest {
             run.terminal.await("key x");
             run.quit();
 
-            assertThat(run.terminal.told()).containsExactly("size", "repaint", "suspend", "size", "repaint", "close");
+            assertThat(run.terminal.told())
+                    .containsSubsequence("size", "repaint", "suspend", "size", "repaint", "close");
         }
     }
 

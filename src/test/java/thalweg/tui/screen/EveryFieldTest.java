@@ -134,7 +134,8 @@ final class EveryFieldTest {
                         before -> new TripForm(new Go.EditTrip(SELF, CANYON, before)),
                         TripBody::write,
                         ask -> TripBody.write(((Ask.SaveTrip) ask).after()),
-                        Set.of()),
+                        // Times are noted place by place, on the trip's own screen.
+                        Set.of("times.place", "times.label", "times.reached_min", "times.left_min")),
                 new Kind<>(
                         "private note",
                         make -> make.privateNote(SELF, PARENT),

@@ -54,6 +54,7 @@ final class KeysPageTest {
         names.put(WhyScreen.class, "Why a figure is what it is");
         names.put(RoundsScreen.class, "Rounds in a canyon");
         names.put(TripsScreen.class, "Trips");
+        names.put(TripScreen.class, "A trip");
         names.put(GivenScreen.class, "Sheets given out");
         names.put(ChangesScreen.class, "Changes");
         names.put(MoveScreen.class, "Where to move something");

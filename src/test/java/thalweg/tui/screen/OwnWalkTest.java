@@ -34,7 +34,7 @@ final class OwnWalkTest {
     }
 
     private Walk writeSheet(Walk walk, String file, String to) {
-        walk.type("w").press(Key.Named.TAB).press(Key.ctrl('u'));
+        walk.type("w").press(Key.Named.TAB, 2).press(Key.ctrl('u'));
         walk.type(folder.resolve(file).toString()).press(Key.Named.TAB).type(to);
         return walk.press(SAVE);
     }

@@ -116,6 +116,8 @@ final class PlacesTest {
                         "minimal.gpx",
                         List.of()),
                 new Go.Trips(Optional.empty()),
+                new Go.OneTrip(uid),
+                new Go.TypeTimes(trip, uid, "5 Rideau"),
                 new Go.EditTrip(uid, canyon, Optional.empty()),
                 new Go.TakeOutTrip(new TripInCanyon(trip, canyon)),
                 new Go.Given(Optional.empty()),

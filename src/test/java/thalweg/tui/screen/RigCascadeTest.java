@@ -24,7 +24,7 @@ import thalweg.units.UnitSystem;
 /** A cascade on the rig screen: block after block until it is done, stopped, or about another rig. */
 final class RigCascadeTest {
 
-    private static final Surroundings AROUND = new Surroundings(
+    static final Surroundings AROUND = new Surroundings(
             LoadPhrases.english(),
             UnitSystem.METRIC,
             LocalDate.parse("2026-11-25"),

@@ -99,7 +99,7 @@ final class RigWalkTest {
             Path sheet = folder.resolve("sheet");
             walk.press(Key.Named.ESCAPE)
                     .type("w")
-                    .press(Key.Named.DOWN)
+                    .press(Key.Named.DOWN, 2)
                     .press(Key.ctrl('u'))
                     .press(Key.ctrl('k'));
             walk.type(sheet.toString()).press(SAVE);

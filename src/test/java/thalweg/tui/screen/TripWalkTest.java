@@ -60,7 +60,7 @@ final class TripWalkTest {
             assertThat(trip.ropes()).containsExactly(new Trip.Rope(new Length(60), "9.5 mm low-stretch"));
             assertThat(trip.start()).contains(510);
 
-            walk.press(Key.Named.ENTER);
+            walk.press(Key.Named.ENTER).type("v");
             StringBuilder read = new StringBuilder(walk.screen());
             for (int page = 0; page < 4; page++) {
                 read.append(walk.press(Key.Named.PAGE_DOWN).screen());
@@ -162,7 +162,8 @@ final class TripWalkTest {
                     .press(Key.Named.TAB)
                     .type(day)
                     .press(SAVE)
-                    .press(Key.Named.ENTER);
+                    .press(Key.Named.ENTER)
+                    .type("v");
 
             assertThat(walk.screen().lines().map(String::strip)).contains(shown);
         }
