@@ -134,7 +134,9 @@ public final class TripBody {
             in.refuse("place", Sentence.of("is no id; it is that of a place on the line."));
         }
         if (in.sound() && reached.isEmpty() && left.isEmpty()) {
-            in.refuse("reached_min", Sentence.of("is missing, and left_min too; state one of them, or leave the place out."));
+            in.refuse(
+                    "reached_min",
+                    Sentence.of("is missing, and left_min too; state one of them, or leave the place out."));
         }
         if (TripTime.isBackwards(reached, left)) {
             in.refuse("left_min", Sentence.of("lies before reached_min, and more than half a day after it."));

@@ -128,8 +128,8 @@ final class ExportAction extends Action {
 
     private void tellWhatIsNowhere(Located located) {
         List<String> nowhere = located.nowhere();
-        tell(Sentence.of("GPX holds where things are and no more: parts, inspections, notes and analyses are not"
- + " in it."));
+        tell(Sentence.of(
+                "GPX holds where things are and no more: parts, inspections, notes and analyses are not" + " in it."));
         if (!nowhere.isEmpty()) {
             String names = String.join(", ", nowhere.subList(0, Math.min(MOST_NAMED, nowhere.size())));
             int points = located.points() + nowhere.size();
@@ -138,15 +138,11 @@ final class ExportAction extends Action {
                             ? Sentence.of(
                                     "Of {0} canyons, places and stations {1} are not in it, because nobody entered"
                                             + " where they are: {2} and others.",
-                                    points,
-                                    nowhere.size(),
-                                    names)
+                                    points, nowhere.size(), names)
                             : Sentence.of(
                                     "Of {0} canyons, places and stations {1} are not in it, because nobody entered"
                                             + " where they are: {2}.",
-                                    points,
-                                    nowhere.size(),
-                                    names));
+                                    points, nowhere.size(), names));
         }
     }
 

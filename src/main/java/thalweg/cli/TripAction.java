@@ -204,8 +204,8 @@ final class TripAction extends Action {
     private static Uid place(NoteTimes note, Trip trip, String typed) {
         int at = typed.lastIndexOf('=');
         if (at < 1) {
-            throw new InputException(
-                    Sentence.of("\"{0}\" is no place with its time; write it as 5=10:05, or Rideau=now.", typed.strip()));
+            throw new InputException(Sentence.of(
+                    "\"{0}\" is no place with its time; write it as 5=10:05, or Rideau=now.", typed.strip()));
         }
         return note.place(trip, typed.substring(0, at));
     }

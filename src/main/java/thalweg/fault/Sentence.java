@@ -71,7 +71,7 @@ public record Sentence(String pattern, List<Object> values) {
      */
     public static Sentence joined(String between, List<Sentence> parts) {
         return parts.stream()
-                .reduce((before, after) -> of("{0}" + between + "{1}", before, after))
+                .reduce((before, after) -> new Sentence("{0}" + between + "{1}", List.of(before, after)))
                 .orElse(plain(""));
     }
 

@@ -52,7 +52,9 @@ public final class LoadPhrases {
 
     /** The words of that language, with the English ones beside what nobody has reviewed. */
     public static Phrases of(Language language) {
-        return language == Language.EN ? english() : new Phrases(patterns(language), english());
+        return language == Language.EN
+                ? english()
+                : new Phrases(patterns(language), LoadSentences.of(language), english());
     }
 
     private static Map<String, String> patterns(Language language) {

@@ -40,7 +40,9 @@ public final class NoteTimes {
         Optional<Integer> from = reached.at(minute);
         Optional<Integer> to = left.at(minute);
         if (TripTime.isBackwards(from, to)) {
-            throw new InputException(Sentence.of("Left at {0}, reached at {1}: a place is left after it is reached, and within half a day.", TripText.printTime(to.orElseThrow()), TripText.printTime(from.orElseThrow())));
+            throw new InputException(Sentence.of(
+                    "Left at {0}, reached at {1}: a place is left after it is reached, and within half a day.",
+                    TripText.printTime(to.orElseThrow()), TripText.printTime(from.orElseThrow())));
         }
         List<LineRecord> line = line(before);
         String label = line.stream()
@@ -60,8 +62,8 @@ public final class NoteTimes {
             }
         }
         if (times.size() > Limits.TIMES) {
-            throw new InputException(
-                    Sentence.of("Times are noted at {0} places; at most {1} go with one trip.", times.size(), Limits.TIMES));
+            throw new InputException(Sentence.of(
+                    "Times are noted at {0} places; at most {1} go with one trip.", times.size(), Limits.TIMES));
         }
         return before.withTimes(times);
     }
@@ -73,8 +75,9 @@ public final class NoteTimes {
     private void check(Trip trip, NotedTime reached, NotedTime left) {
         LocalDate today = session.today();
         if (trip.on().filter(day -> !day.hasBegunBy(today)).isPresent()) {
-            throw new InputException(
-                    Sentence.of("The trip is on {0}, and today is {1}; times are noted once its day has come.", trip.on().map(PartialDate::print).orElse(""), today));
+            throw new InputException(Sentence.of(
+                    "The trip is on {0}, and today is {1}; times are noted once its day has come.",
+                    trip.on().map(PartialDate::print).orElse(""), today));
         }
         boolean now = reached.now() || left.now();
         // A trip may end after midnight.
@@ -82,8 +85,9 @@ public final class NoteTimes {
                 && trip.on()
                         .filter(day -> day.latest().plusDays(1).isBefore(today))
                         .isPresent()) {
-            throw new InputException(
-                    Sentence.of("The trip was on {0}, and today is {1}; type the times, for \"now\" is another day.", trip.on().map(PartialDate::print).orElse(""), today));
+            throw new InputException(Sentence.of(
+                    "The trip was on {0}, and today is {1}; type the times, for \"now\" is another day.",
+                    trip.on().map(PartialDate::print).orElse(""), today));
         }
     }
 
@@ -118,12 +122,10 @@ public final class NoteTimes {
                                         "No place on the line is called \"{0}\"; name one by its number.", name.strip())
                                 : Sentence.of(
                                         "No place on the line is called \"{0}\"; name one by its number: {1}.",
-                                        name.strip(),
-                                        there)
+                                        name.strip(), there)
                         : Sentence.of(
                                 "Several places are called \"{0}\"; name one by its number: {1}.",
-                                name.strip(),
-                                there));
+                                name.strip(), there));
     }
 
     private static boolean named(LineRecord place, String wanted) {

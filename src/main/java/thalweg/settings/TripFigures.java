@@ -41,9 +41,10 @@ public final class TripFigures {
                     figure == TripFigure.RESERVE_LINKS
                             ? Sentence.of(
                                     "is out of range; it should be {0} to {1}, a whole number",
-                                    plain(figure.least()),
-                                    plain(figure.most()))
-                            : Sentence.of("is out of range; it should be {0} to {1}", plain(figure.least()), plain(figure.most())));
+                                    plain(figure.least()), plain(figure.most()))
+                            : Sentence.of(
+                                    "is out of range; it should be {0} to {1}",
+                                    plain(figure.least()), plain(figure.most())));
         }
     }
 

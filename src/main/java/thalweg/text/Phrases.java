@@ -17,27 +17,30 @@ public final class Phrases {
     private static final Pattern GAP = Pattern.compile("\\{([0-9])}");
 
     private final Map<String, String> patterns;
+    private final Map<String, String> sentences;
     private final Optional<Phrases> original;
 
     /**
      * @param patterns by key; {0} to {9} stand for what is put in, any other brace for itself
      */
     public Phrases(Map<String, String> patterns) {
-        this(patterns, Optional.empty());
+        this(patterns, Map.of(), Optional.empty());
     }
 
     /**
      * A translation.
      *
      * @param patterns by key; the phrase {@code language.reviewed} is "yes" once somebody of the trade has read them
-     * @param original what they translate, with the same keys
+     * @param sentences translated patterns by the English pattern of those sentences that have no key
+     * @param original what the phrases translate, with the same keys
      */
-    public Phrases(Map<String, String> patterns, Phrases original) {
-        this(patterns, Optional.of(original));
+    public Phrases(Map<String, String> patterns, Map<String, String> sentences, Phrases original) {
+        this(patterns, sentences, Optional.of(original));
     }
 
-    private Phrases(Map<String, String> patterns, Optional<Phrases> original) {
+    private Phrases(Map<String, String> patterns, Map<String, String> sentences, Optional<Phrases> original) {
         this.patterns = Collections.unmodifiableMap(new TreeMap<>(patterns));
+        this.sentences = Map.copyOf(sentences);
         this.original = original;
     }
 
@@ -68,7 +71,7 @@ public final class Phrases {
 
     /** A sentence of those that do not know the language, translated by its English pattern. */
     public String say(Sentence sentence) {
-        return sentence.said(pattern -> patterns.getOrDefault(pattern, pattern));
+        return sentence.said(pattern -> sentences.getOrDefault(pattern, pattern));
     }
 
     /**

@@ -39,7 +39,7 @@ class FloorPlanTest {
             why           | pure | units text rig settings sheet                                                |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
-            exchange.gpx  | pure | units text json place body                                                   |
+            exchange.gpx  | pure | fault units text json place body                                             |
             exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
@@ -53,7 +53,7 @@ class FloorPlanTest {
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
             tui.runtime   |      | fault progress units text ledger draft logbook due plan amend exchange.gpx placing service tui.core tui.screen tui.shell |
-            tui.lanterna  |      | units text settings tui.core tui.runtime                                         | com.googlecode.lanterna
+            tui.lanterna  |      | fault units text settings tui.core tui.runtime                                   | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |
             """;

@@ -88,7 +88,7 @@ class RecordRulesTest {
 
             assertThat(RecordRules.brokenBy(canyon, TODAY))
                     .allSatisfy(one -> assertThat(one.where().get(0))
-                            .isEqualTo(canyon.canyon().name()));
+                            .hasToString(canyon.canyon().name()));
         }
     }
 }
