@@ -59,7 +59,7 @@ final class WholeProgramTest {
             tmux.await("write sheet");
             tmux.keys("w");
             tmux.await("Sheet of Gorge");
-            tmux.keys("Down", "C-u", "C-k");
+            tmux.keys("Down", "Down", "C-u", "C-k");
             tmux.text(folder.resolve("sheet").toString());
             tmux.keys("C-s");
             tmux.await("Written: ");
