@@ -72,7 +72,7 @@ final class LossReport {
         for (PointLoss loss : answer.losses()) {
             lines.add(loss.aftermath()
                     .map(after -> phrases.say(
-                            "rig.loss.why", loss.point(), after.within().why()))
+                            "rig.loss.why", loss.point(), after.within().saying()))
                     .orElseGet(() -> phrases.say("rig.loss.lost", loss.point())));
         }
         LossWords words = new LossWords(phrases, units);

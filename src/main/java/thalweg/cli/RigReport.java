@@ -84,10 +84,10 @@ final class RigReport {
             out.append(check.letter().name())
                     .append("  ")
                     .append(phrases.labelled(
-                            check.letter().title(),
+                            phrases.say(check.letter().called()),
                             phrases.say("rig.verdict." + check.verdict().word())))
                     .append('\n');
-            indented(out, "   ", check.why());
+            indented(out, "   ", phrases.say(check.saying()));
         }
         out.append('\n').append(phrases.say("rig.assumes")).append('\n');
         String factor = LoadWords.factor(input.load().factor());

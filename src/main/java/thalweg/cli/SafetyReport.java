@@ -29,7 +29,7 @@ final class SafetyReport {
         rows.add(List.of("PART", "LARGEST AT REST", "STRENGTH OVER IT", "MODEL PEAK AFTER A LOSS", "STRENGTH OVER IT"));
         for (PartSafety part : answer.safety()) {
             rows.add(List.of(
-                    part.part(),
+                    phrases.say(part.called()),
                     force(part.steady()),
                     ratio(part, part.steady()),
                     force(part.afterLoss()),
@@ -40,7 +40,7 @@ final class SafetyReport {
 
     private String force(PartSafety.Times times) {
         return times.force()
-                .map(force -> force.print(units) + ", " + times.why())
+                .map(force -> force.print(units) + ", " + phrases.say(times.saying()))
                 .filter(text -> times.ratio().isPresent())
                 .orElseGet(() -> times.force().map(force -> force.print(units)).orElse("-"));
     }
@@ -49,7 +49,7 @@ final class SafetyReport {
         if (times.ratio().isEmpty()) {
             return times.idle() ? "-" : phrases.say("unknown");
         }
-        String range = part.printRange(times);
+        String range = part.range(times).map(phrases::say).orElse("");
         return phrases.say("rig.safety.times", times.print()) + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
@@ -61,8 +61,8 @@ final class SafetyReport {
             for (PartSafety.Times times : List.of(part.steady(), part.afterLoss())) {
                 if (times.ratio().isEmpty()) {
                     (times.idle() ? idle : unknown)
-                            .computeIfAbsent(times.why(), why -> new LinkedHashSet<>())
-                            .add(part.part());
+                            .computeIfAbsent(phrases.say(times.saying()), why -> new LinkedHashSet<>())
+                            .add(phrases.say(part.called()));
                 }
             }
         }

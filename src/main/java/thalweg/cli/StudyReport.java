@@ -42,9 +42,9 @@ final class StudyReport {
         lines.addAll(Columns.of(words.table(comparison)).lines().toList());
         lines.add(phrases.say("compare.legend"));
         comparison.questions().forEach(question -> lines.add(words.question(question)));
-        lines.add(comparison.recommendation().says());
-        listed(lines, words.restsOn(), comparison.recommendation().restsOn());
-        listed(lines, words.wouldChange(), comparison.recommendation().wouldChange());
+        lines.add(words.says(comparison));
+        listed(lines, words.restsOn(), words.grounds(comparison));
+        listed(lines, words.wouldChange(), words.otherwise(comparison));
         lines.add(words.caution());
         return lines;
     }

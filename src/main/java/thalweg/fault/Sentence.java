@@ -17,6 +17,9 @@ public record Sentence(String pattern, List<Object> values) {
 
     private static final Pattern GAP = Pattern.compile("\\{([0-9])}");
 
+    /** Says nothing. */
+    public static final Sentence NONE = new Sentence("", List.of());
+
     public Sentence {
         values = List.copyOf(values);
         int most = GAP.matcher(pattern)

@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 
 /**
  * What is known of the strength that textile of some age has left.
@@ -11,23 +12,23 @@ import java.util.OptionalDouble;
  * @param unknown whether what is left is unknown; else, without a factor, age is not allowed for, and the words say so
  * @param words why, and where the figure is from, as a part of a sentence
  */
-public record AgeShare(Optional<StrengthFactor> factor, OptionalDouble atMost, boolean unknown, String words) {
+public record AgeShare(Optional<StrengthFactor> factor, OptionalDouble atMost, boolean unknown, Sentence saying) {
 
     public AgeShare {
-        if (words.isBlank() || (factor.isPresent() && unknown) || (atMost.isPresent() && !unknown)) {
+        if (saying.toString().isBlank() || (factor.isPresent() && unknown) || (atMost.isPresent() && !unknown)) {
             throw new IllegalArgumentException("a share is known, unknown or not allowed for, and says why");
         }
     }
 
     static AgeShare known(StrengthFactor factor) {
-        return new AgeShare(Optional.of(factor), OptionalDouble.empty(), false, factor.words());
+        return new AgeShare(Optional.of(factor), OptionalDouble.empty(), false, factor.saying());
     }
 
-    static AgeShare unknown(OptionalDouble atMost, String why) {
+    static AgeShare unknown(OptionalDouble atMost, Sentence why) {
         return new AgeShare(Optional.empty(), atMost, true, why);
     }
 
-    static AgeShare notAllowedFor(String why) {
+    static AgeShare notAllowedFor(Sentence why) {
         return new AgeShare(Optional.empty(), OptionalDouble.empty(), false, why);
     }
 }

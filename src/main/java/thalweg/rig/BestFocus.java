@@ -2,15 +2,16 @@ package thalweg.rig;
 
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 
 /**
  * The focus, moved across the aim through the given one, at which the weakest point of an anchor has the most to spare at
  * rest. What a person does by hand: leaning the focus towards the stronger point.
  *
  * @param found the focus; empty where it is unknown or makes no sense for the layout
- * @param why what keeps the focus from going further, or why there is none: a sentence
+ * @param saying what keeps the focus from going further, or why there is none: a sentence
  */
-public record BestFocus(Optional<Found> found, String why) {
+public record BestFocus(Optional<Found> found, Sentence saying) {
 
     /**
      * A focus.
@@ -38,12 +39,17 @@ public record BestFocus(Optional<Found> found, String why) {
     }
 
     public BestFocus {
-        if (why.isBlank()) {
+        if (saying.toString().isBlank()) {
             throw new IllegalArgumentException("a best focus says why");
         }
     }
 
-    static BestFocus none(String why) {
+    /** Why, in English. */
+    public String why() {
+        return saying.toString();
+    }
+
+    static BestFocus none(Sentence why) {
         return new BestFocus(Optional.empty(), why);
     }
 }

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 
 /** Judges the letter A of the checklist: how wide the strands spread at the master. */
@@ -27,36 +28,45 @@ final class CheckAngle {
                     CheckLetter.A,
                     RigVerdict.UNKNOWN,
                     OptionalDouble.empty(),
-                    "No direction of the load pulls on two strands at once, so there is no angle to judge.");
+                    Sentence.of(
+                            "No direction of the load pulls on two strands at once, so there is no angle to judge."));
         }
         WidestAngle widest = sector.widest().get();
         double degrees = asTwoLegs(kind, widest.angle().degrees());
         RigVerdict verdict;
-        String line;
+        Sentence line;
         if (degrees <= IDEAL_DEGREES) {
             verdict = RigVerdict.GOOD;
-            line = "within the ideal of " + Figures.degrees(IDEAL_DEGREES) + " that practice names";
+            line = Sentence.of("within the ideal of {0} that practice names", Figures.degrees(IDEAL_DEGREES));
         } else if (degrees <= NEVER_PAST_DEGREES) {
             verdict = RigVerdict.WATCH;
             line = degrees <= DESIGN_LIMIT_DEGREES
-                    ? "past the ideal of " + Figures.degrees(IDEAL_DEGREES) + " that practice names"
-                    : "past the " + Figures.degrees(DESIGN_LIMIT_DEGREES)
-                            + " to which one study of load-sharing anchors kept its designs";
+                    ? Sentence.of("past the ideal of {0} that practice names", Figures.degrees(IDEAL_DEGREES))
+                    : Sentence.of(
+                            "past the {0} to which one study of load-sharing anchors kept its designs",
+                            Figures.degrees(DESIGN_LIMIT_DEGREES));
         } else {
             verdict = RigVerdict.POOR;
-            line = "past the " + Figures.degrees(NEVER_PAST_DEGREES)
-                    + " that practice never goes beyond: there each of two like legs bears the whole load";
+            line = Sentence.of(
+                    "past the {0} that practice never goes beyond: there each of two like legs bears the whole load",
+                    Figures.degrees(NEVER_PAST_DEGREES));
         }
-        String where = steady.angle()
-                .map(angle -> "The strands meet at " + one(angle) + " at the aim, and at most at " + one(widest.angle())
-                        + ", with the load at " + one(widest.direction()))
-                .orElse("At the aim only one strand is loaded; elsewhere they meet at most at " + one(widest.angle())
-                        + ", with the load at " + one(widest.direction()));
+        Sentence where = steady.angle()
+                .map(angle -> Sentence.of(
+                        "The strands meet at {0} at the aim, and at most at {1}, with the load at {2}",
+                        one(angle), one(widest.angle()), one(widest.direction())))
+                .orElseGet(() -> Sentence.of(
+                        "At the aim only one strand is loaded; elsewhere they meet at most at {0}, with the load at {1}",
+                        one(widest.angle()), one(widest.direction())));
         return new LetterCheck(
                 CheckLetter.A,
                 verdict,
                 OptionalDouble.of(widest.angle().degrees()),
-                where + like(kind, degrees) + ": " + line + ".");
+                kind == RigKind.LOOP
+                        ? Sentence.of(
+                                "{0}. A triangle of that angle pulls its points as hard as two legs at {1}° would: {2}.",
+                                where, Figures.fixed(degrees, 1), line)
+                        : Sentence.of("{0}: {1}.", where, line));
     }
 
     /**
@@ -65,13 +75,6 @@ final class CheckAngle {
      */
     private static double asTwoLegs(RigKind kind, double degrees) {
         return kind == RigKind.LOOP ? 90 + degrees / 2 : degrees;
-    }
-
-    private static String like(RigKind kind, double degrees) {
-        return kind == RigKind.LOOP
-                ? ". A triangle of that angle pulls its points as hard as two legs at " + Figures.fixed(degrees, 1)
-                        + "° would"
-                : "";
     }
 
     private static String one(Angle angle) {

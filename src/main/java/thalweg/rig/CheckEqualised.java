@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 
 /**
  * Judges the letter E of the checklist: how near the points come to equal shares, at the aim and over the sector.
@@ -33,51 +33,60 @@ final class CheckEqualised {
                     CheckLetter.E,
                     RigVerdict.UNKNOWN,
                     OptionalDouble.of(1),
-                    only + " is the only point and bears the whole load, so there is nothing to equalise.");
+                    Sentence.of(
+                            "{0} is the only point and bears the whole load, so there is nothing to equalise.", only));
         }
         RigState worst = sector.directions().stream()
                 .max(Comparator.comparingDouble(CheckEqualised::comparable)
                         .thenComparingDouble(state -> -fromAim(state, steady)))
                 .orElseThrow();
         double unevenness = unevenness(worst);
-        String why = "At the aim " + mostAndLeast(steady) + "; most uneven with the load at "
-                + Figures.fixed(worst.direction().degrees(), 1) + "°, where " + mostAndLeast(worst) + ".";
+        Sentence why = Sentence.of(
+                "At the aim {0}; most uneven with the load at {1}°, where {2}.",
+                mostAndLeast(steady), Figures.fixed(worst.direction().degrees(), 1), mostAndLeast(worst));
         if (friction.isEmpty()) {
             return new LetterCheck(
                     CheckLetter.E,
                     verdict(unevenness),
                     OptionalDouble.of(most(worst).share()),
-                    why + " " + line(count));
+                    Sentence.of("{0} {1}", why, line(count)));
         }
         return withFriction(
                 friction.get(),
                 worst,
-                unevenness < EVEN ? "Without friction all points carry alike." : "Without friction: " + why);
+                unevenness < EVEN
+                        ? Sentence.of("Without friction all points carry alike.")
+                        : Sentence.of("Without friction: {0}", why));
     }
 
     /** Shares that only slide to be equal are judged by what friction may leave of that. */
-    private static LetterCheck withFriction(FrictionRange friction, RigState worst, String why) {
+    private static LetterCheck withFriction(FrictionRange friction, RigState worst, Sentence why) {
         double unevenness = unevenness(worst);
         double share = most(worst).share();
         if (!friction.known()) {
             RigVerdict verdict = unevenness > POOR ? RigVerdict.POOR : RigVerdict.UNKNOWN;
-            return new LetterCheck(CheckLetter.E, verdict, OptionalDouble.of(share), why + " " + friction.why());
+            return new LetterCheck(
+                    CheckLetter.E, verdict, OptionalDouble.of(share), Sentence.of("{0} {1}", why, friction.saying()));
         }
         int count = friction.shares().size();
         for (ShareRange range : friction.shares()) {
             unevenness = Math.max(unevenness, Math.max(range.most() * count - 1, 1 - range.least() * count));
             share = Math.max(share, range.most());
         }
-        String ranges = friction.shares().stream()
-                .map(range ->
-                        range.point() + " " + Figures.percent(range.least()) + " to " + Figures.percent(range.most()))
-                .collect(Collectors.joining(", "));
+        Sentence ranges = Sentence.joined(
+                ", ",
+                friction.shares().stream()
+                        .map(range -> Sentence.of(
+                                "{0} {1} to {2}",
+                                range.point(), Figures.percent(range.least()), Figures.percent(range.most())))
+                        .toList());
         return new LetterCheck(
                 CheckLetter.E,
                 verdict(unevenness),
                 OptionalDouble.of(share),
-                why + " Friction at the master may hold it at other shares, at the aim: " + ranges + ". "
-                        + line(count));
+                Sentence.of(
+                        "{0} Friction at the master may hold it at other shares, at the aim: {1}. {2}",
+                        why, ranges, line(count)));
     }
 
     private static RigVerdict verdict(double unevenness) {
@@ -108,21 +117,28 @@ final class CheckEqualised {
                 .orElseThrow();
     }
 
-    private static String mostAndLeast(RigState state) {
+    private static Sentence mostAndLeast(RigState state) {
         List<PointForce> sorted = state.points().stream()
                 .sorted(Comparator.comparingDouble(PointForce::share).reversed())
                 .toList();
         PointForce most = sorted.get(0);
         PointForce least = sorted.get(sorted.size() - 1);
-        String rest = least.share() < Analyze.LOADED
-                ? least.point() + " hangs slack"
-                : least.point() + " " + Figures.percent(least.share());
-        return most.point() + " carries " + Figures.percent(most.share()) + " and " + rest;
+        return least.share() < Analyze.LOADED
+                ? Sentence.of(
+                        "{0} carries {1} and {2} hangs slack",
+                        most.point(), Figures.percent(most.share()), least.point())
+                : Sentence.of(
+                        "{0} carries {1} and {2} {3}",
+                        most.point(), Figures.percent(most.share()), least.point(), Figures.percent(least.share()));
     }
 
-    private static String line(int count) {
-        return "An equal part is " + Figures.percent(1.0 / count) + "; our own lines call "
-                + Figures.percent((1 - GOOD) / count) + " to " + Figures.percent((1 + GOOD) / count) + " good and "
-                + Figures.percent((1 - POOR) / count) + " to " + Figures.percent((1 + POOR) / count) + " still fair.";
+    private static Sentence line(int count) {
+        return Sentence.of(
+                "An equal part is {0}; our own lines call {1} to {2} good and {3} to {4} still fair.",
+                Figures.percent(1.0 / count),
+                Figures.percent((1 - GOOD) / count),
+                Figures.percent((1 + GOOD) / count),
+                Figures.percent((1 - POOR) / count),
+                Figures.percent((1 + POOR) / count));
     }
 }

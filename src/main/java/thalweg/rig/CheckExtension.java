@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 
 /** Judges the letters NE of the checklist: how far the master drops when a point lets go. */
 final class CheckExtension {
@@ -33,7 +34,8 @@ final class CheckExtension {
                     CheckLetter.NE,
                     RigVerdict.UNKNOWN,
                     OptionalDouble.empty(),
-                    "No loss leaves anything for the master to hang on, so there is no extension to judge.");
+                    Sentence.of(
+                            "No loss leaves anything for the master to hang on, so there is no extension to judge."));
         }
         boolean falls = losses.stream()
                 .flatMap(loss -> loss.aftermath().stream())
@@ -44,27 +46,40 @@ final class CheckExtension {
                 ? RigVerdict.POOR
                 : drop > GOOD_METRES || falls ? RigVerdict.WATCH : RigVerdict.GOOD;
         return new LetterCheck(
-                CheckLetter.NE, verdict, OptionalDouble.of(drop), says(farthest.get()) + " " + line(verdict, falls));
+                CheckLetter.NE,
+                verdict,
+                OptionalDouble.of(drop),
+                Sentence.of("{0} {1}", says(farthest.get()), line(verdict, falls)));
     }
 
-    private static String says(PointLoss loss) {
+    private static Sentence says(PointLoss loss) {
         Aftermath after = loss.aftermath().orElseThrow();
         String drop = Figures.metres(Math.max(0, after.drop().metres()));
-        String free = after.freeTravel().metres() > FALL_METRES
-                ? ", " + Figures.metres(after.freeTravel().metres()) + " of it in free fall"
-                : "";
-        return "The master drops farthest when " + loss.point() + " goes: by " + drop + free + ", with a swing of "
-                + Figures.metres(after.swing().metres()) + ".";
+        String swing = Figures.metres(after.swing().metres());
+        return after.freeTravel().metres() > FALL_METRES
+                ? Sentence.of(
+                        "The master drops farthest when {0} goes: by {1}, {2} of it in free fall, with a swing of {3}.",
+                        loss.point(), drop, Figures.metres(after.freeTravel().metres()), swing)
+                : Sentence.of(
+                        "The master drops farthest when {0} goes: by {1}, with a swing of {2}.",
+                        loss.point(), drop, swing);
     }
 
-    private static String line(RigVerdict verdict, boolean falls) {
+    private static Sentence line(RigVerdict verdict, boolean falls) {
         String limit = Figures.metres(DESIGN_LIMIT_METRES);
         String good = Figures.metres(GOOD_METRES);
         if (verdict == RigVerdict.POOR) {
-            return "That is past the " + limit + " to which one study of load-sharing anchors kept its designs.";
+            return Sentence.of(
+                    "That is past the {0} to which one study of load-sharing anchors kept its designs.", limit);
         }
-        String ours = "our own line for good is " + good
-                + " without a fall, and one study of load-sharing anchors kept its" + " designs to " + limit + ".";
-        return (falls ? "It falls before a strand holds again; " : "It never hangs on nothing; ") + ours;
+        return falls
+                ? Sentence.of(
+                        "It falls before a strand holds again; our own line for good is {0} without a fall, and one"
+                                + " study of load-sharing anchors kept its designs to {1}.",
+                        good, limit)
+                : Sentence.of(
+                        "It never hangs on nothing; our own line for good is {0} without a fall, and one study of"
+                                + " load-sharing anchors kept its designs to {1}.",
+                        good, limit);
     }
 }

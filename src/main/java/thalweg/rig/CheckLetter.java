@@ -1,5 +1,7 @@
 package thalweg.rig;
 
+import thalweg.fault.Sentence;
+
 /**
  * The letters of the checklist by which the trade judges a multi-point anchor.
  *
@@ -17,6 +19,11 @@ public enum CheckLetter {
 
     CheckLetter(String title) {
         this.title = title;
+    }
+
+    /** The word that it stands for, as it is said. */
+    public Sentence called() {
+        return Sentence.word(title);
     }
 
     /** The word that it stands for. */

@@ -1,10 +1,12 @@
 package thalweg.rig;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 
 /**
  * Judges the letter S of the checklist, as far as strengths are known, by {@link PartStrength}: how many times each point
@@ -28,31 +30,44 @@ final class CheckSolid {
         double least =
                 weakest.map(point -> ratio(input, sector, allowance, point)).orElse(Double.POSITIVE_INFINITY);
         OptionalDouble figure = weakest.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty();
-        String known = weakest.map(point -> point.name() + " is "
-                        + input.strengthOf(point).believed() + " to hold "
-                        + Figures.times(least) + " times the larger of the load and its own largest steady force"
-                        + (input.points().size() > 1 ? ", the least of those stated. " : ". "))
-                .orElse("");
+        List<Sentence> said = new ArrayList<>();
+        weakest.ifPresent(point -> said.add(
+                input.points().size() > 1
+                        ? Sentence.of(
+                                "{0} is {1} to hold {2} times the larger of the load and its own largest steady force,"
+                                        + " the least of those stated.",
+                                point.name(),
+                                Sentence.word(input.strengthOf(point).believed()),
+                                Figures.times(least))
+                        : Sentence.of(
+                                "{0} is {1} to hold {2} times the larger of the load and its own largest steady force.",
+                                point.name(),
+                                Sentence.word(input.strengthOf(point).believed()),
+                                Figures.times(least))));
         List<String> unknown = input.unknownStrengths();
         String doubted = input.points().stream()
                 .filter(point -> point.holdsAlone().equals(Optional.of(false)))
                 .map(RigPoint::name)
                 .collect(Collectors.joining(", "));
-        String doubts = doubted.isEmpty() ? "" : "Not believed to hold the load alone: " + doubted + ". ";
+        if (!doubted.isEmpty()) {
+            said.add(Sentence.of("Not believed to hold the load alone: {0}.", doubted));
+        }
         RigVerdict verdict;
-        String line;
         if (least < POOR) {
             verdict = RigVerdict.POOR;
-            line = "Our own line for poor is below " + Figures.fixed(POOR, 0) + " times.";
+            said.add(Sentence.of("Our own line for poor is below {0} times.", Figures.fixed(POOR, 0)));
         } else if (!unknown.isEmpty()) {
             verdict = RigVerdict.UNKNOWN;
-            line = "Not known: the strength of " + Figures.listed(unknown) + ".";
+            said.add(Sentence.of(
+                    "Not known: the strength of {0}.",
+                    Figures.said(unknown.stream().map(Sentence::plain).toList())));
         } else {
             verdict = least >= GOOD && doubted.isEmpty() ? RigVerdict.GOOD : RigVerdict.WATCH;
-            line = "Our own line for good is " + Figures.fixed(GOOD, 0)
-                    + " times. A stated strength is no look at the rock.";
+            said.add(Sentence.of(
+                    "Our own line for good is {0} times. A stated strength is no look at the rock.",
+                    Figures.fixed(GOOD, 0)));
         }
-        return new LetterCheck(CheckLetter.S, verdict, figure, known + doubts + line);
+        return new LetterCheck(CheckLetter.S, verdict, figure, Sentence.joined(" ", said));
     }
 
     private static double ratio(RigInput input, RigSector sector, FrictionAllowance allowance, RigPoint point) {

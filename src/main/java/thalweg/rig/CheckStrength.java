@@ -5,21 +5,22 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /** Holds the peaks after a loss against the strength of what is left: points, strands and connectors that bear something. */
 final class CheckStrength {
 
-    private static final String TOO_FAST =
-            "The strands are so stiff for this load that its motion could not be followed: the peak is unknown.";
+    private static final Sentence TOO_FAST = Sentence.of(
+            "The strands are so stiff for this load that its motion could not be followed: the peak is unknown.");
 
-    private static final String STILL_RISING =
-            "At the end of the 2 s that are followed a force still rises, or the load still falls: its peak is unknown.";
+    private static final Sentence STILL_RISING = Sentence.of(
+            "At the end of the 2 s that are followed a force still rises, or the load still falls: its peak is unknown.");
 
     private CheckStrength() {}
 
     /** A part with its largest force, and the strength that is known of it. */
-    private record Borne(String name, double peak, PartStrength strength) {
+    private record Borne(Sentence name, double peak, PartStrength strength) {
 
         /** What is known of its strength [kN]: where it is unknown, that it is below the peak all the same. */
         OptionalDouble known() {
@@ -33,8 +34,10 @@ final class CheckStrength {
         }
 
         /** With a ratio and no force, so that it reads the same in every system of units. */
-        String says() {
-            return name + " is " + strength.believed() + " to hold " + Figures.times(ratio()) + " times its peak";
+        Sentence says() {
+            return Sentence.of(
+                    "{0} is {1} to hold {2} times its peak",
+                    name, Sentence.word(strength.believed()), Figures.times(ratio()));
         }
     }
 
@@ -49,23 +52,28 @@ final class CheckStrength {
                 parts.stream().filter(part -> part.known().isPresent()).min(Comparator.comparingDouble(Borne::ratio));
         OptionalDouble ratio =
                 weakest.map(part -> OptionalDouble.of(part.ratio())).orElse(OptionalDouble.empty());
-        String nearest = weakest.map(Borne::says).orElse("");
+        Optional<Sentence> nearest = weakest.map(Borne::says);
         if (weakest.isPresent() && weakest.get().ratio() < 1) {
-            return new WithinStrength(Optional.of(false), ratio, "Too weak: " + nearest + ".");
+            return new WithinStrength(Optional.of(false), ratio, Sentence.of("Too weak: {0}.", nearest.orElseThrow()));
         }
-        List<String> unknown = parts.stream()
+        List<Sentence> unknown = parts.stream()
                 .filter(part -> part.known().isEmpty())
                 .map(Borne::name)
                 .toList();
-        String known = nearest.isEmpty() ? "" : " The weakest that is known: " + nearest + ".";
+        Optional<Sentence> known = nearest.map(part -> Sentence.of("The weakest that is known: {0}.", part));
         if (!unknown.isEmpty()) {
-            String why = "Not known: the strength of " + Figures.listed(unknown) + ".";
-            return new WithinStrength(Optional.empty(), ratio, why + known);
+            Sentence why = Sentence.of("Not known: the strength of {0}.", Figures.said(unknown));
+            return new WithinStrength(Optional.empty(), ratio, and(why, known));
         }
         if (peaks.get().rising()) {
-            return new WithinStrength(Optional.empty(), ratio, STILL_RISING + known);
+            return new WithinStrength(Optional.empty(), ratio, and(STILL_RISING, known));
         }
-        return new WithinStrength(Optional.of(true), ratio, "The weakest part: " + nearest + ".");
+        return new WithinStrength(
+                Optional.of(true), ratio, Sentence.of("The weakest part: {0}.", nearest.orElse(Sentence.NONE)));
+    }
+
+    private static Sentence and(Sentence why, Optional<Sentence> known) {
+        return known.map(more -> Sentence.of("{0} {1}", why, more)).orElse(why);
     }
 
     /** The points that bear something, and the connectors in them; one that stays unloaded needs no strength. */
@@ -75,10 +83,10 @@ final class CheckStrength {
             Optional<Double> peak = bearing(input, peaks.on(point.name()));
             peak.flatMap(force -> peaks.countedOn(point.name()))
                     .map(Force::inKilonewtons)
-                    .ifPresent(counted -> parts.add(new Borne(point.name(), counted, input.strengthOf(point))));
+                    .ifPresent(counted ->
+                            parts.add(new Borne(Sentence.plain(point.name()), counted, input.strengthOf(point))));
             peak.ifPresent(force -> input.connectorAt(point)
-                    .ifPresent(strength ->
-                            parts.add(new Borne("the " + RigInput.connectorLabel(point), force, strength))));
+                    .ifPresent(strength -> parts.add(new Borne(the(RigInput.connectorLabel(point)), force, strength))));
         }
         return parts;
     }
@@ -91,7 +99,11 @@ final class CheckStrength {
     private static Optional<Borne> master(RigInput input, PeakForces peaks) {
         return input.masterConnector()
                 .flatMap(strength -> bearing(input, Optional.of(peaks.held()))
-                        .map(peak -> new Borne("the " + RigInput.MASTER_CONNECTOR, peak, strength)));
+                        .map(peak -> new Borne(the(RigInput.MASTER_CONNECTOR), peak, strength)));
+    }
+
+    private static Sentence the(String label) {
+        return Sentence.of("the {0}", StrandNames.said(label));
     }
 
     /** The strands that bear something, each of parallel ones by itself. */
@@ -100,7 +112,7 @@ final class CheckStrength {
         for (PeakForces.InStrand strand : peaks.strands()) {
             bearing(input, Optional.of(strand.tension()))
                     .ifPresent(peak -> parts.add(
-                            new Borne("the " + strand.label(), peak, input.strengthOfStrands(strand.label(), 1))));
+                            new Borne(the(strand.label()), peak, input.strengthOfStrands(strand.label(), 1))));
         }
         return parts;
     }

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 
 /**
  * Judges the letter T of the checklist as far as a calculator can: how much there is to tie and to clip where everything is
@@ -21,17 +22,19 @@ final class CheckTimely {
         int connectors = material.connectors();
         int things = knots + connectors;
         RigVerdict verdict = things <= GOOD ? RigVerdict.GOOD : things <= POOR ? RigVerdict.WATCH : RigVerdict.POOR;
-        String counted = "Rigged from nothing it takes " + knots + (knots == 1 ? " knot" : " knots") + " to tie and "
-                + connectors + " connectors to clip. ";
-        String line = switch (verdict) {
-            case GOOD -> "Up to " + GOOD + " together is our own line for good.";
-            case WATCH -> "More than " + GOOD + " together is over our own line for good.";
-            default -> "More than " + POOR + " together is our own line for poor.";
+        Sentence counted = knots == 1
+                ? Sentence.of("Rigged from nothing it takes 1 knot to tie and {0} connectors to clip.", connectors)
+                : Sentence.of(
+                        "Rigged from nothing it takes {0} knots to tie and {1} connectors to clip.", knots, connectors);
+        Sentence line = switch (verdict) {
+            case GOOD -> Sentence.of("Up to {0} together is our own line for good.", GOOD);
+            case WATCH -> Sentence.of("More than {0} together is over our own line for good.", GOOD);
+            default -> Sentence.of("More than {0} together is our own line for poor.", POOR);
         };
         return new LetterCheck(
                 CheckLetter.T,
                 verdict,
                 OptionalDouble.of(things),
-                counted + line + " How long that takes you, cold and wet, is not known here.");
+                Sentence.of("{0} {1} How long that takes you, cold and wet, is not known here.", counted, line));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 
 /**
  * Sets the layouts side by side on the same points, asks the two questions that decide between them, and says which one
@@ -63,21 +64,22 @@ public final class CompareLayouts {
     }
 
     private RigQuestion points() {
-        String asked = "Are the points of equal strength, and would each hold the whole load alone?";
+        Sentence asked = Sentence.of("Are the points of equal strength, and would each hold the whole load alone?");
         if (basis.points().size() == 1) {
-            return new RigQuestion(asked, Optional.empty(), "There is one point, and nothing to choose between.");
+            return new RigQuestion(
+                    asked, Optional.empty(), Sentence.of("There is one point, and nothing to choose between."));
         }
         List<String> doubted = named(basis.points().stream()
                 .filter(point -> point.holdsAlone().equals(Optional.of(false)))
                 .toList());
         if (!doubted.isEmpty()) {
             return new RigQuestion(
-                    asked, Optional.of(false), "Not believed to hold it alone: " + Figures.listed(doubted) + ".");
+                    asked, Optional.of(false), Sentence.of("Not believed to hold it alone: {0}.", plain(doubted)));
         }
         List<String> unknown = basis.unknownStrengths();
         if (!unknown.isEmpty()) {
             return new RigQuestion(
-                    asked, Optional.empty(), "Not known: the strength of " + Figures.listed(unknown) + ".");
+                    asked, Optional.empty(), Sentence.of("Not known: the strength of {0}.", plain(unknown)));
         }
         RigPoint weakest = basis.points().stream()
                 .min(Comparator.comparingDouble(this::strength))
@@ -92,40 +94,51 @@ public final class CompareLayouts {
         return new RigQuestion(
                 asked,
                 Optional.of(yes),
-                (strongest.equals(weakest)
-                                ? "All are " + basis.believed() + " to be equally strong"
-                                : "By " + basis.believed() + " strengths " + strongest.name() + " holds "
-                                        + Figures.times(apart) + " times what " + weakest.name() + " does")
-                        + ", and " + weakest.name() + " holds the load " + Figures.times(alone)
-                        + " times alone; our own lines are " + Figures.times(LIKE) + " and " + Figures.fixed(ALONE, 0)
-                        + ". No figure is a look at the rock.");
+                Sentence.of(
+                        "{0}, and {1} holds the load {2} times alone; our own lines are {3} and {4}. No figure is a look at"
+                                + " the rock.",
+                        strongest.equals(weakest)
+                                ? Sentence.of("All are {0} to be equally strong", Sentence.word(basis.believed()))
+                                : Sentence.of(
+                                        "By {0} strengths {1} holds {2} times what {3} does",
+                                        Sentence.word(basis.believed()),
+                                        strongest.name(),
+                                        Figures.times(apart),
+                                        weakest.name()),
+                        weakest.name(),
+                        Figures.times(alone),
+                        Figures.times(LIKE),
+                        Figures.fixed(ALONE, 0)));
     }
 
     private RigQuestion direction() {
-        String asked = "Does the load stay in one direction?";
+        Sentence asked = Sentence.of("Does the load stay in one direction?");
         double sway = basis.load().sway().degrees();
         if (basis.redirect().isPresent()) {
             return new RigQuestion(
                     asked,
                     Optional.of(true),
-                    "At the master it does, as long as the redirect holds: the rope leads to it, and the sway is beyond it.");
+                    Sentence.of(
+                            "At the master it does, as long as the redirect holds: the rope leads to it, and the sway is"
+                                    + " beyond it."));
         }
         if (basis.assumed().contains("sway_deg")) {
             return new RigQuestion(
-                    asked, Optional.empty(), "Nobody stated how far the load sways; it is taken not to.");
+                    asked, Optional.empty(), Sentence.of("Nobody stated how far the load sways; it is taken not to."));
         }
         return new RigQuestion(
                 asked,
                 Optional.of(sway <= ONE_DIRECTION_DEGREES),
-                "It is stated to sway " + Figures.degrees(sway) + " to either side; our own line is "
-                        + Figures.degrees(ONE_DIRECTION_DEGREES) + ".");
+                Sentence.of(
+                        "It is stated to sway {0} to either side; our own line is {1}.",
+                        Figures.degrees(sway), Figures.degrees(ONE_DIRECTION_DEGREES)));
     }
 
     private RigRecommendation recommended() {
         if (basis.points().size() == 1) {
             return new RigRecommendation(
                     Optional.empty(),
-                    "One point leaves no choice of layout; what it needs is a second point.",
+                    Sentence.of("One point leaves no choice of layout; what it needs is a second point."),
                     List.of(),
                     List.of());
         }
@@ -134,23 +147,22 @@ public final class CompareLayouts {
         if (chosen.isEmpty()) {
             return new RigRecommendation(
                     Optional.empty(),
-                    "No layout on these points is known to hold the loss of one of them; other points are needed.",
+                    Sentence.of("No layout on these points is known to hold the loss of one of them; other points are"
+                            + " needed."),
                     List.of(),
                     List.of());
         }
         LaidOut choice = chosen.get();
-        return new RigRecommendation(
-                chosen,
-                "The figures speak for " + choice.label() + reasonFor() + ".",
-                restsOn(choice),
-                wouldChange(choice, left));
+        return new RigRecommendation(chosen, speaksFor(choice), restsOn(choice), wouldChange(choice, left));
     }
 
-    private String reasonFor() {
+    private Sentence speaksFor(LaidOut choice) {
         return switch (priority) {
-            case UNSTATED -> "";
-            case EQUAL_SHARES -> ", where equal shares matter most";
-            case LITTLE_EXTENSION -> ", where little extension matters most";
+            case UNSTATED -> Sentence.of("The figures speak for {0}.", choice.called());
+            case EQUAL_SHARES ->
+                Sentence.of("The figures speak for {0}, where equal shares matter most.", choice.called());
+            case LITTLE_EXTENSION ->
+                Sentence.of("The figures speak for {0}, where little extension matters most.", choice.called());
         };
     }
 
@@ -208,21 +220,21 @@ public final class CompareLayouts {
         return ratio.isPresent() ? ratio.getAsDouble() : 1 / layout.hardestPull();
     }
 
-    private List<String> restsOn(LaidOut choice) {
-        List<String> lines = new ArrayList<>();
-        lines.add(figures(choice));
-        layouts.stream()
-                .filter(other -> !isSame(other, choice))
-                .forEach(other -> lines.add(other.answer().isPresent() ? figures(other) : absent(other)));
+    private List<Sentence> restsOn(LaidOut choice) {
+        List<Sentence> lines = new ArrayList<>();
+        lines.add(LayoutFigures.of(choice));
+        layouts.stream().filter(other -> !isSame(other, choice)).forEach(other -> lines.add(LayoutFigures.of(other)));
         if (choice.leastRatio().isEmpty()) {
-            lines.add("Strengths are not all known, so layouts are held against each other by the hardest pull alone.");
+            lines.add(Sentence.of(
+                    "Strengths are not all known, so layouts are held against each other by the hardest pull alone."));
         }
         if (choice.answer()
                 .orElseThrow()
                 .friction()
                 .filter(range -> !range.known())
                 .isPresent()) {
-            lines.add("What friction does to the shares over more than two points is not known; it is left out.");
+            lines.add(Sentence.of(
+                    "What friction does to the shares over more than two points is not known; it is left out."));
         }
         return lines;
     }
@@ -231,63 +243,33 @@ public final class CompareLayouts {
         return one.kind() == other.kind() && one.focusMoved() == other.focusMoved();
     }
 
-    private static String absent(LaidOut layout) {
-        return sentence(layout.label()) + ": not possible here. " + layout.why();
-    }
-
-    private static String figures(LaidOut layout) {
-        StringBuilder out = new StringBuilder(sentence(layout.label())).append(": ");
-        OptionalDouble ratio = layout.leastRatio();
-        if (ratio.isPresent()) {
-            out.append("the weakest point is ")
-                    .append(layout.believed())
-                    .append(" to hold ")
-                    .append(Figures.times(ratio.getAsDouble()))
-                    .append(" times its hardest steady pull; ");
-        }
-        out.append("hardest pull on a point ")
-                .append(Figures.fixed(layout.hardestPull(), 2))
-                .append(" kN, friction allowed for; ");
-        if (!layout.holdsEveryLoss()) {
-            return out.append("the loss of a point loses everything.").toString();
-        }
-        out.append("drop when a point goes up to ").append(Figures.metres(layout.farthestDrop()));
-        if (layout.farthestFall() > CheckExtension.FALL_METRES) {
-            out.append(", ").append(Figures.metres(layout.farthestFall())).append(" of it in free fall");
-        }
-        if (!layout.holdsEveryCut()) {
-            out.append("; one cut of a strand loses everything");
-        }
-        if (layout.knownTooWeak()) {
-            out.append("; too weak for the model peak after a loss");
-        }
-        return out.append('.').toString();
-    }
-
-    private List<String> wouldChange(LaidOut choice, List<LaidOut> left) {
-        List<String> lines = new ArrayList<>();
+    private List<Sentence> wouldChange(LaidOut choice, List<LaidOut> left) {
+        List<Sentence> lines = new ArrayList<>();
         if (priority == RigPriority.UNSTATED) {
             turningSway(choice).ifPresent(lines::add);
         }
         for (RigPriority other : RigPriority.values()) {
             Optional<LaidOut> then = chosen(left, other).filter(one -> !isSame(one, choice));
             if (other != priority && other != RigPriority.UNSTATED && then.isPresent()) {
-                String matters = other == RigPriority.EQUAL_SHARES ? "equal shares" : "little extension";
-                lines.add("If " + matters + " matter" + (other == RigPriority.EQUAL_SHARES ? "" : "s") + " most: "
-                        + then.get().label() + ".");
+                Sentence instead = then.get().called();
+                lines.add(
+                        other == RigPriority.EQUAL_SHARES
+                                ? Sentence.of("If equal shares matter most: {0}.", instead)
+                                : Sentence.of("If little extension matters most: {0}.", instead));
             }
         }
         if (choice.leastRatio().isEmpty()) {
-            lines.add("Strengths of the points, once known, may speak for another layout or another focus.");
+            lines.add(
+                    Sentence.of("Strengths of the points, once known, may speak for another layout or another focus."));
         }
         if (basis.points().stream().anyMatch(point -> point.holdsAlone().isEmpty())) {
-            lines.add("A point that nobody would trust with the whole load may.");
+            lines.add(Sentence.of("A point that nobody would trust with the whole load may."));
         }
         return lines;
     }
 
     /** From which sway on another of focused and limited would come out ahead, other things being equal. */
-    private Optional<String> turningSway(LaidOut choice) {
+    private Optional<Sentence> turningSway(LaidOut choice) {
         RigKind other = choice.kind() == RigKind.FOCUSED ? RigKind.LIMITED : RigKind.FOCUSED;
         boolean tellsApart = choice.kind() == RigKind.FOCUSED || choice.kind() == RigKind.LIMITED;
         if (!tellsApart || basis.points().size() != 2 || basis.redirect().isPresent()) {
@@ -297,8 +279,8 @@ public final class CompareLayouts {
         if (choice.kind() == RigKind.FOCUSED) {
             for (int sway = SWAY_STEP_DEGREES; sway <= MOST_SWAY_DEGREES; sway += SWAY_STEP_DEGREES) {
                 if (sway > now && ahead(RigKind.LIMITED, choice, sway)) {
-                    return Optional.of(
-                            "If the load swayed " + sway + "° to either side or more: " + other.word() + ".");
+                    return Optional.of(Sentence.of(
+                            "If the load swayed {0}° to either side or more: {1}.", sway, Sentence.word(other.word())));
                 }
             }
             return Optional.empty();
@@ -311,8 +293,9 @@ public final class CompareLayouts {
         }
         return last < 0
                 ? Optional.empty()
-                : Optional.of("If the load swayed no more than " + last + "° to either side: " + other.word()
-                        + ", which extends less.");
+                : Optional.of(Sentence.of(
+                        "If the load swayed no more than {0}° to either side: {1}, which extends less.",
+                        last, Sentence.word(other.word())));
     }
 
     /** Whether a limited rig would spare the weakest point clearly better than a focused one at that sway [°]. */
@@ -377,7 +360,7 @@ public final class CompareLayouts {
         return points.stream().map(RigPoint::name).collect(Collectors.toList());
     }
 
-    private static String sentence(String label) {
-        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
+    private static Sentence plain(List<String> names) {
+        return Figures.said(names.stream().map(Sentence::plain).toList());
     }
 }

@@ -1,6 +1,10 @@
 package thalweg.rig;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 import thalweg.units.UnitSystem;
 
@@ -9,88 +13,115 @@ final class DescribeRig {
 
     private DescribeRig() {}
 
-    static String of(RigAnswer answer, RigState state, UnitSystem units) {
+    static Sentence of(RigAnswer answer, RigState state, UnitSystem units) {
         RigLoad load = answer.input().load();
-        String points = state.points().stream()
-                .map(point -> point.point() + " bears " + point.force().print(units) + " ("
-                        + Figures.percent(point.share()) + ")")
-                .collect(Collectors.joining(", "));
-        String slack = state.strands().stream()
+        List<Sentence> said = new ArrayList<>();
+        Sentence points = Sentence.joined(
+                ", ",
+                state.points().stream()
+                        .map(point -> Sentence.of(
+                                "{0} bears {1} ({2})",
+                                point.point(), point.force().print(units), Figures.percent(point.share())))
+                        .toList());
+        said.add(Sentence.of(
+                "The anchor seen from the front under {0} {1}: {2}.",
+                load.weight().print(units), leaning(towards(state.direction()), load.leanOut()), points));
+        said.add(state.angle()
+                .map(angle -> Sentence.of("The widest angle between loaded strands is {0}.", angle.print()))
+                .orElseGet(() -> Sentence.of("Only one strand is loaded, so there is no angle.")));
+        List<Sentence> slack = state.strands().stream()
                 .filter(strand -> !strand.loaded())
                 .map(StrandPull::label)
                 .distinct()
-                .collect(Collectors.joining(", "));
-        return "The anchor seen from the front under " + load.weight().print(units) + " " + towards(state.direction())
-                + leaning(load.leanOut()) + ": " + points + "."
-                + state.angle()
-                        .map(angle -> " The widest angle between loaded strands is " + angle.print() + ".")
-                        .orElse(" Only one strand is loaded, so there is no angle.")
-                + (slack.isEmpty() ? "" : " Hanging slack: " + slack + ".")
-                + slings(answer)
-                + redirect(answer, units)
-                + knots(state);
+                .map(StrandNames::said)
+                .toList();
+        if (!slack.isEmpty()) {
+            said.add(Sentence.of("Hanging slack: {0}.", Sentence.joined(", ", slack)));
+        }
+        slings(answer).ifPresent(said::add);
+        answer.redirect()
+                .ifPresent(figures -> said.add(Sentence.of(
+                        "The rope runs over {0}, which bears {1}.",
+                        figures.redirect().name(), figures.force().print(units))));
+        knots(state).ifPresent(said::add);
+        return Sentence.joined(" ", said);
     }
 
-    private static String redirect(RigAnswer answer, UnitSystem units) {
-        return answer.redirect()
-                .map(figures -> " The rope runs over " + figures.redirect().name() + ", which bears "
-                        + figures.force().print(units) + ".")
-                .orElse("");
-    }
-
-    private static String slings(RigAnswer answer) {
+    private static Optional<Sentence> slings(RigAnswer answer) {
         String slung = answer.input().points().stream()
                 .filter(point -> point.sling().isPresent())
                 .map(RigPoint::name)
                 .collect(Collectors.joining(", "));
-        return slung.isEmpty() ? "" : " Slung round, drawn as wide as stated: " + slung + ".";
+        return slung.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Sentence.of("Slung round, drawn as wide as stated: {0}.", slung));
     }
 
-    private static String knots(RigState state) {
+    private static Optional<Sentence> knots(RigState state) {
         if (state.knots().isEmpty()) {
-            return "";
+            return Optional.empty();
         }
-        String against = state.knots().stream()
+        List<String> against = state.knots().stream()
                 .filter(KnotPlace::againstMaster)
                 .map(KnotPlace::point)
-                .collect(Collectors.joining(" and of "));
-        return against.isEmpty()
-                ? " The master is off both limiter knots, which are drawn as squares."
-                : " The master rests against the limiter knot of " + against + ".";
+                .toList();
+        return Optional.of(
+                switch (against.size()) {
+                    case 0 -> Sentence.of("The master is off both limiter knots, which are drawn as squares.");
+                    case 1 -> Sentence.of("The master rests against the limiter knot of {0}.", against.get(0));
+                    default ->
+                        Sentence.of(
+                                "The master rests against the limiter knot of {0} and of {1}.",
+                                against.get(0), against.get(1));
+                });
     }
 
     /** Before and after the loss of a point. */
-    static String of(RigAnswer answer, PointLoss loss, UnitSystem units) {
-        String head = "The anchor seen from the front, faint as it hung before " + loss.point() + " let go";
+    static Sentence of(RigAnswer answer, PointLoss loss, UnitSystem units) {
         if (loss.aftermath().isEmpty()) {
-            return head + ". Nothing holds the load any more.";
+            return Sentence.of(
+                    "The anchor seen from the front, faint as it hung before {0} let go. Nothing holds the load any more.",
+                    loss.point());
         }
         Aftermath after = loss.aftermath().get();
-        String points = after.rest().points().stream()
-                .filter(point -> !point.point().equals(loss.point()))
-                .map(point -> point.point() + " bears " + point.force().print(units)
-                        + after.peaks()
-                                .flatMap(peaks -> peaks.on(point.point()))
-                                .map(peak -> " after a model peak of " + peak.print(units))
-                                .orElse(" after an unknown peak"))
-                .collect(Collectors.joining(", "));
-        return head + ", and as it comes to rest " + after.drop().printFine(units) + " lower and "
-                + after.swing().printFine(units) + " to the side: " + points + ".";
+        Sentence points = Sentence.joined(
+                ", ",
+                after.rest().points().stream()
+                        .filter(point -> !point.point().equals(loss.point()))
+                        .map(point -> borne(point, after, units))
+                        .toList());
+        return Sentence.of(
+                "The anchor seen from the front, faint as it hung before {0} let go, and as it comes to rest {1} lower and"
+                        + " {2} to the side: {3}.",
+                loss.point(), after.drop().printFine(units), after.swing().printFine(units), points);
     }
 
-    private static String towards(Angle direction) {
+    private static Sentence borne(PointForce point, Aftermath after, UnitSystem units) {
+        String force = point.force().print(units);
+        return after.peaks()
+                .flatMap(peaks -> peaks.on(point.point()))
+                .map(peak ->
+                        Sentence.of("{0} bears {1} after a model peak of {2}", point.point(), force, peak.print(units)))
+                .orElseGet(() -> Sentence.of("{0} bears {1} after an unknown peak", point.point(), force));
+    }
+
+    private static Sentence towards(Angle direction) {
         String size = Figures.fixed(Math.abs(direction.degrees()), 1);
         if (size.equals("0.0")) {
-            return "straight down";
+            return Sentence.of("straight down");
         }
-        return size + "° from straight down to the " + (direction.degrees() > 0 ? "right" : "left");
+        return direction.degrees() > 0
+                ? Sentence.of("{0}° from straight down to the right", size)
+                : Sentence.of("{0}° from straight down to the left", size);
     }
 
-    private static String leaning(Angle lean) {
+    private static Sentence leaning(Sentence towards, Angle lean) {
+        String size = Figures.fixed(Math.abs(lean.degrees()), 1);
         if (lean.degrees() == 0) {
-            return "";
+            return towards;
         }
-        return ", " + Figures.fixed(Math.abs(lean.degrees()), 1) + "° "
-                + (lean.degrees() > 0 ? "out of the wall" : "into the wall");
+        return lean.degrees() > 0
+                ? Sentence.of("{0}, {1}° out of the wall", towards, size)
+                : Sentence.of("{0}, {1}° into the wall", towards, size);
     }
 }

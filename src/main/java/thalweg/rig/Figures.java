@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import thalweg.fault.Sentence;
 import thalweg.units.Length;
 
 /** Numbers inside sentences, whatever the machine's language. */
@@ -46,6 +47,14 @@ final class Figures {
         return more <= 1
                 ? String.join(", ", names)
                 : String.join(", ", names.subList(0, MOST_NAMES)) + " and " + more + " more";
+    }
+
+    /** The same of names that are said. */
+    static Sentence said(List<Sentence> names) {
+        int more = names.size() - MOST_NAMES;
+        return more <= 1
+                ? Sentence.joined(", ", names)
+                : Sentence.of("{0} and {1} more", Sentence.joined(", ", names.subList(0, MOST_NAMES)), more);
     }
 
     /** As somebody would type it: "0.25", "1000". */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 
 /**
@@ -71,36 +72,40 @@ public final class FindBestFocus {
      * @param leastShare what every point is to carry at the aim, 0 to 1 [-]
      */
     public static BestFocus of(RigInput input, double leastShare) {
-        Optional<String> senseless = senseless(input);
+        Optional<Sentence> senseless = senseless(input);
         if (senseless.isPresent()) {
             return BestFocus.none(senseless.get());
         }
         List<String> unknown = input.unknownStrengths();
         if (!unknown.isEmpty()) {
-            return BestFocus.none("Not known: the strength of " + Figures.listed(unknown)
-                    + ". Without it nobody can say towards which point to lean.");
+            return BestFocus.none(Sentence.of(
+                    "Not known: the strength of {0}. Without it nobody can say towards which point to lean.",
+                    Figures.said(unknown.stream().map(Sentence::plain).toList())));
         }
         return new FindBestFocus(input, leastShare).find();
     }
 
-    private static Optional<String> senseless(RigInput input) {
+    private static Optional<Sentence> senseless(RigInput input) {
         if (input.points().size() == 1) {
-            return Optional.of("One point bears the whole load, wherever the focus is.");
+            return Optional.of(Sentence.of("One point bears the whole load, wherever the focus is."));
         }
         for (int i = 0; i < input.points().size(); i++) {
             if (input.rig().slack().get(i).metres() > 0) {
-                return Optional.of(
-                        "The leg of " + input.points().get(i).name()
-                                + " has slack, so that the master does not hang at the focus: without slack there is a best one.");
+                return Optional.of(Sentence.of(
+                        "The leg of {0} has slack, so that the master does not hang at the focus: without slack there is"
+                                + " a best one.",
+                        input.points().get(i).name()));
             }
         }
         return switch (input.rig().kind()) {
             case SINGLE, FOCUSED -> Optional.empty();
             case SLIDING, LOOP ->
-                Optional.of("The master slides to a place of its own: the focus only says how long the loop is.");
+                Optional.of(Sentence.of(
+                        "The master slides to a place of its own: the focus only says how long the loop is."));
             case LIMITED ->
-                Optional.of("The master slides between the limits and sets the shares itself: the focus only says how"
-                        + " long the legs are.");
+                Optional.of(Sentence.of(
+                        "The master slides between the limits and sets the shares itself: the focus only says how long"
+                                + " the legs are."));
         };
     }
 
@@ -117,21 +122,24 @@ public final class FindBestFocus {
                 .max()
                 .orElseThrow();
         if (high - low < RigInput.ONE_PLACE_METRES) {
-            return BestFocus.none("Seen along the aim the points are in one place: there is no way to lean the focus.");
+            return BestFocus.none(
+                    Sentence.of("Seen along the aim the points are in one place: there is no way to lean the focus."));
         }
         Place best = best(low, high);
         if (best.share() < leastShare) {
-            return BestFocus.none("Nowhere on the line does every point carry " + Figures.percent(leastShare)
-                    + " at the aim, which is our own rule: at best " + name(best.least()) + " carries "
-                    + Figures.percent(best.share()) + ".");
+            return BestFocus.none(Sentence.of(
+                    "Nowhere on the line does every point carry {0} at the aim, which is our own rule: at best {1}"
+                            + " carries {2}.",
+                    Figures.percent(leastShare), name(best.least()), Figures.percent(best.share())));
         }
         RigAnswer given = Analyze.of(input);
         Place asGiven = place(0);
         if (low <= 0 && high >= 0 && merit(asGiven) >= merit(best) * (1 - NO_GAIN)) {
             return new BestFocus(
                     Optional.of(found(given, given)),
-                    "No other focus on the line is better: " + name(asGiven.weakest())
-                            + " is nearest to its strength.");
+                    Sentence.of(
+                            "No other focus on the line is better: {0} is nearest to its strength.",
+                            name(asGiven.weakest())));
         }
         RigAnswer there = Analyze.of(withFocus(best.at()).orElseThrow());
         return new BestFocus(Optional.of(found(there, given)), why(best, low, high));
@@ -238,24 +246,31 @@ public final class FindBestFocus {
                 .input();
     }
 
-    private String why(Place best, double low, double high) {
+    private Sentence why(Place best, double low, double high) {
         for (double step : new double[] {-NEXT_METRES, NEXT_METRES}) {
             Place next = place(best.at() + step);
             if (next.ratio() > best.ratio() && next.share() < leastShare) {
-                return "Held back by our own rule that every point carries at least " + Figures.percent(leastShare)
-                        + " at the aim: " + name(next.least()) + " would carry less.";
+                return Sentence.of(
+                        "Held back by our own rule that every point carries at least {0} at the aim: {1} would carry"
+                                + " less.",
+                        Figures.percent(leastShare), name(next.least()));
             }
         }
         if (best.at() - low < NEXT_METRES || high - best.at() < NEXT_METRES) {
-            return "Held back by the outermost point, beyond which the focus is not moved; " + name(best.weakest())
-                    + " is nearest to its strength.";
+            return Sentence.of(
+                    "Held back by the outermost point, beyond which the focus is not moved; {0} is nearest to its"
+                            + " strength.",
+                    name(best.weakest()));
         }
         int left = place(best.at() - NEXT_METRES).weakest();
         int right = place(best.at() + NEXT_METRES).weakest();
         return left == right
-                ? name(left) + " is nearest to its strength, and leaning further to either side takes it nearer."
-                : name(left) + " and " + name(right)
-                        + " are equally near to their strength there; leaning further takes one of them nearer.";
+                ? Sentence.of(
+                        "{0} is nearest to its strength, and leaning further to either side takes it nearer.",
+                        name(left))
+                : Sentence.of(
+                        "{0} and {1} are equally near to their strength there; leaning further takes one of them nearer.",
+                        name(left), name(right));
     }
 
     private String name(int point) {

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.List;
+import thalweg.fault.Sentence;
 
 /**
  * Finds between which shares friction may leave the two points of a sliding rig.
@@ -21,9 +22,9 @@ final class FindFriction {
     /** Points nearer to one line along the load than this part of their distance lie in it. */
     private static final double IN_LINE = 1e-9;
 
-    private static final String THREE_OR_MORE =
+    private static final Sentence THREE_OR_MORE = Sentence.of(
             "Friction where the loop passes over three or more points is not computed: the range is unknown, and equal"
-                    + " shares are the ideal.";
+                    + " shares are the ideal.");
 
     /** How far the second point lies to the side of the first, across the load [m], 0 or more. */
     private final double across;
@@ -56,7 +57,7 @@ final class FindFriction {
     static FrictionRange of(RigInput input) {
         List<RigPoint> points = input.points();
         if (points.size() == 1) {
-            return new FrictionRange(List.of(new ShareRange(points.get(0).name(), 1, 1)), "");
+            return new FrictionRange(List.of(new ShareRange(points.get(0).name(), 1, 1)), Sentence.NONE);
         }
         if (points.size() > 2) {
             return new FrictionRange(List.of(), THREE_OR_MORE);
@@ -72,7 +73,7 @@ final class FindFriction {
                 List.of(
                         new ShareRange(points.get(0).name(), least, most),
                         new ShareRange(points.get(1).name(), 1 - most, 1 - least)),
-                "");
+                Sentence.NONE);
     }
 
     /** The share of the first point where friction, with its sign, only just holds. */

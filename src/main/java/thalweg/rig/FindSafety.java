@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 import thalweg.units.Force;
 
 /** Holds what every point, every strand and every connector is taken to hold against the largest forces on it. */
 final class FindSafety {
 
-    private static final String BEARS_NOTHING = "it bears nothing in any direction of the load";
-    private static final String BEARS_NOTHING_LATER =
-            "it bears nothing after any loss that leaves something to hang on";
-    private static final String ALONG_ITS_AXIS = ", its pull along its axis counted";
+    private static final Sentence BEARS_NOTHING = Sentence.of("it bears nothing in any direction of the load");
+    private static final Sentence BEARS_NOTHING_LATER =
+            Sentence.of("it bears nothing after any loss that leaves something to hang on");
 
     private final RigInput input;
     private final List<PointLoss> losses;
@@ -57,8 +57,8 @@ final class FindSafety {
             return new Borne(force, force);
         }
 
-        String remark() {
-            return counted.compareTo(force) > 0 ? ALONG_ITS_AXIS : "";
+        Sentence at(Sentence where) {
+            return counted.compareTo(force) > 0 ? Sentence.of("{0}, its pull along its axis counted", where) : where;
         }
     }
 
@@ -150,7 +150,7 @@ final class FindSafety {
                         RigInput.MASTER_CONNECTOR,
                         PartSafety.Kind.CONNECTOR,
                         strength,
-                        held(strength, Borne.of(input.load().weight()), "under the whole load"),
+                        held(strength, Borne.of(input.load().weight()), Sentence.of("under the whole load")),
                         afterLoss(strength, after(loss -> true, peaks -> Optional.of(Borne.of(peaks.held()))))));
     }
 
@@ -158,17 +158,17 @@ final class FindSafety {
         if (largest.force().inKilonewtons() < bears) {
             return PartSafety.Times.none(BEARS_NOTHING);
         }
-        String friction = byFriction > 1 ? ", friction allowed for" : "";
-        return held(strength, largest, "with the load toward " + direction.print() + friction);
+        Sentence where = byFriction > 1
+                ? Sentence.of("with the load toward {0}, friction allowed for", direction.print())
+                : Sentence.of("with the load toward {0}", direction.print());
+        return held(strength, largest, where);
     }
 
-    private static PartSafety.Times held(PartStrength strength, Borne largest, String where) {
+    private static PartSafety.Times held(PartStrength strength, Borne largest, Sentence where) {
         return strength.left()
                 .map(left -> PartSafety.Times.known(
-                        left.inKilonewtons() / largest.counted().inKilonewtons(),
-                        largest.force(),
-                        where + largest.remark()))
-                .orElseGet(() -> PartSafety.Times.unknown(Optional.of(largest.force()), strength.why()));
+                        left.inKilonewtons() / largest.counted().inKilonewtons(), largest.force(), largest.at(where)))
+                .orElseGet(() -> PartSafety.Times.unknown(Optional.of(largest.force()), strength.saying()));
     }
 
     private static boolean isLeft(String strand, PointLoss loss) {
@@ -216,23 +216,22 @@ final class FindSafety {
             return PartSafety.Times.none(BEARS_NOTHING_LATER);
         }
         if (doubt.isPresent()) {
-            String why = doubt.get().rising()
-                    ? "a force still rises at the end of the 2 s that are followed when "
-                            + doubt.get().lost() + " goes"
-                    : "the motion is too fast to be followed when "
-                            + doubt.get().lost() + " goes";
-            return PartSafety.Times.unknown(Optional.empty(), why + atMost(strength, hardest));
+            String lost = doubt.get().lost();
+            Sentence why = doubt.get().rising()
+                    ? Sentence.of("a force still rises at the end of the 2 s that are followed when {0} goes", lost)
+                    : Sentence.of("the motion is too fast to be followed when {0} goes", lost);
+            return PartSafety.Times.unknown(Optional.empty(), atMost(why, strength, hardest));
         }
         AfterLoss known = hardest.orElseThrow();
-        return held(strength, known.peak().orElseThrow(), "when " + known.lost() + " goes");
+        return held(strength, known.peak().orElseThrow(), Sentence.of("when {0} goes", known.lost()));
     }
 
     /** What the ratio cannot be above, from the peaks as far as they are known. */
-    private static String atMost(PartStrength strength, Optional<AfterLoss> hardest) {
+    private static Sentence atMost(Sentence why, PartStrength strength, Optional<AfterLoss> hardest) {
         if (strength.left().isEmpty() || hardest.isEmpty()) {
-            return "";
+            return why;
         }
         double most = strength.left().get().inKilonewtons() / hardest.get().counted();
-        return "; it is " + Figures.times(most) + " at most";
+        return Sentence.of("{0}; it is {1} at most", why, Figures.times(most));
     }
 }

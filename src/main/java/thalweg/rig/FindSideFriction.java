@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
+import thalweg.fault.Sentence;
 
 /**
  * Finds between which shares friction may leave the two points of a rig whose master slides between limiter knots, or on
@@ -127,7 +128,7 @@ final class FindSideFriction {
                 List.of(
                         new ShareRange(input.points().get(0).name(), low, high),
                         new ShareRange(input.points().get(1).name(), 1 - high, 1 - low)),
-                "");
+                Sentence.NONE);
     }
 
     /** Where a length of the slider on the first side begins to be long enough; the shortest where each is, the longest where none is. */

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.Locale;
+import thalweg.fault.Sentence;
 
 /**
  * How much of a strand's strength common knots leave.
@@ -112,14 +113,20 @@ public enum Knot {
 
     /** What it leaves, as one factor of a strength. */
     StrengthFactor factor() {
-        String name = word().replace('_', ' ').replace("mans", "man's");
-        String nominally = nominalSource == Source.MEMORY ? "" : ", " + nominalSource.words();
-        String bounds = lowSource == highSource
-                ? "range " + lowSource.words()
-                : "low " + lowSource.words() + ", high " + highSource.words();
-        String words =
-                name + nominally + (lowSource == nominalSource && highSource == nominalSource ? "" : "; " + bounds);
+        Sentence name = Sentence.word(word().replace('_', ' ').replace("mans", "man's"));
+        boolean oneSource = lowSource == nominalSource && highSource == nominalSource;
+        Sentence named = nominalSource == Source.MEMORY
+                ? name
+                : Sentence.of("{0}, {1}", name, Sentence.word(nominalSource.words()));
+        Sentence words = oneSource ? named : Sentence.of("{0}; {1}", named, bounds());
         return new StrengthFactor(StrengthChain.KNOT, low, nominal, high, nominalSource.kind(), words);
+    }
+
+    private Sentence bounds() {
+        Sentence low = Sentence.word(lowSource.words());
+        return lowSource == highSource
+                ? Sentence.of("range {0}", low)
+                : Sentence.of("low {0}, high {1}", low, Sentence.word(highSource.words()));
     }
 
     /** How a rig file names it. */

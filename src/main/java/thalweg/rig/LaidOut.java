@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 
 /**
  * One way of rigging the points of a comparison.
@@ -11,20 +12,42 @@ import java.util.OptionalDouble;
  * @param kind the layout
  * @param focusMoved whether the focus is not the one that was given but {@link FindBestFocus}'s
  * @param answer what the model says; empty where the points cannot be rigged so
- * @param why they cannot; empty text where they can
+ * @param saying they cannot; empty text where they can
  */
-public record LaidOut(RigKind kind, boolean focusMoved, Optional<RigAnswer> answer, String why) {
+public record LaidOut(RigKind kind, boolean focusMoved, Optional<RigAnswer> answer, Sentence saying) {
 
     public LaidOut {
-        if (answer.isPresent() != why.isEmpty()) {
+        if (answer.isPresent() != saying.equals(Sentence.NONE)) {
             throw new IllegalArgumentException("a layout has an answer, or a reason why not");
         }
     }
 
     /** "focused", "focused with the focus moved". */
     public String label() {
-        String word = kind == RigKind.LOOP ? "triangle" : kind.word();
-        return focusMoved ? word + " with the focus moved" : word;
+        return called().toString();
+    }
+
+    /** Why there is no answer, in English. */
+    public String why() {
+        return saying.toString();
+    }
+
+    /** Its label as it is said. */
+    Sentence called() {
+        return moved(Sentence.word(word()));
+    }
+
+    /** The same at the beginning of a sentence. */
+    Sentence calledFirst() {
+        return moved(Sentence.word(Character.toUpperCase(word().charAt(0)) + word().substring(1)));
+    }
+
+    private Sentence moved(Sentence kindOfRig) {
+        return focusMoved ? Sentence.of("{0} with the focus moved", kindOfRig) : kindOfRig;
+    }
+
+    private String word() {
+        return kind == RigKind.LOOP ? "triangle" : kind.word();
     }
 
     /** Whether the master stays held when any one point lets go. */

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 import thalweg.units.Angle;
 
 /** Rigs the points of one rig in every layout, with the same focus, load and material. */
@@ -46,15 +46,16 @@ final class LayOutAll {
     private LaidOut laid(RigKind kind) {
         CheckedRig checked = rig(kind, basis.statedLoad().sway().degrees());
         return checked.input()
-                .map(input -> new LaidOut(kind, false, Optional.of(Analyze.of(input)), ""))
+                .map(input -> new LaidOut(kind, false, Optional.of(Analyze.of(input)), Sentence.NONE))
                 .orElseGet(() -> new LaidOut(kind, false, Optional.empty(), reason(kind, checked)));
     }
 
-    private String reason(RigKind kind, CheckedRig checked) {
+    private Sentence reason(RigKind kind, CheckedRig checked) {
         int count = basis.points().size();
         return count > kind.mostPoints()
-                ? "It takes " + kind.mostPoints() + " points, and here are " + count + "."
-                : checked.findings().stream().map(RigFinding::print).collect(Collectors.joining(" "));
+                ? Sentence.of("It takes {0} points, and here are {1}.", kind.mostPoints(), count)
+                : Sentence.joined(
+                        " ", checked.findings().stream().map(RigFinding::saying).toList());
     }
 
     /** The layout where the load sways that far to either side [°], or what keeps the points from being rigged so. */
@@ -95,6 +96,6 @@ final class LayOutAll {
                         .withRig(SetupDraft.of(focused).withFocus(best.focus()))
                         .check()
                         .input())
-                .map(input -> new LaidOut(RigKind.FOCUSED, true, Optional.of(Analyze.of(input)), ""));
+                .map(input -> new LaidOut(RigKind.FOCUSED, true, Optional.of(Analyze.of(input)), Sentence.NONE));
     }
 }

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 
 /**
  * A rig held against one letter of the checklist.
@@ -10,13 +11,18 @@ import java.util.OptionalDouble;
  * @param figure the number that decides, in the unit of its letter: E a share [-], A an angle [°], R a part of
  *     the single failures [-], NE a drop [m], S a ratio of strength to force [-], T a count of knots and connectors;
  *     empty for none
- * @param why one or two sentences with their numbers, naming the point or the angle
+ * @param saying one or two sentences with their numbers, naming the point or the angle
  */
-public record LetterCheck(CheckLetter letter, RigVerdict verdict, OptionalDouble figure, String why) {
+public record LetterCheck(CheckLetter letter, RigVerdict verdict, OptionalDouble figure, Sentence saying) {
 
     public LetterCheck {
-        if (why.isBlank()) {
+        if (saying.toString().isBlank()) {
             throw new IllegalArgumentException("a verdict says why");
         }
+    }
+
+    /** Why, in English. */
+    public String why() {
+        return saying.toString();
     }
 }

@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /**
@@ -36,26 +37,31 @@ public record PartSafety(String part, Kind kind, PartStrength strength, Times st
      * @param force the largest on the part, in all of its parallel strands; empty where it is unknown or too small to
      *     count
      * @param idle whether nothing is borne, so that there is no ratio to be known
-     * @param why where the force is largest, as "when B goes"; or why there is no ratio, as a part of a sentence
+     * @param saying where the force is largest, as "when B goes"; or why there is no ratio, as a part of a sentence
      */
-    public record Times(OptionalDouble ratio, Optional<Force> force, boolean idle, String why) {
+    public record Times(OptionalDouble ratio, Optional<Force> force, boolean idle, Sentence saying) {
 
         public Times {
-            if (why.isBlank() || (ratio.isPresent() && (force.isEmpty() || !(ratio.getAsDouble() > 0)))) {
+            if (saying.toString().isBlank() || (ratio.isPresent() && (force.isEmpty() || !(ratio.getAsDouble() > 0)))) {
                 throw new IllegalArgumentException("a ratio is above 0 and has its force, and all of it is explained");
             }
         }
 
-        static Times known(double ratio, Force force, String where) {
+        static Times known(double ratio, Force force, Sentence where) {
             return new Times(OptionalDouble.of(ratio), Optional.of(force), false, where);
         }
 
-        static Times unknown(Optional<Force> force, String why) {
+        static Times unknown(Optional<Force> force, Sentence why) {
             return new Times(OptionalDouble.empty(), force, false, why);
         }
 
-        static Times none(String why) {
+        static Times none(Sentence why) {
             return new Times(OptionalDouble.empty(), Optional.empty(), true, why);
+        }
+
+        /** Where or why, in English. */
+        public String why() {
+            return saying.toString();
         }
 
         /** The ratio in digits, never rounded up: "0.99", "12.3"; empty text where there is none. */
@@ -89,6 +95,19 @@ public record PartSafety(String part, Kind kind, PartStrength strength, Times st
         return bound.isPresent() && strength.left().isPresent()
                 ? bound.get().newtons() / strength.left().get().newtons()
                 : 1;
+    }
+
+    /** Its name as it is said. */
+    public Sentence called() {
+        return kind == Kind.POINT ? Sentence.plain(part) : StrandNames.said(part);
+    }
+
+    /** The range of a ratio as it is said; empty where {@link #printRange} is. */
+    public Optional<Sentence> range(Times times) {
+        return times.ratio().isEmpty() || !strength.isRange()
+                ? Optional.empty()
+                : Optional.of(Sentence.of(
+                        "{0} to {1}", times.printTimes(leastShare()), times.printTimes(share(strength.high()))));
     }
 
     /** Whether it is a strand, which its knots weaken. */

@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /**
@@ -17,7 +18,7 @@ import thalweg.units.Force;
  * @param notes what is not allowed for, each as a part of a sentence
  */
 public record PartStrength(
-        Optional<Force> base, List<StrengthFactor> factors, double most, List<String> missing, List<String> notes) {
+        Optional<Force> base, List<StrengthFactor> factors, double most, List<Sentence> missing, List<Sentence> notes) {
 
     /** How a sentence calls a strength from which nothing but its knots was taken. */
     static final String STATED = "stated";
@@ -56,7 +57,12 @@ public record PartStrength(
 
     /** Why it is unknown, as a part of a sentence; empty text where it is known. */
     public String why() {
-        return String.join("; ", missing);
+        return saying().toString();
+    }
+
+    /** The same as it is said. */
+    public Sentence saying() {
+        return Sentence.joined("; ", missing);
     }
 
     /** Whether low and high are apart. */

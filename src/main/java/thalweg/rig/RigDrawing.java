@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Ink;
 import thalweg.drawing.Shape;
 import thalweg.drawing.Spot;
+import thalweg.fault.Sentence;
 import thalweg.units.UnitSystem;
 
 /**
@@ -36,9 +38,16 @@ public final class RigDrawing {
     private final Optional<PointLoss> loss;
 
     private final UnitSystem units;
+    private final Function<Sentence, String> speech;
     private final double extent;
 
-    private RigDrawing(RigAnswer answer, RigState state, Optional<PointLoss> loss, UnitSystem units) {
+    private RigDrawing(
+            RigAnswer answer,
+            RigState state,
+            Optional<PointLoss> loss,
+            UnitSystem units,
+            Function<Sentence, String> speech) {
+        this.speech = speech;
         this.answer = answer;
         this.state = state;
         this.loss = loss;
@@ -47,8 +56,8 @@ public final class RigDrawing {
     }
 
     /** The anchor under a load at the aim. */
-    public static Drawing of(RigAnswer answer, UnitSystem units) {
-        return of(answer, answer.steady(), units);
+    public static Drawing of(RigAnswer answer, UnitSystem units, Function<Sentence, String> speech) {
+        return of(answer, answer.steady(), units, speech);
     }
 
     /**
@@ -56,8 +65,8 @@ public final class RigDrawing {
      *
      * @param state one of the answer's, such as a direction of its sector
      */
-    public static Drawing of(RigAnswer answer, RigState state, UnitSystem units) {
-        return new RigDrawing(answer, state, Optional.empty(), units).drawing();
+    public static Drawing of(RigAnswer answer, RigState state, UnitSystem units, Function<Sentence, String> speech) {
+        return new RigDrawing(answer, state, Optional.empty(), units, speech).drawing();
     }
 
     /**
@@ -66,9 +75,9 @@ public final class RigDrawing {
      *
      * @param loss one of the answer's
      */
-    public static Drawing of(RigAnswer answer, PointLoss loss, UnitSystem units) {
+    public static Drawing of(RigAnswer answer, PointLoss loss, UnitSystem units, Function<Sentence, String> speech) {
         RigState state = loss.aftermath().map(Aftermath::rest).orElse(answer.steady());
-        return new RigDrawing(answer, state, Optional.of(loss), units).drawing();
+        return new RigDrawing(answer, state, Optional.of(loss), units, speech).drawing();
     }
 
     private Drawing drawing() {
@@ -109,9 +118,9 @@ public final class RigDrawing {
             strokes.addAll(rope);
         }
         shapes.addAll(labels(strokes, marks, held ? Optional.of(load) : Optional.empty()));
-        String words = loss.map(lost -> DescribeRig.of(answer, lost, units))
+        Sentence words = loss.map(lost -> DescribeRig.of(answer, lost, units))
                 .orElseGet(() -> DescribeRig.of(answer, state, units));
-        return new Drawing(shapes, words);
+        return new Drawing(shapes, speech.apply(words));
     }
 
     /** The redirect, where it is near enough to be in the picture. */
@@ -190,7 +199,8 @@ public final class RigDrawing {
             room.past(
                     arrow.to(),
                     arrow.to().y() - arrow.from().y(),
-                    "load " + answer.input().load().weight().print(units),
+                    speech.apply(Sentence.of(
+                            "load {0}", answer.input().load().weight().print(units))),
                     Ink.STRONG);
             state.angle().ifPresent(angle -> room.beside(spot(state.master()), angle.print(), Ink.MAIN, true));
             redirect()
@@ -209,18 +219,18 @@ public final class RigDrawing {
     /** What a point bears, with a space before it; after a loss its peak as well. */
     private String bears(int point) {
         if (lost(point)) {
-            return " lost";
+            return speech.apply(Sentence.of(" lost"));
         }
         if (loss.isPresent() && !loss.get().held()) {
             return "";
         }
         PointForce bears = state.points().get(point);
-        String peak = loss.flatMap(PointLoss::aftermath)
+        String force = borne(point) ? bears.force().print(units) : speech.apply(Sentence.of("slack"));
+        return loss.flatMap(PointLoss::aftermath)
                 .flatMap(Aftermath::peaks)
                 .flatMap(peaks -> peaks.on(bears.point()))
-                .map(force -> ", peak " + force.print(units))
-                .orElse("");
-        return " " + (borne(point) ? bears.force().print(units) : "slack") + peak;
+                .map(peak -> speech.apply(Sentence.of(" {0}, peak {1}", force, peak.print(units))))
+                .orElse(" " + force);
     }
 
     private boolean borne(int point) {

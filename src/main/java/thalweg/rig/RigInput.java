@@ -110,7 +110,7 @@ public record RigInput(
 
     /** "A connector". */
     static String connectorLabel(RigPoint point) {
-        return point.name() + " connector";
+        return StrandNames.connector(point);
     }
 
     /** What each point is taken to hold [kN], in their order; empty where one is unknown. */

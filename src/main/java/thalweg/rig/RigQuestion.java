@@ -1,12 +1,19 @@
 package thalweg.rig;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 
 /**
  * One of the two questions that decide between layouts.
  *
  * @param asked the question
  * @param answer empty where it cannot be told
- * @param why a sentence with the figures that it rests on
+ * @param saying a sentence with the figures that it rests on
  */
-public record RigQuestion(String asked, Optional<Boolean> answer, String why) {}
+public record RigQuestion(Sentence asked, Optional<Boolean> answer, Sentence saying) {
+
+    /** What it rests on, in English. */
+    public String why() {
+        return saying.toString();
+    }
+}

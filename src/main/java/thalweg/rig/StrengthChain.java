@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /** Takes from a strength as stated what each thing takes, one after the other. */
@@ -14,8 +15,8 @@ final class StrengthChain {
     private final Optional<Force> base;
     private final List<StrengthFactor> factors = new ArrayList<>();
     private double most = 1;
-    private final List<String> missing = new ArrayList<>();
-    private final List<String> notes = new ArrayList<>();
+    private final List<Sentence> missing = new ArrayList<>();
+    private final List<Sentence> notes = new ArrayList<>();
 
     /**
      * A chain that nothing has been taken from.
@@ -23,7 +24,7 @@ final class StrengthChain {
      * @param base as stated
      * @param otherwise what is said where that is unknown, as a part of a sentence
      */
-    StrengthChain(Optional<Force> base, String otherwise) {
+    StrengthChain(Optional<Force> base, Sentence otherwise) {
         this.base = base;
         if (base.isEmpty()) {
             missing.add(otherwise);
@@ -43,7 +44,7 @@ final class StrengthChain {
     }
 
     /** Makes what is left unknown; where nothing is known to begin with, that reason is enough. */
-    StrengthChain unknown(String why) {
+    StrengthChain unknown(Sentence why) {
         if (base.isPresent()) {
             missing.add(why);
         }
@@ -51,7 +52,7 @@ final class StrengthChain {
     }
 
     /** Says what is not allowed for. */
-    StrengthChain note(String what) {
+    StrengthChain note(Sentence what) {
         notes.add(what);
         return this;
     }

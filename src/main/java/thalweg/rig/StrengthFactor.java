@@ -1,5 +1,7 @@
 package thalweg.rig;
 
+import thalweg.fault.Sentence;
+
 /**
  * One thing that leaves a part less than its strength as stated.
  *
@@ -10,17 +12,18 @@ package thalweg.rig;
  * @param source how sure that is
  * @param words what it is and where the figure is from, as a part of a sentence
  */
-public record StrengthFactor(String name, double low, double nominal, double high, FactorSource source, String words) {
+public record StrengthFactor(
+        String name, double low, double nominal, double high, FactorSource source, Sentence saying) {
 
     public StrengthFactor {
         boolean ordered = low > 0 && low <= nominal && nominal <= high && high <= 1;
-        if (!ordered || name.isBlank() || words.isBlank()) {
+        if (!ordered || name.isBlank() || saying.toString().isBlank()) {
             throw new IllegalArgumentException("a factor has a name, words, and three shares in order, above 0");
         }
     }
 
     /** A factor of which one figure is known and no range. */
-    public static StrengthFactor of(String name, double share, FactorSource source, String words) {
+    public static StrengthFactor of(String name, double share, FactorSource source, Sentence words) {
         return new StrengthFactor(name, share, share, share, source, words);
     }
 
@@ -36,8 +39,23 @@ public record StrengthFactor(String name, double low, double nominal, double hig
 
     /** As one line for a person: "condition 0.5, our choice: found worn". */
     public String print() {
-        String range = isRange() ? " (" + figure(low) + " to " + figure(high) + ")" : "";
-        return name + " " + figure(nominal) + range + ", " + source.words() + ": " + words;
+        return said().toString();
+    }
+
+    /** Why, in English. */
+    public String words() {
+        return saying.toString();
+    }
+
+    /** The same as it is said. */
+    public Sentence said() {
+        Sentence called = Sentence.word(name);
+        Sentence from = Sentence.word(source.words());
+        return isRange()
+                ? Sentence.of(
+                        "{0} {1} ({2} to {3}), {4}: {5}",
+                        called, figure(nominal), figure(low), figure(high), from, saying)
+                : Sentence.of("{0} {1}, {2}: {3}", called, figure(nominal), from, saying);
     }
 
     /** With up to three decimals: no factor is known better. */

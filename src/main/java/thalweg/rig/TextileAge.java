@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 
 /**
  * What published tests say of the strength that textile has left with age: little, of few things, and for few years.
@@ -68,22 +69,25 @@ public final class TextileAge {
     }
 
     /** Why nothing is known of textile beyond the makers' limit, as a part of a sentence. */
-    static String tooOld(double years) {
-        return "textile of " + age(years) + " is past the 10 years that makers give it at most";
+    static Sentence tooOld(double years) {
+        return Sentence.of("textile of {0} is past the 10 years that makers give it at most", age(years));
     }
 
     private static AgeShare indoors(Fibre fibre, double years) {
         return fibre == Fibre.UHMWPE
                 ? slings(years)
-                : AgeShare.notAllowedFor(
-                        "age is not allowed for: no published figure for " + fibre.words() + " kept indoors");
+                : AgeShare.notAllowedFor(Sentence.of(
+                        "age is not allowed for: no published figure for {0} kept indoors",
+                        Sentence.word(fibre.words())));
     }
 
     private static AgeShare slings(double years) {
         if (years > OLD_SLINGS_YEARS) {
             return AgeShare.unknown(
                     OptionalDouble.of(OLD_SLING / NEW_SLING),
-                    "no published figure for UHMWPE of more than 5 years; at 3 to 5 it had 73 % left (" + SLINGS + ")");
+                    Sentence.of(
+                            "no published figure for UHMWPE of more than 5 years; at 3 to 5 it had 73 % left ({0})",
+                            SLINGS));
         }
         return years < YOUNG_SLINGS_YEARS
                 ? band(
@@ -91,13 +95,17 @@ public final class TextileAge {
                         YOUNG_SLING / NEW_SLING,
                         1,
                         FactorSource.PUBLISHED,
-                        "UHMWPE slings under 3 years, just under 20 of 22 kN on average; range our choice, " + SLINGS)
+                        Sentence.of(
+                                "UHMWPE slings under 3 years, just under 20 of 22 kN on average; range our choice, {0}",
+                                SLINGS))
                 : band(
                         WEAK_OLD_SLING / NEW_SLING,
                         OLD_SLING / NEW_SLING,
                         YOUNG_SLING / NEW_SLING,
                         FactorSource.PUBLISHED,
-                        "UHMWPE slings of 3 to 5 years, 16 of 22 kN on average; range our choice, " + SLINGS);
+                        Sentence.of(
+                                "UHMWPE slings of 3 to 5 years, 16 of 22 kN on average; range our choice, {0}",
+                                SLINGS));
     }
 
     private static AgeShare outdoors(Fibre fibre, double years) {
@@ -107,7 +115,7 @@ public final class TextileAge {
             case UHMWPE -> {
                 OptionalDouble used =
                         OptionalDouble.of(years < YOUNG_SLINGS_YEARS ? YOUNG_SLING / NEW_SLING : OLD_SLING / NEW_SLING);
-                yield AgeShare.unknown(used, "no published figure for UHMWPE left outdoors");
+                yield AgeShare.unknown(used, Sentence.of("no published figure for UHMWPE left outdoors"));
             }
         };
     }
@@ -117,8 +125,10 @@ public final class TextileAge {
         if (years > OUTDOORS_TESTED_YEARS) {
             return AgeShare.unknown(
                     OptionalDouble.of(1 - NYLON_LOST_AT_LEAST),
-                    "nylon left outdoors loses steadily, 50 to 60 % by 36 months, and nothing is published beyond ("
-                            + OUTDOOR_TEST + ")");
+                    Sentence.of(
+                            "nylon left outdoors loses steadily, 50 to 60 % by 36 months, and nothing is published"
+                                    + " beyond ({0})",
+                            OUTDOOR_TEST));
         }
         double part = years / OUTDOORS_TESTED_YEARS;
         return band(
@@ -126,8 +136,9 @@ public final class TextileAge {
                 1 - (NYLON_LOST_AT_LEAST + NYLON_LOST_AT_MOST) / 2 * part,
                 1 - NYLON_LOST_AT_LEAST * part,
                 FactorSource.DERIVED,
-                "nylon left outdoors for " + age(years) + ", a straight line to 50 to 60 % lost after 36 months, "
-                        + OUTDOOR_TEST);
+                Sentence.of(
+                        "nylon left outdoors for {0}, a straight line to 50 to 60 % lost after 36 months, {1}",
+                        age(years), OUTDOOR_TEST));
     }
 
     /** The level that it comes to counts from the first day: how fast it gets there is not published. */
@@ -135,23 +146,27 @@ public final class TextileAge {
         if (years > OUTDOORS_TESTED_YEARS) {
             return AgeShare.unknown(
                     OptionalDouble.of(POLYESTER_LEVEL),
-                    "polyester left outdoors levels off near 30 % lost, and nothing is published beyond 36 months ("
-                            + OUTDOOR_TEST + ")");
+                    Sentence.of(
+                            "polyester left outdoors levels off near 30 % lost, and nothing is published beyond 36"
+                                    + " months ({0})",
+                            OUTDOOR_TEST));
         }
         return band(
                 POLYESTER_LOW,
                 POLYESTER_LEVEL,
                 years < FIRST_YEAR ? 1 : POLYESTER_AFTER_A_YEAR_HIGH,
                 FactorSource.PUBLISHED,
-                "polyester left outdoors levels off near 30 % lost, most of it in 12 months; counted in full from the"
-                        + " first day and range our choice, " + OUTDOOR_TEST);
+                Sentence.of(
+                        "polyester left outdoors levels off near 30 % lost, most of it in 12 months; counted in full"
+                                + " from the first day and range our choice, {0}",
+                        OUTDOOR_TEST));
     }
 
-    private static AgeShare band(double low, double nominal, double high, FactorSource source, String words) {
+    private static AgeShare band(double low, double nominal, double high, FactorSource source, Sentence words) {
         return AgeShare.known(new StrengthFactor(AGE, low, nominal, high, source, words));
     }
 
-    private static String age(double years) {
-        return Figures.fixed(years, 1) + " years";
+    private static Sentence age(double years) {
+        return Sentence.of("{0} years", Figures.fixed(years, 1));
     }
 }

@@ -97,11 +97,11 @@ final class AnalysisView {
                         .map(check -> new AnalysisFigures.CheckLine(
                                 check.letter().name(),
                                 phrases.say("rig.verdict." + check.verdict().word()),
-                                check.why()))
+                                phrases.say(check.saying())))
                         .toList(),
                 answer.safety().stream()
                         .map(part -> new AnalysisFigures.SafetyLine(
-                                part.part(),
+                                phrases.say(part.called()),
                                 safety.ratioAndWhere(part, part.steady()),
                                 safety.ratioAndWhere(part, part.afterLoss())))
                         .toList(),
@@ -110,7 +110,7 @@ final class AnalysisView {
                 answer.assumed().stream()
                         .map(key -> new AnalysisFigures.Assumption(key, assumed(input, key)))
                         .toList(),
-                RigDrawing.of(answer, units),
+                RigDrawing.of(answer, units, phrases::say),
                 remarks,
                 changes);
     }
@@ -130,14 +130,14 @@ final class AnalysisView {
         return String.join(" ", parts);
     }
 
-    private static LossFigures loss(PointLoss loss, PeakRange ranges) {
+    private LossFigures loss(PointLoss loss, PeakRange ranges) {
         Optional<PeakRange.Loss> range = ranges.after(loss.point());
         return new LossFigures(
                 loss.point(),
                 loss.aftermath()
                         .map(after -> new LossFigures.After(
                                 after.within().verdict(),
-                                after.within().why(),
+                                phrases.say(after.within().saying()),
                                 after.drop(),
                                 after.swing(),
                                 after.peaks().stream()

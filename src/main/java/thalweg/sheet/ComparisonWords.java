@@ -95,7 +95,24 @@ public final class ComparisonWords {
         String answer = question.answer()
                 .map(yes -> phrases.say(yes ? "compare.yes" : "compare.no"))
                 .orElse(phrases.say("compare.cannot_tell"));
-        return phrases.say("compare.question", question.asked(), answer, question.why());
+        return phrases.say("compare.question", question.asked(), answer, question.saying());
+    }
+
+    /** What the figures speak for. */
+    public String says(RigComparison comparison) {
+        return phrases.say(comparison.recommendation().saying());
+    }
+
+    /** What that rests on, a line each. */
+    public List<String> grounds(RigComparison comparison) {
+        return comparison.recommendation().restsOn().stream().map(phrases::say).toList();
+    }
+
+    /** What would change it, a line each. */
+    public List<String> otherwise(RigComparison comparison) {
+        return comparison.recommendation().wouldChange().stream()
+                .map(phrases::say)
+                .toList();
     }
 
     /** What stands below every comparison. */

@@ -59,16 +59,16 @@ public final class LossWords {
     /** What the cut of a strand does. */
     public String cut(StrandCut cut) {
         if (!cut.held()) {
-            return phrases.say("rig.cut.lost", cut.strand());
+            return phrases.say("rig.cut.lost", cut.called());
         }
         return cut.asLossOf()
-                .map(point -> phrases.say("rig.cut.held", cut.strand(), point))
-                .orElseGet(() -> phrases.say("rig.cut.beside", cut.strand()));
+                .map(point -> phrases.say("rig.cut.held", cut.called(), point))
+                .orElseGet(() -> phrases.say("rig.cut.beside", cut.called()));
     }
 
     /** Between which shares friction may leave the points, or why that is unknown. */
     public String friction(FrictionRange friction) {
-        return friction.known() ? phrases.say("rig.range", shares(friction)) : friction.why();
+        return friction.known() ? phrases.say("rig.range", shares(friction)) : phrases.say(friction.saying());
     }
 
     /** Those shares alone. */

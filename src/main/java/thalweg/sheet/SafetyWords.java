@@ -24,7 +24,7 @@ public final class SafetyWords {
         if (times.ratio().isEmpty()) {
             return none(times);
         }
-        String range = part.printRange(times);
+        String range = part.range(times).map(phrases::say).orElse("");
         return range.isEmpty()
                 ? phrases.say("rig.safety.times", times.print())
                 : phrases.say("rig.safety.times.range", times.print(), range);
@@ -35,13 +35,13 @@ public final class SafetyWords {
         if (times.ratio().isEmpty()) {
             return none(times);
         }
-        String range = part.printRange(times);
+        String range = part.range(times).map(phrases::say).orElse("");
         return range.isEmpty()
-                ? phrases.say("rig.safety.times.where", times.print(), times.why())
-                : phrases.say("rig.safety.times.range.where", times.print(), range, times.why());
+                ? phrases.say("rig.safety.times.where", times.print(), times.saying())
+                : phrases.say("rig.safety.times.range.where", times.print(), range, times.saying());
     }
 
     private String none(PartSafety.Times times) {
-        return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.why());
+        return phrases.say(times.idle() ? "rig.safety.none" : "rig.safety.unknown", times.saying());
     }
 }

@@ -11,7 +11,6 @@ import thalweg.rig.BoltStrength;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PartStrength;
 import thalweg.rig.RigAnswer;
-import thalweg.rig.StrengthFactor;
 import thalweg.text.Phrases;
 import thalweg.units.Force;
 import thalweg.units.UnitSystem;
@@ -45,11 +44,11 @@ public final class StrengthWords {
         Map<String, List<String>> notes = new LinkedHashMap<>();
         for (PartSafety part : answer.safety()) {
             alike.computeIfAbsent(part.strength(), strength -> new ArrayList<>())
-                    .add(part.part());
+                    .add(phrases.say(part.called()));
             part.strength()
                     .notes()
-                    .forEach(note -> notes.computeIfAbsent(note, text -> new ArrayList<>())
-                            .add(part.part()));
+                    .forEach(note -> notes.computeIfAbsent(phrases.say(note), text -> new ArrayList<>())
+                            .add(phrases.say(part.called())));
         }
         alike.forEach(
                 (strength, parts) -> chain(String.join(", ", parts), strength).ifPresent(lines::add));
@@ -83,13 +82,15 @@ public final class StrengthWords {
             return Optional.empty();
         }
         String stated = force(strength.base().get());
-        String factors = strength.factors().stream().map(StrengthFactor::print).collect(Collectors.joining("; "));
+        String factors = strength.factors().stream()
+                .map(factor -> phrases.say(factor.said()))
+                .collect(Collectors.joining("; "));
         if (strength.left().isEmpty()) {
             String most = force(strength.atMost().orElseThrow());
             return Optional.of(
                     most.equals(stated)
-                            ? phrases.say("rig.strength.unknown", parts, stated, strength.why())
-                            : phrases.say("rig.strength.at_most", parts, stated, strength.why(), most));
+                            ? phrases.say("rig.strength.unknown", parts, stated, strength.saying())
+                            : phrases.say("rig.strength.at_most", parts, stated, strength.saying(), most));
         }
         String left = strength.isRange()
                 ? phrases.say(

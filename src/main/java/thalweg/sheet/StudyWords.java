@@ -38,8 +38,8 @@ public final class StudyWords {
                                 .collect(Collectors.joining(", ")),
                         found.times(),
                         found.timesAsGiven(),
-                        best.why()))
-                .orElseGet(() -> phrases.say("rig.best.none", best.why()));
+                        best.saying()))
+                .orElseGet(() -> phrases.say("rig.best.none", best.saying()));
     }
 
     /** How far the beliefs in strengths and load spread that a cascade drew from. */

@@ -31,9 +31,9 @@ final class ExplainChecks {
         String key = check.letter().name().toLowerCase(Locale.ROOT);
         return new Figure(
                 Topic.LETTERS,
-                words.say("why.letter", check.letter().name(), check.letter().title()),
+                words.say("why.letter", check.letter().name(), check.letter().called()),
                 words.say("rig.verdict." + check.verdict().word()),
-                List.of(check.why()),
+                List.of(words.say(check.saying())),
                 restsOn(check),
                 words.say("why.letter_source." + key),
                 words.say("why.letter_not." + key));

@@ -65,7 +65,7 @@ final class ExplainLosses {
         String value = loss.aftermath()
                 .map(after -> {
                     how.add(words.say("why.held.how"));
-                    how.add(after.within().why());
+                    how.add(words.say(after.within().saying()));
                     return words.say("why.held.value", within(after.within()));
                 })
                 .orElseGet(() -> {

@@ -218,7 +218,10 @@ final class ExplainRest {
                 Topic.REST,
                 words.say("why.friction"),
                 value,
-                List.of(friction.known() ? words.say("why.friction.how", words.plain(coefficient)) : friction.why()),
+                List.of(
+                        friction.known()
+                                ? words.say("why.friction.how", words.plain(coefficient))
+                                : words.say(friction.saying())),
                 grounds.atRest(Kind.FRICTION),
                 words.say("why.friction.source"),
                 words.say("why.friction.not"));

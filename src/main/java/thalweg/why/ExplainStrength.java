@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import thalweg.fault.Sentence;
 import thalweg.rig.PartSafety;
 import thalweg.rig.PartStrength;
 import thalweg.rig.RigAnswer;
@@ -45,14 +46,14 @@ final class ExplainStrength {
         how.add(times(part, part.afterLoss(), words.say("why.safety.after_loss")));
         if (!part.strength().notes().isEmpty()) {
             how.add(words.say(
-                    "why.safety.note", String.join(", ", part.strength().notes())));
+                    "why.safety.note", Sentence.joined(", ", part.strength().notes())));
         }
         List<Ground> rests = part.kind() == PartSafety.Kind.STRAND
                 ? grounds.atRest(Kind.SWAY, Kind.ROPE, Kind.CAPTURED, Kind.FRICTION, Kind.STRAND_STRENGTH, Kind.KNOT)
                 : grounds.atRest(Kind.SWAY, Kind.ROPE, Kind.CAPTURED, Kind.FRICTION, Kind.STRENGTHS);
         return new Figure(
                 Topic.STRENGTH,
-                words.say("why.safety", part.part()),
+                words.say("why.safety", part.called()),
                 value(part),
                 how,
                 rests,
@@ -73,7 +74,7 @@ final class ExplainStrength {
         PartStrength strength = part.strength();
         Optional<Force> left = strength.left();
         if (strength.base().isEmpty() || left.isEmpty()) {
-            how.add(words.say("why.safety.unknown", strength.why()));
+            how.add(words.say("why.safety.unknown", strength.saying()));
             return;
         }
         String base = base(part, strength.base().get());
@@ -82,10 +83,11 @@ final class ExplainStrength {
             return;
         }
         String product = strength.factors().stream()
-                .map(factor -> words.say("why.safety.factor", words.plain(factor.nominal()), factor.name()))
+                .map(factor ->
+                        words.say("why.safety.factor", words.plain(factor.nominal()), Sentence.word(factor.name())))
                 .collect(Collectors.joining(" "));
         how.add(words.say("why.safety.chain", base, product, words.force(left.get())));
-        strength.factors().forEach(factor -> how.add(words.say("why.safety.because", factor.print())));
+        strength.factors().forEach(factor -> how.add(words.say("why.safety.because", factor.said())));
         if (strength.isRange()) {
             how.add(words.say(
                     "why.safety.range",
@@ -124,7 +126,7 @@ final class ExplainStrength {
                 counted > borne * COUNTS_AS_MORE
                         ? words.say("why.safety.counts_as", force, words.kilonewtons(counted))
                         : force,
-                times.why(),
+                times.saying(),
                 times.print());
     }
 

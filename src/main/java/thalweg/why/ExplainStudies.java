@@ -41,7 +41,7 @@ final class ExplainStudies {
         if (best.found().isPresent()) {
             how.add(words.say("why.best.how", words.percent(FindBestFocus.LEAST_SHARE)));
         }
-        how.add(best.why());
+        how.add(words.say(best.saying()));
         return new Figure(
                 Topic.STUDIES,
                 words.say("why.best"),

@@ -3,6 +3,7 @@ package thalweg.why;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import thalweg.fault.Sentence;
 import thalweg.rig.RigLoad;
 import thalweg.rig.Vector3;
 import thalweg.settings.LoadPreset;
@@ -14,6 +15,10 @@ import thalweg.units.UnitSystem;
 
 /** Phrases and quantities as explanations print them: as the figures themselves are printed. */
 record Words(Phrases phrases, UnitSystem units, List<LoadPreset> loads) {
+
+    String say(Sentence sentence) {
+        return phrases.say(sentence);
+    }
 
     String say(String key, Object... values) {
         return phrases.say(key, values);

@@ -36,7 +36,7 @@ class FloorPlanTest {
             profile       | pure | units text drawing route logbook                                             |
             timeline      | pure | text drawing route logbook                                                   |
             sheet         | pure | fault units text place drawing rig settings ledger route logbook due profile |
-            why           | pure | units text rig settings sheet                                                |
+            why           | pure | fault units text rig settings sheet                                          |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
             exchange.gpx  | pure | fault units text json place body                                             |

@@ -21,6 +21,10 @@ import thalweg.body.ThingType;
 import thalweg.json.FieldReader;
 import thalweg.json.Findings;
 import thalweg.json.JsonDocument;
+import thalweg.rig.CheckLetter;
+import thalweg.rig.FactorSource;
+import thalweg.rig.Knot;
+import thalweg.rig.RigKind;
 import thalweg.text.Language;
 
 /** Whether every sentence that the program makes without a key can be said in every language. */
@@ -61,8 +65,7 @@ class SentencePatternsTest {
     @EnumSource(value = Language.class, names = "EN", mode = EnumSource.Mode.EXCLUDE)
     void everyPatternIsTranslated(Language language) {
         Set<String> missing = new TreeSet<>(CODE.patterns());
-        Arrays.stream(ThingType.values())
-                .forEach(type -> missing.add(type.inWords().toString()));
+        missing.addAll(named());
         missing.removeAll(table(language).keySet());
 
         assertThat(missing).isEmpty();
@@ -75,8 +78,7 @@ class SentencePatternsTest {
         Set<String> left = new TreeSet<>(table(language).keySet());
         left.removeAll(CODE.patterns());
         left.removeAll(CODE.literals());
-        Arrays.stream(ThingType.values())
-                .forEach(type -> left.remove(type.inWords().toString()));
+        left.removeAll(named());
 
         assertThat(left).isEmpty();
     }
@@ -94,6 +96,23 @@ class SentencePatternsTest {
     @Test
     void theLanguagesTranslateTheSame() {
         assertThat(table(Language.ES).keySet()).isEqualTo(table(Language.FR).keySet());
+    }
+
+    /** Words that are made of the name of a value. */
+    private static Set<String> named() {
+        Set<String> words = new TreeSet<>();
+        Arrays.stream(ThingType.values())
+                .forEach(type -> words.add(type.inWords().toString()));
+        Arrays.stream(Knot.values())
+                .forEach(knot -> words.add(knot.word().replace('_', ' ').replace("mans", "man's")));
+        Arrays.stream(CheckLetter.values())
+                .forEach(letter -> words.add(letter.called().toString()));
+        Arrays.stream(RigKind.values())
+                .map(kind -> kind == RigKind.LOOP ? "triangle" : kind.word())
+                .forEach(
+                        kind -> words.addAll(List.of(kind, Character.toUpperCase(kind.charAt(0)) + kind.substring(1))));
+        Arrays.stream(FactorSource.values()).forEach(source -> words.add(source.words()));
+        return words;
     }
 
     private static Set<String> set(Pattern pattern, String text) {

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /** Bolts that hold less along their axis than across it, and connectors that hold less one way than another. */
@@ -264,6 +265,7 @@ class BoltsAndConnectorsTest {
 
         assertThat(Rigs.input(draft).assumed()).contains("loaded");
         assertThat(part(Rigs.answer(draft), "A connector").strength().notes())
+                .extracting(Sentence::toString)
                 .containsExactly("taken to be pulled along its length, gate closed");
         assertThat(RigDraft.of(Rigs.input(draft))).isEqualTo(draft);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import thalweg.fault.Sentence;
 
 final class CompareLayoutsTest {
 
@@ -45,7 +46,8 @@ final class CompareLayoutsTest {
         assertThat(comparison.questions().get(0).answer()).contains(true);
         assertThat(comparison.questions().get(1).answer()).contains(false);
         assertThat(comparison.recommendation().wouldChange())
-                .anyMatch(line -> line.matches("If the load swayed no more than \\d+° to either side: focused.*"));
+                .anyMatch(line ->
+                        line.toString().matches("If the load swayed no more than \\d+° to either side: focused.*"));
     }
 
     @Test
@@ -68,7 +70,7 @@ final class CompareLayoutsTest {
         assertThat(CompareLayouts.of(wandering, RigPriority.UNSTATED)
                         .recommendation()
                         .wouldChange())
-                .anyMatch(line -> line.startsWith("If little extension matters most: focused"));
+                .anyMatch(line -> line.toString().startsWith("If little extension matters most: focused"));
     }
 
     @Test
@@ -79,6 +81,7 @@ final class CompareLayoutsTest {
     @Test
     void theSwayAtWhichItTurnsIsTheOneFromWhichItIsRecommended() {
         String line = CompareLayouts.of(pair(20, 20, 0), RigPriority.UNSTATED).recommendation().wouldChange().stream()
+                .map(Sentence::toString)
                 .filter(one -> one.startsWith("If the load swayed"))
                 .findFirst()
                 .orElseThrow();
@@ -95,7 +98,7 @@ final class CompareLayoutsTest {
 
         assertThat(comparison.questions().get(0).answer()).isEmpty();
         assertThat(comparison.recommendation().restsOn())
-                .anyMatch(line -> line.startsWith("Strengths are not all known"));
+                .anyMatch(line -> line.toString().startsWith("Strengths are not all known"));
         assertThat(comparison.layouts())
                 .allMatch(one -> one.answer().isEmpty() || one.leastRatio().isEmpty());
     }

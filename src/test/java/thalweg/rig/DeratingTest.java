@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import thalweg.fault.Sentence;
 
 /** What condition, knots and age take from a rig's strengths, everywhere where a strength counts. */
 class DeratingTest {
@@ -147,8 +148,12 @@ class DeratingTest {
         RigAnswer unstated = Rigs.answer(pair(Optional.empty()));
 
         assertThat(ratio(answer, "B")).isCloseTo(ratio(answer, "A"), within(1e-9));
-        assertThat(part(answer, "B").strength().notes()).containsExactly("nobody has looked at it");
-        assertThat(part(unstated, "B").strength().notes()).containsExactly("condition not stated");
+        assertThat(part(answer, "B").strength().notes())
+                .extracting(Sentence::toString)
+                .containsExactly("nobody has looked at it");
+        assertThat(part(unstated, "B").strength().notes())
+                .extracting(Sentence::toString)
+                .containsExactly("condition not stated");
     }
 
     @Test
@@ -175,7 +180,9 @@ class DeratingTest {
         assertThat(strength.left().orElseThrow().inKilonewtons()).isCloseTo(40 * 0.64, within(1e-9));
         assertThat(strength.low().orElseThrow().inKilonewtons()).isCloseTo(40 * 0.55, within(1e-9));
         assertThat(strength.high().orElseThrow().inKilonewtons()).isCloseTo(40 * 0.70, within(1e-9));
-        assertThat(strength.notes()).containsExactly("condition not stated", "age not stated");
+        assertThat(strength.notes())
+                .extracting(Sentence::toString)
+                .containsExactly("condition not stated", "age not stated");
     }
 
     @Test

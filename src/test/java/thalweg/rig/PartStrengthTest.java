@@ -7,19 +7,20 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import thalweg.fault.Sentence;
 import thalweg.units.Force;
 
 /** What is left of a strength, and what is said of it. */
 class PartStrengthTest {
 
     private static final StrengthFactor HALF =
-            StrengthFactor.of("condition", 0.5, FactorSource.OUR_CHOICE, "it was found worn");
+            StrengthFactor.of("condition", 0.5, FactorSource.OUR_CHOICE, Sentence.of("it was found worn"));
 
     private static final StrengthFactor KNOT =
-            new StrengthFactor("knot", 0.55, 0.64, 0.70, FactorSource.PUBLISHED, "water knot");
+            new StrengthFactor("knot", 0.55, 0.64, 0.70, FactorSource.PUBLISHED, Sentence.of("water knot"));
 
     private static PartStrength of(double kilonewtons, StrengthFactor... factors) {
-        StrengthChain chain = new StrengthChain(Optional.of(Force.kilonewtons(kilonewtons)), "not known");
+        StrengthChain chain = new StrengthChain(Optional.of(Force.kilonewtons(kilonewtons)), Sentence.of("not known"));
         List.of(factors).forEach(chain::times);
         return chain.done();
     }
@@ -42,9 +43,9 @@ class PartStrengthTest {
 
     @Test
     void oneUnknownFactorMakesAllUnknownButNotTheMost() {
-        PartStrength doubtful = new StrengthChain(Optional.of(Force.kilonewtons(20)), "not known")
+        PartStrength doubtful = new StrengthChain(Optional.of(Force.kilonewtons(20)), Sentence.of("not known"))
                 .times(HALF)
-                .unknown("A was found doubtful")
+                .unknown(Sentence.of("A was found doubtful"))
                 .done();
 
         assertThat(doubtful.left()).isEmpty();
@@ -55,8 +56,8 @@ class PartStrengthTest {
 
     @Test
     void withoutAStrengthTheFirstReasonIsEnough() {
-        PartStrength unknown = new StrengthChain(Optional.empty(), "the strength of A is not known")
-                .unknown("A was found doubtful")
+        PartStrength unknown = new StrengthChain(Optional.empty(), Sentence.of("the strength of A is not known"))
+                .unknown(Sentence.of("A was found doubtful"))
                 .done();
 
         assertThat(unknown.why()).isEqualTo("the strength of A is not known");
@@ -71,9 +72,9 @@ class PartStrengthTest {
 
     @Test
     void sharesOutOfOrderAreRefused() {
-        assertThatThrownBy(() -> new StrengthFactor("knot", 0.7, 0.6, 0.8, FactorSource.MEMORY, "a knot"))
+        assertThatThrownBy(() -> new StrengthFactor("knot", 0.7, 0.6, 0.8, FactorSource.MEMORY, Sentence.of("a knot")))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> StrengthFactor.of("knot", 1.2, FactorSource.STATED, "a knot"))
+        assertThatThrownBy(() -> StrengthFactor.of("knot", 1.2, FactorSource.STATED, Sentence.of("a knot")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Ink;
 import thalweg.drawing.Shape;
+import thalweg.fault.Sentence;
 import thalweg.units.UnitSystem;
 
 class RigDrawingTest {
@@ -35,7 +36,7 @@ class RigDrawingTest {
     /** What is slung round is a line as long as it is wide, and its sides go from its ends to one place. */
     @Test
     void aTreeIsAsWideAsStatedAndItsSlingHasTwoSides() {
-        Drawing drawing = RigDrawing.of(Rigs.answer(SLUNG), UnitSystem.METRIC);
+        Drawing drawing = RigDrawing.of(Rigs.answer(SLUNG), UnitSystem.METRIC, Sentence::toString);
         List<Shape.Line> lines = shapes(drawing, Shape.Line.class);
         Shape.Line width = lines.stream()
                 .filter(line -> !line.arrow() && line.ink() == Ink.MAIN && Math.abs(length(line) - 0.2) < 1e-9)
@@ -49,8 +50,10 @@ class RigDrawingTest {
 
     @Test
     void aRedirectThatIsNearIsDrawnWithTheLoadBeyondItAndOneThatIsFarIsNot() {
-        Drawing near = RigDrawing.of(Rigs.answer(PAIR.withRedirect(RedirectDraft.at(0.4, -1, 0))), UnitSystem.METRIC);
-        Drawing far = RigDrawing.of(Rigs.answer(PAIR.withRedirect(RedirectDraft.at(4, -10, 0))), UnitSystem.METRIC);
+        Drawing near = RigDrawing.of(
+                Rigs.answer(PAIR.withRedirect(RedirectDraft.at(0.4, -1, 0))), UnitSystem.METRIC, Sentence::toString);
+        Drawing far = RigDrawing.of(
+                Rigs.answer(PAIR.withRedirect(RedirectDraft.at(4, -10, 0))), UnitSystem.METRIC, Sentence::toString);
 
         assertThat(arrows(near, Ink.STRONG)).hasSize(2);
         assertThat(arrows(far, Ink.STRONG)).hasSize(1);
@@ -103,7 +106,7 @@ class RigDrawingTest {
     @ParameterizedTest
     @MethodSource("ordinary")
     void labelsDoNotOverlap(RigDraft draft) {
-        assertNoLabelOverAnother(RigDrawing.of(Rigs.answer(draft), UnitSystem.METRIC));
+        assertNoLabelOverAnother(RigDrawing.of(Rigs.answer(draft), UnitSystem.METRIC, Sentence::toString));
     }
 
     private static void assertNoLabelOverAnother(Drawing drawing) {
@@ -124,7 +127,7 @@ class RigDrawingTest {
     void arrowsAreAsLongAsTheirForceToOneScale() {
         RigAnswer answer =
                 Rigs.answer(PAIR.withPoints(List.of(PointDraft.of("A", -0.3, 0, 0), PointDraft.of("B", 0.3, 0.1, 0))));
-        Drawing drawing = RigDrawing.of(answer, UnitSystem.METRIC);
+        Drawing drawing = RigDrawing.of(answer, UnitSystem.METRIC, Sentence::toString);
         double metresPerKilonewton = length(arrows(drawing, Ink.STRONG).get(0)) / 0.9;
 
         List<Shape.Line> pulls = arrows(drawing, Ink.FORCE);
@@ -139,7 +142,9 @@ class RigDrawingTest {
     @Test
     void aSlackLegIsDashedAndHasNoArrow() {
         Drawing drawing = RigDrawing.of(
-                Rigs.answer(STACK.withRig(STACK.rig().withSlack(Map.of("high bolt", 0.1)))), UnitSystem.METRIC);
+                Rigs.answer(STACK.withRig(STACK.rig().withSlack(Map.of("high bolt", 0.1)))),
+                UnitSystem.METRIC,
+                Sentence::toString);
 
         assertThat(shapes(drawing, Shape.Line.class).stream().filter(Shape.Line::dashed))
                 .hasSize(1);
@@ -154,10 +159,10 @@ class RigDrawingTest {
     void itNamesPointsForcesLoadAndAngleInTheUnitsOfTheReader() {
         RigAnswer answer = Rigs.answer(Rigs.pair(60).withLoad(LoadDraft.ofForce(0.9, 0, 0)));
 
-        assertThat(shapes(RigDrawing.of(answer, UnitSystem.METRIC), Shape.Label.class))
+        assertThat(shapes(RigDrawing.of(answer, UnitSystem.METRIC, Sentence::toString), Shape.Label.class))
                 .extracting(Shape.Label::text)
                 .containsExactlyInAnyOrder("A 0.52 kN", "B 0.52 kN", "load 0.90 kN", "60°");
-        assertThat(shapes(RigDrawing.of(answer, UnitSystem.IMPERIAL), Shape.Label.class))
+        assertThat(shapes(RigDrawing.of(answer, UnitSystem.IMPERIAL, Sentence::toString), Shape.Label.class))
                 .extracting(Shape.Label::text)
                 .contains("A 117 lbf", "load 202 lbf");
     }
@@ -177,7 +182,7 @@ class RigDrawingTest {
     void limiterKnotsAreDrawnWhereTheyHangAndTheContactIsSaid() {
         RigAnswer off = Rigs.answer(limited(0));
         RigAnswer against = Rigs.answer(limited(35));
-        Drawing drawing = RigDrawing.of(off, UnitSystem.METRIC);
+        Drawing drawing = RigDrawing.of(off, UnitSystem.METRIC, Sentence::toString);
 
         assertThat(squares(drawing)).hasSize(2);
         Shape.Polygon first = squares(drawing).get(0);
@@ -185,9 +190,9 @@ class RigDrawingTest {
         assertThat((first.spots().get(0).x() + first.spots().get(2).x()) / 2).isCloseTo(knot.x(), within(1e-9));
         assertThat((first.spots().get(0).y() + first.spots().get(2).y()) / 2).isCloseTo(knot.y(), within(1e-9));
         assertThat(drawing.description()).endsWith("The master is off both limiter knots, which are drawn as squares.");
-        assertThat(RigDrawing.of(against, UnitSystem.METRIC).description())
+        assertThat(RigDrawing.of(against, UnitSystem.METRIC, Sentence::toString).description())
                 .contains("The master rests against the limiter knot of B.");
-        assertThat(squares(RigDrawing.of(off, off.losses().get(0), UnitSystem.METRIC)))
+        assertThat(squares(RigDrawing.of(off, off.losses().get(0), UnitSystem.METRIC, Sentence::toString)))
                 .hasSize(1);
     }
 
@@ -195,12 +200,13 @@ class RigDrawingTest {
     void itSaysInWordsWhatItShows() {
         RigAnswer answer = Rigs.answer(Rigs.pair(60).withLoad(LoadDraft.ofForce(0.9, 0, 10)));
 
-        assertThat(RigDrawing.of(answer, UnitSystem.METRIC).description())
+        assertThat(RigDrawing.of(answer, UnitSystem.METRIC, Sentence::toString).description())
                 .isEqualTo("The anchor seen from the front under 0.90 kN straight down:"
                         + " A bears 0.52 kN (50 %), B bears 0.52 kN (50 %)."
                         + " The widest angle between loaded strands is 60°.");
         RigState last = answer.sector().directions().get(20);
-        assertThat(RigDrawing.of(answer, last, UnitSystem.METRIC).description())
+        assertThat(RigDrawing.of(answer, last, UnitSystem.METRIC, Sentence::toString)
+                        .description())
                 .contains("10.0° from straight down to the right");
     }
 
@@ -208,7 +214,7 @@ class RigDrawingTest {
     void aLossIsDrawnBeforeAndAfter() {
         RigAnswer answer = Rigs.answer(PAIR);
         PointLoss loss = answer.losses().get(0);
-        Drawing drawing = RigDrawing.of(answer, loss, UnitSystem.METRIC);
+        Drawing drawing = RigDrawing.of(answer, loss, UnitSystem.METRIC, Sentence::toString);
 
         List<Shape.Line> lines = shapes(drawing, Shape.Line.class);
         assertThat(lines.stream().filter(line -> line.dashed() && line.ink() == Ink.FAINT))
@@ -227,7 +233,7 @@ class RigDrawingTest {
         RigDraft sliding =
                 PAIR.withRig(SetupDraft.of(RigKind.SLIDING, 0, -0.6, 0, 70).withSliding(false, 0.2));
         RigAnswer answer = Rigs.answer(sliding);
-        Drawing drawing = RigDrawing.of(answer, answer.losses().get(1), UnitSystem.METRIC);
+        Drawing drawing = RigDrawing.of(answer, answer.losses().get(1), UnitSystem.METRIC, Sentence::toString);
 
         assertThat(shapes(drawing, Shape.Line.class))
                 .noneMatch(Shape.Line::arrow)
@@ -243,7 +249,7 @@ class RigDrawingTest {
     void labelsOfALossDoNotOverlapEither(RigDraft draft) {
         RigAnswer answer = Rigs.answer(draft);
         for (PointLoss loss : answer.losses()) {
-            assertNoLabelOverAnother(RigDrawing.of(answer, loss, UnitSystem.METRIC));
+            assertNoLabelOverAnother(RigDrawing.of(answer, loss, UnitSystem.METRIC, Sentence::toString));
         }
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import thalweg.fault.Sentence;
 
 /** What is slung round a point: its sides in the network, and every layout that is laid to its end. */
 class SlingTest {
@@ -252,7 +253,9 @@ class SlingTest {
         assertThat(aged.strength().factors())
                 .extracting(StrengthFactor::name)
                 .containsExactly("tie", "knot", "condition", "age");
-        assertThat(aged.strength().notes()).doesNotContain("age not stated", "condition not stated");
+        assertThat(aged.strength().notes())
+                .extracting(Sentence::toString)
+                .doesNotContain("age not stated", "condition not stated");
         assertThat(safetyOfSling(SlingTie.BASKET, OptionalDouble.of(1), older)
                         .steady()
                         .ratio())

@@ -76,9 +76,9 @@ class TextileAgeTest {
 
         assertThat(young.factor()).isEmpty();
         assertThat(young.unknown()).isFalse();
-        assertThat(young.words()).startsWith("age is not allowed for: no published figure");
+        assertThat(young.saying().toString()).startsWith("age is not allowed for: no published figure");
         assertThat(old.unknown()).isTrue();
-        assertThat(old.words()).contains("past the 10 years");
+        assertThat(old.saying().toString()).contains("past the 10 years");
     }
 
     @ParameterizedTest

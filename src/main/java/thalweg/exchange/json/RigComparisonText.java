@@ -1,6 +1,8 @@
 package thalweg.exchange.json;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldWriter;
 import thalweg.json.Json;
 import thalweg.rig.LaidOut;
@@ -39,10 +41,14 @@ final class RigComparisonText {
                                 .map(choice -> Json.of(choice.label()))
                                 .orElse(Json.NOTHING))
                 .put("says", recommendation.says())
-                .put("rests_on", recommendation.restsOn())
-                .put("would_change", recommendation.wouldChange())
+                .put("rests_on", english(recommendation.restsOn()))
+                .put("would_change", english(recommendation.wouldChange()))
                 .put("note", NOTE)
                 .done();
+    }
+
+    private static List<String> english(List<Sentence> sentences) {
+        return sentences.stream().map(Sentence::toString).toList();
     }
 
     private static Json layout(LaidOut layout) {
@@ -69,7 +75,7 @@ final class RigComparisonText {
 
     private static Json question(RigQuestion question) {
         return Json.fields()
-                .put("question", question.asked())
+                .put("question", question.asked().toString())
                 .put("answer", question.answer().map(Json::of).orElse(Json.NOTHING))
                 .put("why", question.why())
                 .done();

@@ -2,6 +2,7 @@ package thalweg.exchange.json;
 
 import java.util.Locale;
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldWriter;
 import thalweg.json.Json;
 import thalweg.rig.PartStrength;
@@ -32,7 +33,7 @@ final class RigStrengthText {
             out.put("low_kN", force(strength.low())).put("high_kN", force(strength.high()));
         }
         if (!strength.notes().isEmpty()) {
-            out.put("notes", strength.notes());
+            out.put("notes", strength.notes().stream().map(Sentence::toString).toList());
         }
         return out.done();
     }

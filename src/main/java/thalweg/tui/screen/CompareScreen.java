@@ -6,7 +6,6 @@ import java.util.Optional;
 import thalweg.rig.RigComparison;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
-import thalweg.rig.RigRecommendation;
 import thalweg.sheet.ComparisonWords;
 import thalweg.text.Width;
 import thalweg.tui.core.Binding;
@@ -90,13 +89,12 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
             return List.of(Paragraph.of(around.say("compare.working"), Style.FAINT));
         }
         RigComparison known = comparison.get();
-        RigRecommendation recommendation = known.recommendation();
         ComparisonWords words = new ComparisonWords(around.phrases(), around.units());
         List<Paragraph> text = new ArrayList<>();
         if (!stated) {
             text.add(Paragraph.of(around.say("compare.start_values"), Style.CAUTION));
         }
-        text.add(Paragraph.of(recommendation.says(), Style.STRONG));
+        text.add(Paragraph.of(words.says(known), Style.STRONG));
         text.add(Paragraph.of(words.priority(known)));
         text.add(Paragraph.gap());
         text.addAll(table(words.table(known), around.columns() - 2, around));
@@ -104,8 +102,8 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         text.add(Paragraph.gap());
         known.questions().forEach(question -> text.add(Paragraph.of(words.question(question))));
         text.add(Paragraph.gap());
-        listed(text, words.restsOn(), recommendation.restsOn());
-        listed(text, words.wouldChange(), recommendation.wouldChange());
+        listed(text, words.restsOn(), words.grounds(known));
+        listed(text, words.wouldChange(), words.otherwise(known));
         text.add(Paragraph.of(words.caution(), Style.CAUTION));
         return text;
     }

@@ -40,7 +40,7 @@ final class LossText {
                             after.swing().printFine(around.units())),
                     Style.NORMAL));
             text.addAll(peaks.lines(loss.point(), after, around));
-            text.add(new Paragraph(2, after.within().why(), Style.NORMAL));
+            text.add(new Paragraph(2, around.phrases().say(after.within().saying()), Style.NORMAL));
         });
         return text;
     }

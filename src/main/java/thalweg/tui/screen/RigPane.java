@@ -64,8 +64,8 @@ record RigPane(Optional<RigAnswer> figures, RigView view, Optional<RigDraft> dra
 
     private Drawing drawing(RigAnswer answer, Surroundings around) {
         return view.loss(figures)
-                .map(loss -> RigDrawing.of(answer, loss, around.units()))
-                .orElseGet(() -> RigDrawing.of(answer, view.state(answer), around.units()));
+                .map(loss -> RigDrawing.of(answer, loss, around.units(), around.phrases()::say))
+                .orElseGet(() -> RigDrawing.of(answer, view.state(answer), around.units(), around.phrases()::say));
     }
 
     private Style headStyle() {

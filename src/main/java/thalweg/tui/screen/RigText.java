@@ -120,9 +120,11 @@ final class RigText {
         return List.of(
                 Paragraph.of(
                         around.labelled(
-                                check.letter().name() + " " + check.letter().title(), verdict),
+                                check.letter().name() + " "
+                                        + around.phrases().say(check.letter().called()),
+                                verdict),
                         style),
-                new Paragraph(2, check.why(), Style.NORMAL));
+                new Paragraph(2, around.phrases().say(check.saying()), Style.NORMAL));
     }
 
     /** What each point bears where the load is swung to, in one line. */

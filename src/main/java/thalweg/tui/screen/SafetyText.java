@@ -37,10 +37,10 @@ final class SafetyText {
         boolean same = part.steady().why().equals(part.afterLoss().why());
         SafetyWords safety = new SafetyWords(around.phrases());
         String words = none && same
-                ? around.say("rig.safety.part.unknown", part.part(), safety.ratio(part, part.steady()))
+                ? around.say("rig.safety.part.unknown", part.called(), safety.ratio(part, part.steady()))
                 : around.say(
                         "rig.safety.part",
-                        part.part(),
+                        part.called(),
                         safety.ratio(part, part.steady()),
                         safety.ratio(part, part.afterLoss()));
         return new Paragraph(1, words, style(part));

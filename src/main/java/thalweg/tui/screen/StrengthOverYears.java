@@ -45,7 +45,7 @@ final class StrengthOverYears {
         AgeShare share = expected.now().get();
         Optional<StrengthFactor> factor = share.factor();
         if (factor.isEmpty()) {
-            return around.say("strength.unknown_now", share.words());
+            return around.say("strength.unknown_now", share.saying());
         }
         String band = band(factor.get(), around);
         return part.part()
@@ -55,8 +55,8 @@ final class StrengthOverYears {
                         band,
                         times(rated, factor.get().low()).print(around.units()),
                         times(rated, factor.get().high()).print(around.units()),
-                        share.words()))
-                .orElseGet(() -> around.say("strength.now", band, share.words()));
+                        share.saying()))
+                .orElseGet(() -> around.say("strength.now", band, share.saying()));
     }
 
     private static Force times(Force rated, double share) {

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thalweg.drawing.Drawing;
 import thalweg.drawing.Shape;
 import thalweg.exchange.json.RigFile;
+import thalweg.fault.Sentence;
 import thalweg.rig.Analyze;
 import thalweg.rig.CascadeOdds;
 import thalweg.rig.FindBestFocus;
@@ -172,10 +173,10 @@ final class WhyCoverageTest {
         lines.add(RigText.swung(shown.swung(), around));
         answer.losses().forEach(loss -> {
             lines.add(LossText.headline(loss, around));
-            lines.addAll(labels(RigDrawing.of(answer, loss, around.units())));
+            lines.addAll(labels(RigDrawing.of(answer, loss, around.units(), Sentence::toString)));
         });
-        lines.addAll(labels(RigDrawing.of(answer, answer.steady(), around.units())));
-        lines.addAll(labels(RigDrawing.of(answer, shown.swung(), around.units())));
+        lines.addAll(labels(RigDrawing.of(answer, answer.steady(), around.units(), Sentence::toString)));
+        lines.addAll(labels(RigDrawing.of(answer, shown.swung(), around.units(), Sentence::toString)));
         return lines;
     }
 
