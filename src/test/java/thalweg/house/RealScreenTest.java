@@ -151,7 +151,8 @@ class RealScreenTest {
             tmux.await("? help");
 
             tmux.keys("C-z");
-            tmux.await("ready>");
+            // The prompt from before shows as soon as the screen is left; the shell listens only once it says this.
+            tmux.await("Stopped");
             tmux.text("fg");
             tmux.keys("Enter");
             tmux.await("Canyons  9");

@@ -2,11 +2,13 @@ package thalweg.tui.runtime;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -110,6 +112,17 @@ final class DraftKeeper {
             return keep instanceof Keep.Find
                     ? Optional.of(new Told.DraftFound(Optional.empty()))
                     : Optional.of(new Told.DraftsListed(List.of()));
+        }
+    }
+
+    /** Waits for what was asked before: a form that was just opened keeps nothing until it knows whether it has a draft. */
+    void settle(long milliseconds) {
+        try {
+            thread.submit(() -> {}).get(milliseconds, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (RejectedExecutionException | ExecutionException | TimeoutException nothingMoreToWaitFor) {
+            return;
         }
     }
 

@@ -148,6 +148,7 @@ public final class Loop {
     /** Waits for work in flight, lets the screens know what came of it, and keeps what is not saved then. */
     private boolean finish() {
         boolean whole = workers.finish(PATIENCE);
+        drafts.settle(PATIENCE);
         if (looping) {
             letSettle();
         } else {
