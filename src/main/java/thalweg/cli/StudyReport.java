@@ -78,8 +78,8 @@ final class StudyReport {
         List<String> lines = new ArrayList<>();
         lines.add("");
         lines.add(phrases.say("rig.cascade", odds.trials(), odds.seed()));
-        odds.anyPointFails().ifPresent(share -> lines.add(phrases.say("rig.cascade.any", share.print())));
-        odds.everythingLost().ifPresent(share -> lines.add(phrases.say("rig.cascade.all", share.print())));
+        odds.anyPointFails().ifPresent(share -> lines.add(phrases.say("rig.cascade.any", share.saying())));
+        odds.everythingLost().ifPresent(share -> lines.add(phrases.say("rig.cascade.all", share.saying())));
         lines.add(new StudyWords(phrases, units).beliefs(input));
         lines.add(phrases.say("rig.cascade.error", odds.printError()));
         if (odds.rising()) {

@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.Optional;
 import java.util.SplittableRandom;
+import thalweg.fault.Sentence;
 
 /**
  * Lets points fail by chance, and what that puts on the others make them fail in turn.
@@ -72,8 +73,11 @@ public final class Cascade {
      */
     public CascadeOdds next(CascadeOdds before) {
         if (strengths.isEmpty()) {
-            return before.because("Not known: the strength of " + Figures.listed(input.unknownStrengths())
-                    + ". Without a belief in it there are no odds.");
+            return before.because(Sentence.of(
+                    "Not known: the strength of {0}. Without a belief in it there are no odds.",
+                    Figures.said(input.unknownStrengths().stream()
+                            .map(Sentence::plain)
+                            .toList())));
         }
         SplittableRandom random = block(before.seed(), before.trials() / BLOCK);
         int count = Math.min(BLOCK, before.planned() - before.trials());
@@ -83,9 +87,9 @@ public final class Cascade {
             trial(random, strengths.get());
         }
         if (unknownPeak) {
-            return before.because(
-                    "A load moves so fast on the strands that are left that a peak is unknown, and with it"
-                            + " whether the other points hold.");
+            return before.because(Sentence.of(
+                    "A load moves so fast on the strands that are left that a peak is unknown, and with it whether the"
+                            + " other points hold."));
         }
         return new CascadeOdds(
                 before.seed(),

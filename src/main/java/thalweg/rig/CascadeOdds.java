@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 
 /**
  * How often points fail and everything is lost in trials by chance, if the beliefs about strengths and load hold. It
@@ -23,7 +24,7 @@ public record CascadeOdds(
         int allLost,
         double directionError,
         boolean rising,
-        Optional<String> unknown) {
+        Optional<Sentence> unknown) {
 
     /** What is tried unless somebody chooses otherwise. */
     public static final int TRIALS = 100_000;
@@ -45,8 +46,8 @@ public record CascadeOdds(
         return new CascadeOdds(seed, planned, 0, 0, 0, 0, false, Optional.empty());
     }
 
-    CascadeOdds because(String sentence) {
-        return new CascadeOdds(seed, planned, trials, anyFails, allLost, directionError, rising, Optional.of(sentence));
+    CascadeOdds because(Sentence why) {
+        return new CascadeOdds(seed, planned, trials, anyFails, allLost, directionError, rising, Optional.of(why));
     }
 
     /** Whether nothing is left to do. */

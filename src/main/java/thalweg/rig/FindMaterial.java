@@ -2,6 +2,7 @@ package thalweg.rig;
 
 import java.util.ArrayList;
 import java.util.List;
+import thalweg.fault.Sentence;
 import thalweg.units.Length;
 
 /** Adds up what the strands of a rig, their knots and their tails take. */
@@ -45,13 +46,13 @@ final class FindMaterial {
             case FOCUSED -> {
                 double knot = LOOP * strands.size() * TakeUp.MASTER_KNOT_METRES;
                 yield isGathered()
-                        ? loop(knot, "one loop through all points, gathered in a knot at the master")
+                        ? loop(knot, Sentence.of("one loop through all points, gathered in a knot at the master"))
                         : legs();
             }
-            case SLIDING, LOOP -> loop(0, "one loop through all points");
+            case SLIDING, LOOP -> loop(0, Sentence.of("one loop through all points"));
             case LIMITED -> {
                 double knots = limiters() * input.rig().strands() * TakeUp.LIMITER_KNOT_METRES;
-                yield loop(knots, "one loop through both points, with a limiter knot in each leg");
+                yield loop(knots, Sentence.of("one loop through both points, with a limiter knot in each leg"));
             }
         };
     }
@@ -82,7 +83,7 @@ final class FindMaterial {
     }
 
     /** Everything from one piece, closed by one ring bend. */
-    private List<RigMaterial.Piece> loop(double knots, String what) {
+    private List<RigMaterial.Piece> loop(double knots, Sentence what) {
         double spans = strands.stream()
                 .mapToDouble(strand -> strand.count() * strand.unloadedMetres())
                 .sum();
@@ -98,13 +99,13 @@ final class FindMaterial {
                 pieces.add(new RigMaterial.Piece(
                         pairs,
                         new Length(LOOP * leg.unloadedMetres() + TakeUp.ringBend()),
-                        "loop for the " + leg.label()));
+                        Sentence.of("loop for the {0}", StrandNames.said(leg.label()))));
             }
             if (leg.count() % LOOP > 0) {
                 pieces.add(new RigMaterial.Piece(
                         1,
                         new Length(leg.unloadedMetres() + 2 * TakeUp.END_LOOP_METRES),
-                        "strand for the " + leg.label() + ", a loop tied in each end"));
+                        Sentence.of("strand for the {0}, a loop tied in each end", StrandNames.said(leg.label()))));
             }
         }
         return pieces;

@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.units.Length;
 
 /**
@@ -27,7 +28,8 @@ final class FindSlingMaterial {
                 .map(girth -> new RigMaterial.Piece(
                         1,
                         new Length(sides + timesRound(sling.tie()) * girth.metres() + TakeUp.ringBend()),
-                        "loop for the " + StrandNames.sling(of) + ", " + words(sling.tie())));
+                        Sentence.of(
+                                "loop for the {0}, {1}", StrandNames.said(StrandNames.sling(of)), words(sling.tie()))));
     }
 
     /** How many times the girth lies round the point. */
@@ -40,12 +42,12 @@ final class FindSlingMaterial {
         };
     }
 
-    private static String words(SlingTie tie) {
+    private static Sentence words(SlingTie tie) {
         return switch (tie) {
-            case BASKET -> "laid round, both bights clipped";
-            case CHOKE -> "choked";
-            case WRAP_THREE_PULL_TWO -> "wrapped three times";
-            case TIED_ROUND -> "tied round";
+            case BASKET -> Sentence.of("laid round, both bights clipped");
+            case CHOKE -> Sentence.of("choked");
+            case WRAP_THREE_PULL_TWO -> Sentence.of("wrapped three times");
+            case TIED_ROUND -> Sentence.of("tied round");
         };
     }
 }

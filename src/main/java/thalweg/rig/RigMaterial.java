@@ -1,6 +1,7 @@
 package thalweg.rig;
 
 import java.util.List;
+import thalweg.fault.Sentence;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
 
@@ -25,10 +26,10 @@ public record RigMaterial(List<Piece> pieces, int connectors, int knots, boolean
      * @param length of each, to cut
      * @param what it becomes, as "one loop through all points, with a knot at the master"
      */
-    public record Piece(int count, Length length, String what) {
+    public record Piece(int count, Length length, Sentence what) {
 
         public Piece {
-            if (count < 1 || length.metres() <= 0 || what.isBlank()) {
+            if (count < 1 || length.metres() <= 0 || what.toString().isBlank()) {
                 throw new IllegalArgumentException("a piece has a length and a use");
             }
         }

@@ -3,6 +3,7 @@ package thalweg.rig;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.hipparchus.distribution.continuous.BetaDistribution;
+import thalweg.fault.Sentence;
 
 /**
  * How often something happened in trials, with the 95 % interval of Clopper and Pearson for the chance behind it.
@@ -45,12 +46,20 @@ public record Share95(int count, int trials) {
      * The share with its interval as a part of a sentence, as "0.12 % (0.10 to 0.15 %)". Nothing that was counted is not
      * called impossible.
      */
-    public String print() {
+    public Sentence saying() {
         if (count == 0) {
-            return "0 of " + trials + ", under 3/" + trials + " if your beliefs hold; hidden defects excluded";
+            return Sentence.of("0 of {0}, under 3/{0} if your beliefs hold; hidden defects excluded", trials);
         }
-        return percent(share(), RoundingMode.HALF_UP) + " % (" + percent(low(), RoundingMode.FLOOR) + " to "
-                + percent(high(), RoundingMode.CEILING) + " %)";
+        return Sentence.of(
+                "{0} % ({1} to {2} %)",
+                percent(share(), RoundingMode.HALF_UP),
+                percent(low(), RoundingMode.FLOOR),
+                percent(high(), RoundingMode.CEILING));
+    }
+
+    /** The same in English. */
+    public String print() {
+        return saying().toString();
     }
 
     /** Two digits that count, rounded so that an interval never looks narrower than it is. */

@@ -88,15 +88,17 @@ final class ExplainStudies {
             return List.of(chance(
                     words.say("why.cascade"),
                     words.say("unknown"),
-                    List.of(odds.unknown().get())));
+                    List.of(words.say(odds.unknown().get()))));
         }
         List<Figure> figures = new ArrayList<>();
         String trials = words.say("why.cascade.trials", odds.trials(), odds.planned(), odds.seed());
         Optional<String> rising = odds.rising() ? Optional.of(words.say("rig.cascade.rising")) : Optional.empty();
         List<String> how = new ArrayList<>(List.of(trials, words.say("why.cascade.how"), words.say("why.interval")));
         rising.ifPresent(how::add);
-        odds.anyPointFails().ifPresent(share -> figures.add(chance(words.say("why.cascade.any"), share.print(), how)));
-        odds.everythingLost().ifPresent(share -> figures.add(chance(words.say("why.cascade.all"), share.print(), how)));
+        odds.anyPointFails()
+                .ifPresent(share -> figures.add(chance(words.say("why.cascade.any"), words.say(share.saying()), how)));
+        odds.everythingLost()
+                .ifPresent(share -> figures.add(chance(words.say("why.cascade.all"), words.say(share.saying()), how)));
         if (odds.trials() > 0) {
             figures.add(chance(
                     words.say("why.cascade.error"),

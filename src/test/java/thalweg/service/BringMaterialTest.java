@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thalweg.due.DueRules;
+import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.plan.Bring;
@@ -61,7 +62,11 @@ class BringMaterialTest {
         return new KeptMaterial(
                 points,
                 new RigMaterial(
-                        List.of(new RigMaterial.Piece(1, new Length(metres), "loop")), 2, 1, false, List.of(unknown)),
+                        List.of(new RigMaterial.Piece(1, new Length(metres), Sentence.plain("loop"))),
+                        2,
+                        1,
+                        false,
+                        List.of(unknown)),
                 false);
     }
 

@@ -43,7 +43,7 @@ final class RigMaterialText {
         return Json.fields()
                 .put("count", piece.count())
                 .put("length_m", length(piece.length()))
-                .put("what", piece.what())
+                .put("what", piece.what().toString())
                 .done();
     }
 

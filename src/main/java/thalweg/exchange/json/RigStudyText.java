@@ -61,7 +61,8 @@ final class RigStudyText {
 
     private static void cascade(CascadeOdds odds, FieldWriter out) {
         if (odds.unknown().isPresent()) {
-            out.put("cascade", Json.NOTHING).put("cascade_why", odds.unknown().get());
+            out.put("cascade", Json.NOTHING)
+                    .put("cascade_why", odds.unknown().get().toString());
             return;
         }
         FieldWriter fields = Json.fields().put("trials", odds.trials()).put("seed", odds.seed());

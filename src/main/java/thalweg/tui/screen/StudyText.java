@@ -48,10 +48,10 @@ final class StudyText {
         text.add(Paragraph.of(around.say("rig.cascade", odds.trials(), odds.seed()), Style.STRONG));
         odds.anyPointFails()
                 .ifPresent(share ->
-                        text.add(new Paragraph(1, around.say("rig.cascade.any", share.print()), Style.STRONG)));
+                        text.add(new Paragraph(1, around.say("rig.cascade.any", share.saying()), Style.STRONG)));
         odds.everythingLost()
                 .ifPresent(share ->
-                        text.add(new Paragraph(1, around.say("rig.cascade.all", share.print()), Style.STRONG)));
+                        text.add(new Paragraph(1, around.say("rig.cascade.all", share.saying()), Style.STRONG)));
         text.add(new Paragraph(1, new StudyWords(around.phrases(), around.units()).beliefs(input), Style.NORMAL));
         text.add(new Paragraph(1, around.say("rig.cascade.error", odds.printError()), Style.NORMAL));
         if (odds.rising()) {
