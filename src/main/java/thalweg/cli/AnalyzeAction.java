@@ -230,17 +230,18 @@ final class AnalyzeAction extends Action {
     }
 
     private RigPriority priority() {
-        if (matters == null) {
+        String asked = matters;
+        if (asked == null) {
             return RigPriority.UNSTATED;
         }
         if (!compare) {
             throw new InputException(Sentence.of("--matters belongs to --compare; add it, or leave it out."));
         }
         return Arrays.stream(RigPriority.values())
-                .filter(one -> one != RigPriority.UNSTATED && one.word().equals(matters))
+                .filter(one -> one != RigPriority.UNSTATED && one.word().equals(asked))
                 .findFirst()
                 .orElseThrow(() -> new InputException(
-                        Sentence.of("--matters is \"{0}\"; it must be equal-shares or little-extension.", matters)));
+                        Sentence.of("--matters is \"{0}\"; it must be equal-shares or little-extension.", asked)));
     }
 
     private RigInput read(Path file) {

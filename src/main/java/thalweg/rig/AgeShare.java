@@ -10,7 +10,7 @@ import thalweg.fault.Sentence;
  * @param factor what it leaves; empty where no published figure says
  * @param atMost where it is unknown what is left: no more than this share [-], as far as that is known
  * @param unknown whether what is left is unknown; else, without a factor, age is not allowed for, and the words say so
- * @param words why, and where the figure is from, as a part of a sentence
+ * @param saying why, and where the figure is from, as a part of a sentence
  */
 public record AgeShare(Optional<StrengthFactor> factor, OptionalDouble atMost, boolean unknown, Sentence saying) {
 

@@ -10,7 +10,7 @@ import thalweg.fault.Sentence;
  * @param nominal what is used [-], above 0 and at most 1
  * @param high the most it is taken to leave [-], at most 1
  * @param source how sure that is
- * @param words what it is and where the figure is from, as a part of a sentence
+ * @param saying what it is and where the figure is from, as a part of a sentence
  */
 public record StrengthFactor(
         String name, double low, double nominal, double high, FactorSource source, Sentence saying) {

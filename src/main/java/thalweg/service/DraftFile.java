@@ -97,7 +97,7 @@ final class DraftFile {
                     rig(file));
             return new Content(draft, Instant.parse(text(file, "at")));
         } catch (IllegalArgumentException | DateTimeException e) {
-            throw new InputException(Sentence.of("it is no draft: {0}", e.getMessage()), e);
+            throw new InputException(Sentence.of("it is no draft: {0}", String.valueOf(e.getMessage())), e);
         }
     }
 

@@ -36,7 +36,8 @@ public final class WriteFile {
         }
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new InputException(Sentence.of("There is no folder {0}; make it first or name another.", folder));
+            throw new InputException(
+                    Sentence.of("There is no folder {0}; make it first or name another.", String.valueOf(folder)));
         }
         try {
             Path aside = Files.createTempFile(folder, ".thalweg-", ".part");

@@ -204,7 +204,7 @@ public final class CheckStore {
                 return findings;
             }));
         } catch (IllegalArgumentException e) {
-            findings.add(Sentence.of("The ledger breaks a rule of this program: {0}.", e.getMessage()));
+            findings.add(Sentence.of("The ledger breaks a rule of this program: {0}.", String.valueOf(e.getMessage())));
         }
         return findings;
     }

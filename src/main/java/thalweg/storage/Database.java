@@ -172,7 +172,7 @@ public final class Database implements AutoCloseable {
                     Sentence.of(
                             "The database {0} cannot be brought up to date, because its ledger breaks a rule of this"
                                     + " program: {1}. Nothing was changed; put a backup copy in its place.",
-                            file, e.getMessage()),
+                            file, String.valueOf(e.getMessage())),
                     e);
         }
     }
