@@ -72,7 +72,7 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
                 seen(row, around),
                 style,
                 chosen ? style : Looks.style(row.standing()),
-                chosen || row.oldestLook().isPresent() && row.standing().neverSeen() == 0 ? style : Style.MIND);
+                chosen || seenWhole(row) ? style : Style.MIND);
     }
 
     /** The name is cut before the mark of what is due. */
@@ -113,6 +113,10 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
         return row.parts() == 0
                 ? around.say("station.no_parts_short")
                 : ConditionWords.told(row.standing(), around.phrases());
+    }
+
+    private static boolean seenWhole(ListedStation row) {
+        return row.oldestLook().isPresent() && row.standing().neverSeen() == 0;
     }
 
     /** When the part that was longest not seen was seen last, or how many nobody has seen at all: that is older still. */

@@ -116,6 +116,9 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), () -> open(around))
                 .unless(chosen.isEmpty(), around.say("list.empty")));
+        bindings.add(
+                Binding.of(Key.of('c'), around.say("key.its_canyon"), () -> Step.open(this, new Go.OneCanyon(canyon)))
+                        .quiet());
         bindings.add(keys.edit(around));
         bindings.add(Binding.of(Key.of('p'), around.say("key.new_part"), () -> newPart(around))
                 .unless(noAnchor, around.say("station.anchor_first"))
