@@ -13,6 +13,25 @@ public record Cell(String text, Style style) {
     /** Nothing. */
     public static final Cell BLANK = new Cell(" ", Style.NORMAL);
 
+    /** Cells that screens are full of are there already: a picture has thousands, and the next has them again. */
+    private static final int KNOWN = 0x100;
+
+    private static final @Nullable Cell[][] CELLS = new Cell[Style.values().length][KNOWN];
+
+    /** The cell of a character that is one cell wide and a cluster by itself. */
+    static Cell of(char character, Style style) {
+        if (character >= KNOWN) {
+            return new Cell(String.valueOf(character), style);
+        }
+        @Nullable Cell[] cells = CELLS[style.ordinal()];
+        Cell known = cells[character];
+        if (known == null) {
+            known = new Cell(String.valueOf(character), style);
+            cells[character] = known;
+        }
+        return known;
+    }
+
     /** Written out: thousands are compared for a picture, and what a record links by itself is slow at first. */
     @Override
     public boolean equals(@Nullable Object other) {
