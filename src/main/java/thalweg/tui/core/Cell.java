@@ -1,5 +1,7 @@
 package thalweg.tui.core;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,14 +18,20 @@ public record Cell(String text, Style style) {
     /** Cells that screens are full of are there already: a picture has thousands, and the next has them again. */
     private static final int KNOWN = 0x100;
 
-    private static final @Nullable Cell[][] CELLS = new Cell[Style.values().length][KNOWN];
+    private static final Map<Style, @Nullable Cell[]> CELLS = new EnumMap<>(Style.class);
+
+    static {
+        for (Style style : Style.values()) {
+            CELLS.put(style, new Cell[KNOWN]);
+        }
+    }
 
     /** The cell of a character that is one cell wide and a cluster by itself. */
     static Cell of(char character, Style style) {
         if (character >= KNOWN) {
             return new Cell(String.valueOf(character), style);
         }
-        @Nullable Cell[] cells = CELLS[style.ordinal()];
+        @Nullable Cell[] cells = CELLS.get(style);
         Cell known = cells[character];
         if (known == null) {
             known = new Cell(String.valueOf(character), style);
