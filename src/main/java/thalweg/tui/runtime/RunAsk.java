@@ -139,7 +139,7 @@ public final class RunAsk implements EffectRunner {
             return Optional.of(Remarks.beforeChanged(session, save.before(), save.after()));
         }
         if (effect instanceof Ask.ReplacePart replace) {
-            return Optional.of(Remarks.before(session, replace.after().uid()));
+            return Optional.of(Remarks.before(session, replace.found().inspection().part()));
         }
         List<Ask.Found> found = effect instanceof Ask.AddInspections add
                 ? add.found()
