@@ -2,6 +2,7 @@ package thalweg.tui.core;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,7 +32,7 @@ public record Cell(String text, Style style) {
         if (character >= KNOWN) {
             return new Cell(String.valueOf(character), style);
         }
-        @Nullable Cell[] cells = CELLS.get(style);
+        @Nullable Cell[] cells = Objects.requireNonNull(CELLS.get(style));
         Cell known = cells[character];
         if (known == null) {
             known = new Cell(String.valueOf(character), style);
