@@ -36,6 +36,16 @@ final class Output {
         surrounds.err().println("Written: " + file);
     }
 
+    /** Prints what was made, or writes it whole to the file. */
+    void put(byte[] bytes) {
+        if (out == null) {
+            surrounds.out().write(bytes, 0, bytes.length);
+        } else {
+            WriteFile.whole(out, bytes, overwrite);
+            written(out);
+        }
+    }
+
     /** Prints the text, or writes it whole to the file. */
     void put(String text) {
         if (out == null) {

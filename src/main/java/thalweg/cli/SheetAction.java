@@ -1,7 +1,10 @@
 package thalweg.cli;
 
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -10,9 +13,12 @@ import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
 import thalweg.service.FindRecord;
+import thalweg.service.FindStation;
 import thalweg.service.GiveSheet;
 import thalweg.service.MakeSheet;
 import thalweg.service.Session;
+import thalweg.service.SheetOrder;
+import thalweg.sheet.Paper;
 
 /** Makes a sheet to hand out. */
 @Command(
@@ -26,9 +32,21 @@ final class SheetAction extends Action {
     @Option(
             names = "--as",
             paramLabel = "FORMAT",
-            description = "html (default), text or markdown",
-            defaultValue = "html")
-    private MakeSheet.Format format = MakeSheet.Format.HTML;
+            description = "html, pdf, text or markdown (default: by the ending of --out, else html)")
+    private MakeSheet.@Nullable Format format;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            description = "of a PDF: a4 (default), letter, or pocket, small pages of what is needed in the canyon,"
+                    + " to print on one side of A4 and to fold")
+    private @Nullable Paper paper;
+
+    @Option(
+            names = "--station",
+            paramLabel = "STATION",
+            description = "the card of one station: its name, part of it, the number of its place, or its id")
+    private @Nullable String station;
 
     @Option(
             names = "--given-to",
@@ -54,20 +72,56 @@ final class SheetAction extends Action {
 
     @Override
     public Integer call() {
-        if (!givenTo.isBlank()) {
-            return give();
+        MakeSheet.Format chosen = chosen();
+        if (paper != null && chosen != MakeSheet.Format.PDF) {
+            throw new InputException(
+                    Sentence.of("--paper is for PDF; leave it out, or ask for the sheet with --as pdf."));
         }
-        String text;
+        if (chosen == MakeSheet.Format.PDF && output.file().isEmpty()) {
+            throw new InputException(
+                    Sentence.of("A PDF is no text for a terminal; name the file to write with --out PATH."));
+        }
+        return givenTo.isBlank() ? make(chosen) : give(chosen);
+    }
+
+    /** The one that was named, else the one that fits what else was named. */
+    private MakeSheet.Format chosen() {
+        if (format != null) {
+            return format;
+        }
+        if (paper != null) {
+            return MakeSheet.Format.PDF;
+        }
+        String name = output.file().map(Path::toString).orElse("").toLowerCase(Locale.ROOT);
+        return Arrays.stream(MakeSheet.Format.values())
+                .filter(one -> name.endsWith("." + one.ending()))
+                .findFirst()
+                .orElse(MakeSheet.Format.HTML);
+    }
+
+    private Integer make(MakeSheet.Format chosen) {
+        byte[] made;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
-            text = new MakeSheet(session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
-                    .of(record, format, shared().units());
+            made = new MakeSheet(session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
+                    .of(record, order(record, chosen));
         }
-        output.put(text);
+        output.put(made);
         return ExitCodes.DONE;
     }
 
-    private Integer give() {
+    private SheetOrder order(CanyonRecord record, MakeSheet.Format chosen) {
+        return new SheetOrder(
+                chosen,
+                paper == null ? Paper.A4 : paper,
+                shared().units(),
+                Optional.ofNullable(station)
+                        .map(words ->
+                                new FindStation(record).named(words).station().uid()),
+                surrounds().folders().fonts());
+    }
+
+    private Integer give(MakeSheet.Format chosen) {
         Path file = output.file()
                 .orElseThrow(() -> new InputException(Sentence.of(
                         "--given-to needs --out PATH: a sheet is noted together with the name of its file.")));
@@ -75,7 +129,7 @@ final class SheetAction extends Action {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
             Optional<Long> number = new GiveSheet(
                             session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
-                    .write(record, format, shared().units(), file, output.overwrites(), givenTo);
+                    .write(record, order(record, chosen), file, output.overwrites(), givenTo);
             output.written(file);
             number.ifPresent(one -> tell(Sentence.of("Noted as sheet {0}.", one)));
         }

@@ -71,6 +71,11 @@ public record Folders(Path data, Path state, Path cache, Path config) {
         return config.resolve("settings.json");
     }
 
+    /** Fonts that a person put in place, which need not be there. */
+    public Path fonts() {
+        return data.resolve("fonts");
+    }
+
     /** What was typed and not saved, of all databases. */
     public Path drafts() {
         return state.resolve("drafts");

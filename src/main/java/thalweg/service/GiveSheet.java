@@ -15,7 +15,6 @@ import thalweg.logbook.SheetGiven;
 import thalweg.route.PartialDate;
 import thalweg.settings.Settings;
 import thalweg.text.Phrases;
-import thalweg.units.UnitSystem;
 
 /** Writes a sheet to a file, and notes to whom it was given where somebody says so. */
 public final class GiveSheet {
@@ -42,6 +41,7 @@ public final class GiveSheet {
     /**
      * Writes the file, then the note. The sheet bears the number under which it is noted, and not to whom it was given.
      *
+     * @param order which sheet
      * @param target file to write
      * @param overwrite whether a file that is there may be replaced
      * @param to whom it is given; blank where nothing is to be noted
@@ -49,10 +49,9 @@ public final class GiveSheet {
      * @throws InputException when the file cannot be written, and nothing was noted either
      * @throws AppException when the file was written but not noted, which the sentence says
      */
-    public Optional<Long> write(
-            CanyonRecord canyon, MakeSheet.Format format, UnitSystem units, Path target, boolean overwrite, String to) {
+    public Optional<Long> write(CanyonRecord canyon, SheetOrder order, Path target, boolean overwrite, String to) {
         if (to.isBlank()) {
-            WriteFile.whole(target, make.of(canyon, format, units), overwrite);
+            WriteFile.whole(target, make.of(canyon, order), overwrite);
             return Optional.empty();
         }
         if (session.isReadOnly()) {
@@ -68,7 +67,7 @@ public final class GiveSheet {
                 session.local().lastSheetNumber() + 1,
                 file.toString().isBlank() ? "?" : file.toString(),
                 RecordsHash.of(canyon)));
-        WriteFile.whole(target, make.numbered(canyon, format, units, given.number()), overwrite);
+        WriteFile.whole(target, make.numbered(canyon, order, given.number()), overwrite);
         note(given, target);
         return Optional.of(given.number());
     }

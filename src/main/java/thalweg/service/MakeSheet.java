@@ -1,18 +1,24 @@
 package thalweg.service;
 
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.Paper;
 import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
 import thalweg.sheet.SheetOptions;
 import thalweg.sheet.html.HtmlSheet;
 import thalweg.sheet.markdown.MarkdownSheet;
+import thalweg.sheet.pdf.PdfSheet;
 import thalweg.sheet.text.TextSheet;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
@@ -27,7 +33,9 @@ public final class MakeSheet {
         /** Plain text in 72 columns. */
         TEXT("txt"),
         /** Markdown with tables, for notes and pages. */
-        MARKDOWN("md");
+        MARKDOWN("md"),
+        /** Pages to print, tagged for those who have them read aloud. */
+        PDF("pdf");
 
         private final String ending;
 
@@ -64,26 +72,58 @@ public final class MakeSheet {
         this.program = program;
     }
 
-    /** The sheet of a canyon as text of that format. */
-    public String of(CanyonRecord canyon, Format format, UnitSystem units) {
-        return of(canyon, format, SheetOptions.usual(units, session.today(), program));
+    /**
+     * The file of a sheet.
+     *
+     * @throws InputException when the station is no longer there, or a font of the person's own cannot be used
+     */
+    public byte[] of(CanyonRecord canyon, SheetOrder order) {
+        return of(canyon, order, SheetOptions.usual(order.units(), session.today(), program));
     }
 
     /** The same with the number under which it is given out. */
-    public String numbered(CanyonRecord canyon, Format format, UnitSystem units, long number) {
+    public byte[] numbered(CanyonRecord canyon, SheetOrder order, long number) {
         return of(
                 canyon,
-                format,
-                SheetOptions.usual(units, session.today(), program).numbered(number));
+                order,
+                SheetOptions.usual(order.units(), session.today(), program).numbered(number));
     }
 
-    private String of(CanyonRecord canyon, Format format, SheetOptions options) {
-        Sheet sheet = SheetBuilder.build(canyon, options.by(settings), phrases, figures(canyon, options.units()));
-        return switch (format) {
-            case HTML -> HtmlSheet.render(sheet);
-            case TEXT -> TextSheet.render(sheet);
-            case MARKDOWN -> MarkdownSheet.render(sheet);
+    private byte[] of(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
+        Sheet sheet = sheet(canyon, order, options.by(settings));
+        return switch (order.format()) {
+            case HTML -> utf8(HtmlSheet.render(sheet));
+            case TEXT -> utf8(TextSheet.render(sheet));
+            case MARKDOWN -> utf8(MarkdownSheet.render(sheet));
+            case PDF -> PdfSheet.render(sheet, order.paper(), OwnFonts.in(order.fonts()), phrases);
         };
+    }
+
+    private Sheet sheet(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
+        Map<Uid, AnalysisFigures> figures = figures(canyon, options.units());
+        if (order.station().isPresent()) {
+            return SheetBuilder.card(canyon, alone(canyon, order.station().get()), options, phrases, figures);
+        }
+        return order.format() == Format.PDF && order.paper() == Paper.POCKET
+                ? SheetBuilder.pocket(canyon, options, phrases, figures)
+                : SheetBuilder.build(canyon, options, phrases, figures);
+    }
+
+    /** The place of a station with that station alone. */
+    private static LineRecord alone(CanyonRecord canyon, Uid station) {
+        LineRecord place = canyon.placeOf(station)
+                .orElseThrow(
+                        () -> new InputException(Sentence.of("This station is no longer in the database; go back.")));
+        return new LineRecord(
+                place.number(),
+                place.obstacle(),
+                place.stations().stream()
+                        .filter(one -> one.station().uid().equals(station))
+                        .toList());
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private Map<Uid, AnalysisFigures> figures(CanyonRecord canyon, UnitSystem units) {

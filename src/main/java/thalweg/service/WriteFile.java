@@ -9,7 +9,7 @@ import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.fault.ThereAlreadyException;
 
-/** Writes a text to a file, whole or not at all. */
+/** Writes what was made to a file, whole or not at all. */
 public final class WriteFile {
 
     private WriteFile() {}
@@ -21,6 +21,11 @@ public final class WriteFile {
      * @throws InputException when it may not, or cannot be written
      */
     public static void whole(Path target, String text, boolean overwrite) {
+        whole(target, text.getBytes(StandardCharsets.UTF_8), overwrite);
+    }
+
+    /** The same with what is no text, or already in its bytes. */
+    public static void whole(Path target, byte[] bytes, boolean overwrite) {
         if (target.toString().isBlank()) {
             throw new InputException(Sentence.of("The name of the file to write is empty; name one."));
         }
@@ -42,7 +47,7 @@ public final class WriteFile {
         try {
             Path aside = Files.createTempFile(folder, ".thalweg-", ".part");
             try {
-                Files.writeString(aside, text, StandardCharsets.UTF_8);
+                Files.write(aside, bytes);
                 Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(aside);

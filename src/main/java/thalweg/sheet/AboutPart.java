@@ -15,6 +15,8 @@ final class AboutPart {
 
     private static final List<String> BLANKS = List.of("rescue", "callout", "signal", "hospital", "group", "water");
 
+    private static final List<String> CALLS = List.of("rescue", "callout", "signal");
+
     /** Ropes and flood stand at a glance, help in its own box. */
     private static final Set<CanyonText> SAID_ELSEWHERE =
             EnumSet.of(CanyonText.ROPES, CanyonText.CATCHMENT, CanyonText.EMERGENCY);
@@ -26,9 +28,18 @@ final class AboutPart {
     }
 
     Section emergency(Canyon canyon) {
+        return emergency(canyon, BLANKS);
+    }
+
+    /** The same with what is needed in the canyon, and without what is filled in before the start. */
+    Section help(Canyon canyon) {
+        return emergency(canyon, CALLS);
+    }
+
+    private Section emergency(Canyon canyon, List<String> toFillIn) {
         Fact known = wording.fact(
                 "sheet.emergency.known", wording.orUnknown(canyon.prose().under(CanyonText.EMERGENCY)));
-        List<String> blanks = BLANKS.stream()
+        List<String> blanks = toFillIn.stream()
                 .map(blank -> wording.say("sheet.blank." + blank))
                 .toList();
         return Section.of(

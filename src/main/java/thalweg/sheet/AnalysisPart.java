@@ -50,6 +50,11 @@ final class AnalysisPart {
         return Optional.of(Section.of(id, wording.say("sheet.analysis"), blocks));
     }
 
+    /** The latest in one line; empty where there is none. */
+    Optional<Words> latestInBrief(StationRecord record) {
+        return record.countingAnalyses().stream().findFirst().map(latest -> inBrief(latest, record));
+    }
+
     /** By its name: two of one day would look alike otherwise. */
     private Words inBrief(Entry<RigAnalysis> entry, StationRecord record) {
         AnalysisFigures known = figures.get(entry.uid());

@@ -41,7 +41,7 @@ final class AnchorPart {
         return Section.of(station + "-anchor-" + number, heading(number, anchor), blocks);
     }
 
-    private String heading(int number, Anchor anchor) {
+    String heading(int number, Anchor anchor) {
         String counted = Integer.toString(number);
         String role = wording.of("role", anchor.role());
         return anchor.name().isBlank()
@@ -73,7 +73,8 @@ final class AnchorPart {
                 new Cell(make.strength(record.part())));
     }
 
-    private List<Words> told(PartRecord record, Optional<Exposure> exposure) {
+    /** The condition of a part with its age, and what is due of it. */
+    List<Words> told(PartRecord record, Optional<Exposure> exposure) {
         List<Words> lines = new ArrayList<>(condition(record));
         due.of(record, exposure).ifPresent(lines::add);
         return lines;

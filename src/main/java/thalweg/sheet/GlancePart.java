@@ -46,6 +46,22 @@ final class GlancePart {
         return Section.of("glance", wording.say("sheet.glance"), List.of(new Block.Facts(facts)));
     }
 
+    /** What still matters once a group is in the canyon. */
+    Section inBrief(CanyonRecord record) {
+        Canyon canyon = record.canyon();
+        List<Fact> facts = List.of(
+                wording.fact("sheet.times", times(canyon.times())),
+                wording.fact("sheet.longest_rope", longestRope(record)),
+                wording.fact(
+                        "canyon_text.ropes", wording.orUnknown(canyon.prose().under(CanyonText.ROPES))),
+                wording.fact("sheet.ways_out", waysOut(record)),
+                wording.fact("sheet.high_water", highWater(record)),
+                wording.fact(
+                        "canyon_text.catchment",
+                        wording.orUnknown(canyon.prose().under(CanyonText.CATCHMENT))));
+        return Section.of("glance", wording.say("sheet.glance"), List.of(new Block.Facts(facts)));
+    }
+
     private List<Words> times(Times times) {
         return List.of(
                 time("sheet.times.approach", times.approachMinutes()),

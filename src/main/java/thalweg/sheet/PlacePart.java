@@ -64,7 +64,8 @@ final class PlacePart {
         return new Section(id, heading, List.of(new Block.Facts(facts(record))), inner);
     }
 
-    private List<Fact> facts(StationRecord record) {
+    /** What a station is and where; what it lacks says so. */
+    List<Fact> facts(StationRecord record) {
         Station station = record.station();
         List<Fact> facts = new ArrayList<>();
         facts.add(wording.fact(

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import thalweg.body.FactBody;
 import thalweg.body.PrivateNoteBody;
@@ -36,6 +37,7 @@ import thalweg.logbook.SheetGiven;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.service.MakeSheet;
+import thalweg.testing.PdfText;
 import thalweg.testing.Planted;
 import thalweg.testing.RandomRecords;
 import thalweg.testing.RandomThings;
@@ -148,9 +150,11 @@ final class PrivateStaysTest {
 
     static Stream<List<String>> shared() {
         Stream<List<String>> sheets = Stream.of(MakeSheet.Format.values())
+                .filter(format -> format != MakeSheet.Format.PDF)
                 .map(format -> format.name().toLowerCase(Locale.ROOT))
                 .flatMap(format -> Stream.of(
                         List.of("sheet", "CANYON", "--as", format),
+                        List.of("sheet", "CANYON", "--as", format, "--station", "1"),
                         List.of("sheet", "CANYON", "--as", format, "--units", "imperial")));
         Stream<List<String>> exports = Stream.of(ExportAction.Format.values())
                 .map(format -> List.of("export", "--as", format.name().toLowerCase(Locale.ROOT)));
@@ -181,6 +185,25 @@ final class PrivateStaysTest {
                 .allSatisfy(secret -> assertThat(ran.out() + ran.err()).doesNotContain(secret));
     }
 
+    private static String text(Path file) throws IOException {
+        return file.toString().endsWith(".pdf")
+                ? String.join("\n", PdfText.pages(Files.readAllBytes(file)))
+                : Files.readString(file);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"a4,metric", "a4,imperial", "pocket,metric"})
+    void paperHoldsNothingPrivate(String paper, String units) throws IOException {
+        Path file = home.resolve("sheet.pdf");
+
+        Shell.Ran ran = shell.run("sheet", canyon(), "--paper", paper, "--units", units, "--out", file.toString());
+
+        assertThat(ran.code()).as(ran.err()).isZero();
+        String text = PdfText.unbroken(Files.readAllBytes(file));
+        assertThat(text).isNotEmpty();
+        assertThat(secrets).allSatisfy(secret -> assertThat(text).doesNotContain(PdfText.unbroken(secret)));
+    }
+
     @Test
     void aSheetThatIsGivenSaysNotToWhom() throws IOException {
         for (MakeSheet.Format format : MakeSheet.Format.values()) {
@@ -195,7 +218,7 @@ final class PrivateStaysTest {
                     "--given-to",
                     "qKursz");
 
-            assertThat(Files.readString(file)).contains("sheet ").doesNotContain("qKursz");
+            assertThat(text(file)).contains("sheet ").doesNotContain("qKursz");
         }
         assertThat(shell.run("given").out()).contains("qKursz");
     }

@@ -14,10 +14,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsWriter;
 import thalweg.service.MakeSheet;
+import thalweg.testing.PdfText;
 import thalweg.testing.ShownFields;
 
 /** Every field of every record comes in by a file, and is shown, written on every sheet, and written to a file again. */
 final class ShownByCommandTest {
+
+    private static final String[] ON_SHEETS = {"canyon", "obstacle", "station", "anchor", "part", "inspection", "note"};
 
     @TempDir
     private Path home = Path.of("");
@@ -43,12 +46,17 @@ final class ShownByCommandTest {
         assertThat(fields.missingIn(
                         shell.run("show", station).out(), "station", "anchor", "part", "inspection", "note"))
                 .isEmpty();
+        Path paper = home.resolve("sheet.pdf");
+        shell.run("sheet", canyon, "--out", paper.toString());
+        assertThat(fields.missingOnPaper(PdfText.unbroken(Files.readAllBytes(paper)), ON_SHEETS))
+                .isEmpty();
         for (MakeSheet.Format format : MakeSheet.Format.values()) {
+            if (format == MakeSheet.Format.PDF) {
+                continue;
+            }
             String sheet = shell.run("sheet", canyon, "--as", format.name().toLowerCase(Locale.ROOT))
                     .out();
-            assertThat(fields.missingIn(sheet, "canyon", "obstacle", "station", "anchor", "part", "inspection", "note"))
-                    .as(format.name())
-                    .isEmpty();
+            assertThat(fields.missingIn(sheet, ON_SHEETS)).as(format.name()).isEmpty();
         }
     }
 }

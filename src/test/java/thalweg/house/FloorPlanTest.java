@@ -45,6 +45,7 @@ class FloorPlanTest {
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
             sheet.html    |      | fault units text drawing sheet                                               | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
+            sheet.pdf     |      | fault text sheet sheet.html                                                 | com.openhtmltopdf org.apache.pdfbox org.apache.fontbox org.w3c.dom org.xml.sax
             sheet.markdown |     | fault units text drawing sheet                                              |
             storage       |      | fault progress units text json place rig ledger route logbook body           | java.sql org.sqlite
             service       |      | above                                                                        |
@@ -52,7 +53,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
-            tui.runtime   |      | fault progress units text ledger draft logbook due plan amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault progress units text ledger draft logbook due plan sheet amend exchange.gpx placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | fault units text settings tui.core tui.runtime                                   | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

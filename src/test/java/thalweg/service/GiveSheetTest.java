@@ -20,6 +20,7 @@ import thalweg.logbook.SheetGiven;
 import thalweg.logbook.Trip;
 import thalweg.route.PartialDate;
 import thalweg.route.Station;
+import thalweg.sheet.Paper;
 import thalweg.units.UnitSystem;
 
 final class GiveSheetTest {
@@ -31,8 +32,7 @@ final class GiveSheetTest {
         return new GiveSheet(session, LoadPhrases.english(), "1.2.3")
                 .write(
                         new FindRecord(session).canyon("Probe"),
-                        MakeSheet.Format.TEXT,
-                        UnitSystem.METRIC,
+                        new SheetOrder(MakeSheet.Format.TEXT, Paper.A4, UnitSystem.METRIC, Optional.empty(), folder),
                         folder.resolve(file),
                         false,
                         to);

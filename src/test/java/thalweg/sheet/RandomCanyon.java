@@ -66,6 +66,16 @@ public final class RandomCanyon {
         return SheetBuilder.build(record, SampleSheets.USUAL.numbered(number), SheetPhrases.ENGLISH, figures);
     }
 
+    /** What of it goes into a pocket. */
+    public Sheet pocket() {
+        return SheetBuilder.pocket(record, SampleSheets.USUAL, SheetPhrases.ENGLISH, figures);
+    }
+
+    /** The record about which the sheets are. */
+    public CanyonRecord record() {
+        return record;
+    }
+
     /** The words that a sheet must have. */
     public List<String> expected() {
         return marks.expected();

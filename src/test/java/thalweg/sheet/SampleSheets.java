@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.LineRecord;
 import thalweg.route.Canyon;
 import thalweg.route.Prose;
 import thalweg.route.Times;
@@ -32,6 +33,24 @@ public final class SampleSheets {
         FullCanyon canyon = new FullCanyon();
         SheetOptions options = SheetOptions.usual(UnitSystem.IMPERIAL, TODAY, "0.1.0");
         return SheetBuilder.build(canyon.record(), options, SheetPhrases.ENGLISH, canyon.figures());
+    }
+
+    /** What of it goes into a pocket. */
+    public static Sheet pocket() {
+        FullCanyon canyon = new FullCanyon();
+        return SheetBuilder.pocket(canyon.record(), USUAL, SheetPhrases.ENGLISH, canyon.figures());
+    }
+
+    /** The card of its first station. */
+    public static Sheet card() {
+        FullCanyon canyon = new FullCanyon();
+        LineRecord place = canyon.record().line().stream()
+                .filter(one -> !one.stations().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        LineRecord alone = new LineRecord(
+                place.number(), place.obstacle(), place.stations().subList(0, 1));
+        return SheetBuilder.card(canyon.record(), alone, USUAL, SheetPhrases.ENGLISH, canyon.figures());
     }
 
     /** A canyon of which nothing is known but its name. */

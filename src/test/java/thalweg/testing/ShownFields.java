@@ -242,9 +242,18 @@ public final class ShownFields {
     /** What of the records of those kinds a text does not show; white space counts as one space. */
     public List<Expected> missingIn(String text, String... kinds) {
         String plain = text.replaceAll("[\\s\\u00A0]+", " ");
-        return expected.stream()
-                .filter(one -> Stream.of(kinds).anyMatch(kind -> one.field().startsWith(kind + ".")))
-                .filter(one -> !plain.contains(one.text()))
+        return of(kinds).filter(one -> !plain.contains(one.text())).toList();
+    }
+
+    /** The same in a text that was read from paper, where a line may break anywhere: without spaces and line ends. */
+    public List<Expected> missingOnPaper(String unbroken, String... kinds) {
+        return of(kinds)
+                .filter(one -> !unbroken.contains(PdfText.unbroken(one.text())))
                 .toList();
+    }
+
+    private Stream<Expected> of(String... kinds) {
+        return expected.stream()
+                .filter(one -> Stream.of(kinds).anyMatch(kind -> one.field().startsWith(kind + ".")));
     }
 }

@@ -1,7 +1,7 @@
 package thalweg.sheet.html;
 
 /** Writes a text into a style sheet so that nothing in it can end the string, the rule or the element. */
-final class CssText {
+public final class CssText {
 
     private CssText() {}
 
@@ -10,7 +10,7 @@ final class CssText {
      *
      * @see "CSS Syntax Module Level 3, 4.3.7 Consume an escaped code point"
      */
-    static String quoted(String text) {
+    public static String quoted(String text) {
         StringBuilder quoted = new StringBuilder("\"");
         text.codePoints().forEach(point -> {
             if (isPlain(point)) {

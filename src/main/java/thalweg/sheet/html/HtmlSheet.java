@@ -13,8 +13,16 @@ public final class HtmlSheet {
 
     /** The whole file. */
     public static String render(Sheet sheet) {
+        return render(sheet, Templates.text("style.jte", Map.of("footer", CssText.quoted(sheet.footer()))));
+    }
+
+    /** The same without a style, for an output that brings its own. */
+    public static String unstyled(Sheet sheet) {
+        return render(sheet, "");
+    }
+
+    private static String render(Sheet sheet, String style) {
         HtmlBlocks blocks = new HtmlBlocks();
-        String style = Templates.text("style.jte", Map.of("footer", CssText.quoted(sheet.footer())));
         return Templates.text(
                 "sheet.jte",
                 Map.of(

@@ -15,6 +15,7 @@ import thalweg.progress.Progress;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
+import thalweg.service.Folders;
 import thalweg.service.GiveSheet;
 import thalweg.service.KeepLocal;
 import thalweg.service.ListGiven;
@@ -31,6 +32,8 @@ import thalweg.service.Remarks;
 import thalweg.service.RunCascade;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
+import thalweg.service.SheetOrder;
+import thalweg.sheet.Paper;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.screen.Amend;
@@ -219,9 +222,21 @@ public final class RunAsk implements EffectRunner {
             case HTML -> MakeSheet.Format.HTML;
             case TEXT -> MakeSheet.Format.TEXT;
             case MARKDOWN -> MakeSheet.Format.MARKDOWN;
+            case PDF_A4, PDF_LETTER, PDF_POCKET -> MakeSheet.Format.PDF;
         };
+        Paper paper = switch (sheet.format()) {
+            case HTML, TEXT, MARKDOWN, PDF_A4 -> Paper.A4;
+            case PDF_LETTER -> Paper.LETTER;
+            case PDF_POCKET -> Paper.POCKET;
+        };
+        SheetOrder order = new SheetOrder(
+                format,
+                paper,
+                sheet.units(),
+                sheet.station(),
+                Folders.of(System.getenv()).fonts());
         Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
-                .write(canyon(sheet.canyon()), format, sheet.units(), target, sheet.overwrite(), sheet.givenTo());
+                .write(canyon(sheet.canyon()), order, target, sheet.overwrite(), sheet.givenTo());
         return new Told.SheetWritten(target.toString(), number);
     }
 }

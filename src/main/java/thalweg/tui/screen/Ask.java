@@ -156,12 +156,15 @@ public sealed interface Ask extends Effect {
     /**
      * A sheet to write to a file; answered by {@link Told.SheetWritten}.
      *
+     * @param canyon in which it is
+     * @param station whose card it is; empty for the sheet of the whole canyon
      * @param language in which it is written
      * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
      */
     record WriteSheet(
             Uid canyon,
+            Optional<Uid> station,
             SheetFormat format,
             Language language,
             String target,
@@ -205,6 +208,9 @@ public sealed interface Ask extends Effect {
     /** The formats of a sheet. */
     enum SheetFormat {
         HTML,
+        PDF_A4,
+        PDF_LETTER,
+        PDF_POCKET,
         TEXT,
         MARKDOWN
     }

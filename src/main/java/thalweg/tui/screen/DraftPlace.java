@@ -52,7 +52,7 @@ record DraftPlace(Told.CanyonLoaded told) {
         return switch (key.kind()) {
             case CANYON -> Optional.of(new Go.EditCanyon(about, Optional.of(canyon().canyon())));
             case WAYPOINTS -> Optional.of(new Go.ReadWaypoints(Optional.of(canyon()), told.spare()));
-            case SHEET -> Optional.of(new Go.WriteSheet(about, canyon().canyon().name()));
+            case SHEET -> Optional.of(sheet(about));
             case OBSTACLE -> key.isNew() ? Optional.of(newObstacle()) : obstacle(about);
             case STATION -> key.isNew() ? newStation(about) : station(about);
             case ANCHOR -> key.isNew() ? newAnchor(about) : anchor(about);
@@ -84,6 +84,14 @@ record DraftPlace(Told.CanyonLoaded told) {
     private static <T> String after(List<T> within, Function<T, String> order) {
         String last = within.stream().map(order).reduce("", (one, other) -> other);
         return OrderKey.between(last, "");
+    }
+
+    /** Of the canyon, or of one of its stations. */
+    private Go sheet(Uid about) {
+        Uid canyon = canyon().canyon().uid();
+        return canyon().station(about)
+                .map(at -> new Go.WriteSheet(canyon, at.station().name(), Optional.of(about)))
+                .orElseGet(() -> new Go.WriteSheet(canyon, canyon().canyon().name()));
     }
 
     private Go newObstacle() {

@@ -200,8 +200,25 @@ public sealed interface Go extends Destination {
     /** Why the figures of a rig are what they are. */
     record Why(Question question) implements Go {}
 
-    /** A sheet to write. */
-    record WriteSheet(Uid canyon, String canyonName) implements Go {}
+    /**
+     * A sheet to write.
+     *
+     * @param canyon in which it is
+     * @param name of the canyon, or of the station
+     * @param station whose card it is; empty for the sheet of the whole canyon
+     */
+    record WriteSheet(Uid canyon, String name, Optional<Uid> station) implements Go {
+
+        /** The sheet of a canyon. */
+        WriteSheet(Uid canyon, String name) {
+            this(canyon, name, Optional.empty());
+        }
+
+        /** What it is about. */
+        Uid about() {
+            return station.orElse(canyon);
+        }
+    }
 
     /**
      * A file of waypoints to name.

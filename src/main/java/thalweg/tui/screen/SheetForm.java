@@ -13,7 +13,7 @@ import thalweg.tui.widget.Form;
 /**
  * A sheet to write to a file.
  *
- * @param go of which canyon
+ * @param go of what
  */
 record SheetForm(Go.WriteSheet go) implements FormTask {
 
@@ -21,12 +21,12 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
 
     @Override
     public String title(Surroundings around) {
-        return around.say("sheet_form.title", go.canyonName());
+        return around.say(go.station().isPresent() ? "sheet_form.card" : "sheet_form.title", go.name());
     }
 
     @Override
     public Optional<DraftKey> draft() {
-        return Optional.of(DraftKey.of(DraftKind.SHEET, go.canyon()));
+        return Optional.of(DraftKey.of(DraftKind.SHEET, go.about()));
     }
 
     @Override
@@ -34,10 +34,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         Build build = new Build(around)
                 .word("format", "sheet_form.format", "sheet_format", Ask.SheetFormat.class, Ask.SheetFormat.HTML)
                 .word("language", "sheet_form.language", "sheet_language", Language.class, spoken(around))
-                .name(
-                        "file",
-                        "sheet_form.file",
-                        Slug.of(go.canyonName(), go.canyon().tail()));
+                .name("file", "sheet_form.file", Slug.of(go.name(), go.about().tail()));
         if (!around.readOnly()) {
             build.text("given_to", "sheet_form.given_to", "");
         }
@@ -60,6 +57,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         Ask.SheetFormat format = filled.word("format", Ask.SheetFormat.class).orElseThrow();
         String ending = switch (format) {
             case HTML -> ".html";
+            case PDF_A4, PDF_LETTER, PDF_POCKET -> ".pdf";
             case TEXT -> ".txt";
             case MARKDOWN -> ".md";
         };
@@ -67,6 +65,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         String target = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
         return new Ask.WriteSheet(
                 go.canyon(),
+                go.station(),
                 format,
                 filled.word("language", Language.class).orElse(Language.EN),
                 target,

@@ -126,6 +126,8 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.of('a'), around.say("key.new_anchor"), this::newAnchor)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
+        bindings.add(Binding.of(Key.of('w'), around.say("key.card"), this::writeCard)
+                .unless(waiting, around.say("loading")));
         bindings.add(Binding.of(Key.of('v'), around.say("key.private_here"), this::editPrivate)
                 .unless(around.readOnly(), readOnly)
                 .unless(waiting, around.say("loading")));
@@ -141,6 +143,11 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
                 .quiet());
         bindings.addAll(Lists.bindings(list, rows(around).size(), around.rows() / 2, around, this::moved));
         return bindings;
+    }
+
+    private Step writeCard() {
+        String name = station().orElseThrow().station().name();
+        return Step.open(this, new Go.WriteSheet(canyon, name, Optional.of(uid)));
     }
 
     private Step moved(ListState to) {
