@@ -67,6 +67,7 @@ final class PlanJson {
                                         .done())))
                 .put("rigs", items(plan.reviews().stream().map(PlanJson::review)))
                 .put("bring", BringJson.of(plan.bring()))
+                .put("pace", PaceJson.of(plan))
                 .put("figures", BringJson.figures(plan))
                 .put("without_analysis", Json.texts(plan.withoutAnalysis()))
                 .done();

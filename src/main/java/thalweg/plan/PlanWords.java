@@ -142,6 +142,7 @@ public final class PlanWords {
                 minutes(end[0]),
                 minutes(end[2])));
         plan.statedLine().ifPresent(stated -> lines.add(phrases.say("plan.line.stated", minutes(stated))));
+        lines.addAll(PaceWords.of(plan, phrases));
         if (plan.unmeasured() > 0) {
             lines.add(phrases.count("plan.unmeasured", plan.unmeasured()));
         }

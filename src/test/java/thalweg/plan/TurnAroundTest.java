@@ -45,7 +45,8 @@ class TurnAroundTest {
                 Optional.empty(),
                 Optional.empty(),
                 0,
-                "");
+                "",
+                Optional.empty());
         ZonedDateTime midnight = day.atStartOfDay(ZoneOffset.UTC);
         return new Plan(
                 request,
@@ -71,6 +72,7 @@ class TurnAroundTest {
 
     /** Sunset 20:00, less 60 reserve and 30 back: 18:30; less 17 past the escape, 22 from the line, 82 from the car. */
     @Test
+                Optional.empty(),
     void whatIsLeftIsTakenOffFromDark() {
         List<TurnAround> points = TurnAround.of(plan(8 * 60, minutes(30), Optional.empty(), Optional.of(20 * 60)));
 

@@ -289,7 +289,9 @@ public final class RandomThings {
                 perhaps(() -> random.nextInt(Trip.DAY)),
                 perhaps(() -> oneOf(WaterLevel.values())),
                 proseOrEmpty(),
-                times);
+                times,
+                perhaps(() -> 1 + random.nextInt(Trip.MOST_SETS)),
+                perhaps(() -> oneOf(Trip.PaceFrom.values())));
     }
 
     /** A private note. */

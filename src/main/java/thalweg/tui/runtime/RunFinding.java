@@ -14,7 +14,6 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.RowOrder;
-import thalweg.plan.TripRequest;
 import thalweg.progress.Progress;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
@@ -84,8 +83,7 @@ final class RunFinding {
             return Optional.of(new Told.DueFound(find, due(find, MOST_DUE)));
         }
         if (effect instanceof Ask.PlanTrip plan) {
-            return Optional.of(
-                    new Told.Planned(new PlanTrip(session, plan.settings()).of(TripRequest.of(plan.trip()))));
+            return Optional.of(new Told.Planned(new PlanTrip(session, plan.settings()).of(plan.trip())));
         }
         if (effect instanceof Ask.WriteDue write) {
             String csv = ListDue.csv(due(write.due(), Integer.MAX_VALUE).parts(), session.today());

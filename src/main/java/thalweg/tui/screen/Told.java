@@ -20,6 +20,7 @@ import thalweg.logbook.ListedStation;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.RowOrder;
 import thalweg.logbook.TripInCanyon;
+import thalweg.plan.PacedTrip;
 import thalweg.plan.Plan;
 import thalweg.plan.PlannedAt;
 import thalweg.rig.BestFocus;
@@ -177,8 +178,10 @@ public sealed interface Told extends Message {
      * @param shown it
      * @param canyon to which it goes
      * @param planned when the group should have passed each place, by its number; empty where nobody is entered to go
+     * @param paced how it went against the figures
      */
-    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned) implements Told {
+    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned, PacedTrip paced)
+            implements Told {
         public TripLoaded {
             planned = Map.copyOf(planned);
         }
