@@ -114,6 +114,7 @@ final class PlanJson {
                 .put("early", Json.rounded(step.early(), DECIMALS))
                 .put("middle", Json.rounded(step.middle(), DECIMALS))
                 .put("late", Json.rounded(step.late(), DECIMALS))
+                .put("way_out", step.step().wayOut().<Json>map(Json::of).orElse(Json.NOTHING))
                 .done();
     }
 

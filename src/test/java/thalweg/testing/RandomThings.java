@@ -184,7 +184,9 @@ public final class RandomThings {
         Optional<Length> distance = perhaps(() -> centimetres(0, 10_000_000));
         Optional<Length> height = perhaps(() -> centimetres(0, 100_000));
         String note = proseOrEmpty();
-        return new Obstacle(uid, canyon, order, kind, name, distance, height, positionOf(uid, name + note), note);
+        Optional<Integer> wayOut = kind == ObstacleKind.ESCAPE ? perhaps(this::minutes) : Optional.empty();
+        return new Obstacle(
+                uid, canyon, order, kind, name, distance, height, positionOf(uid, name + note), note, wayOut);
     }
 
     /** A station. */
