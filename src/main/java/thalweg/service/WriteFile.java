@@ -1,10 +1,13 @@
 package thalweg.service;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.function.Consumer;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.fault.ThereAlreadyException;
@@ -14,6 +17,12 @@ public final class WriteFile {
 
     private WriteFile() {}
 
+    /** Writes a text piece by piece. */
+    @FunctionalInterface
+    public interface Text {
+        void to(Consumer<String> out);
+    }
+
     /**
      * Writes beside the target and moves it there.
      *
@@ -21,6 +30,15 @@ public final class WriteFile {
      * @throws InputException when it may not, or cannot be written
      */
     public static void whole(Path target, String text, boolean overwrite) {
+        whole(target, out -> out.accept(text), overwrite);
+    }
+
+    /**
+     * The same, of which no more is in memory than a piece.
+     *
+     * @throws InputException when it may not be replaced, or cannot be written
+     */
+    public static void whole(Path target, Text text, boolean overwrite) {
         if (target.toString().isBlank()) {
             throw new InputException(Sentence.of("The name of the file to write is empty; name one."));
         }
@@ -42,7 +60,11 @@ public final class WriteFile {
         try {
             Path aside = Files.createTempFile(folder, ".thalweg-", ".part");
             try {
-                Files.writeString(aside, text, StandardCharsets.UTF_8);
+                try (Writer out = Files.newBufferedWriter(aside, StandardCharsets.UTF_8)) {
+                    text.to(piece -> append(out, piece));
+                } catch (UncheckedIOException e) {
+                    throw e.getCause();
+                }
                 Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(aside);
@@ -53,6 +75,14 @@ public final class WriteFile {
                             "{0} cannot be written; check that the folder may be written and the disk has room.",
                             target),
                     e);
+        }
+    }
+
+    private static void append(Writer out, String piece) {
+        try {
+            out.write(piece);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.amend.ChangeView;
 import thalweg.draft.DraftKey;
 import thalweg.draft.KeptDraft;
+import thalweg.due.DueCount;
 import thalweg.due.FoundDue;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
@@ -73,6 +74,9 @@ public sealed interface Told extends Message {
 
     /** What was found to be due. */
     record DueFound(Ask.FindDue asked, FoundDue found) implements Told {}
+
+    /** What is due was counted. */
+    record DueCounted(Ask.FindDue asked, DueCount count) implements Told {}
 
     /**
      * Parts that were found.
