@@ -28,7 +28,8 @@ final class FieldWords {
             "water", "water.",
             "work", "work.",
             "found", "condition.",
-            "left", "condition.");
+            "left", "condition.",
+            "pace_from", "trip_pace.");
 
     private static final Map<String, String> KINDS = Map.of("obstacle", "obstacle.", "part", "part.");
 

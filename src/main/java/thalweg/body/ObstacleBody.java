@@ -1,11 +1,13 @@
 package thalweg.body;
 
 import java.util.Optional;
+import thalweg.fault.Sentence;
 import thalweg.json.FieldReader;
 import thalweg.json.Json;
 import thalweg.ledger.Uid;
 import thalweg.route.Obstacle;
 import thalweg.route.ObstacleKind;
+import thalweg.route.Times;
 
 /** An obstacle as a body. */
 public final class ObstacleBody {
@@ -26,6 +28,7 @@ public final class ObstacleBody {
                 .putKnown("height_cm", Fields.centimetres(obstacle.height()))
                 .putKnown(PositionBody.KEY, PositionBody.written(obstacle.position()))
                 .put("note", obstacle.note())
+                .putKnown("way_out_min", Fields.whole(obstacle.wayOut()))
                 .done();
     }
 
@@ -42,8 +45,12 @@ public final class ObstacleBody {
         var height = Fields.centimetres(in, "height_cm", 0, Limits.HEIGHT_CM);
         var position = PositionBody.read(in);
         String note = in.linesOrEmpty("note", Limits.PROSE);
+        var wayOut = Fields.whole(in, "way_out_min", 1, Times.MOST_MINUTES);
+        if (wayOut.isPresent() && kind != ObstacleKind.ESCAPE) {
+            in.refuse("way_out_min", Sentence.of("belongs to an escape; leave it out of any other place."));
+        }
         return in.sound()
-                ? Optional.of(new Obstacle(uid, canyon, place, kind, name, distance, height, position, note))
+                ? Optional.of(new Obstacle(uid, canyon, place, kind, name, distance, height, position, note, wayOut))
                 : Optional.empty();
     }
 }

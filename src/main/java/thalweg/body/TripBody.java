@@ -34,6 +34,8 @@ public final class TripBody {
                 .putKnown("back_min", Fields.whole(trip.back()))
                 .putWord("water", trip.water())
                 .put("note", trip.note())
+                .putKnown("rope_sets", Fields.whole(trip.ropeSets()))
+                .putWord("pace_from", trip.paceFrom())
                 .done();
         fields = withList(fields, "people", trip.people(), TripBody::write);
         fields = withList(fields, "ropes", trip.ropes(), TripBody::write);
@@ -82,11 +84,14 @@ public final class TripBody {
         List<Trip.Person> people = list(in, "people", Limits.LIST, TripBody::person);
         List<Trip.Rope> ropes = list(in, "ropes", Limits.LIST, TripBody::rope);
         List<TripTime> times = list(in, "times", Limits.TIMES, TripBody::time);
+        var sets = Fields.whole(in, "rope_sets", 1, Trip.MOST_SETS);
+        var pace = in.word("pace_from", Trip.PaceFrom.class);
         if (times.stream().map(TripTime::place).distinct().count() < times.size()) {
             in.refuse("times", Sentence.of("has a place twice; state when it was reached and left in one."));
         }
         return in.sound()
-                ? Optional.of(new Trip(uid, canyon, state, on, name, people, ropes, start, back, water, note, times))
+                ? Optional.of(new Trip(
+                        uid, canyon, state, on, name, people, ropes, start, back, water, note, times, sets, pace))
                 : Optional.empty();
     }
 

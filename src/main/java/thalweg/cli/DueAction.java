@@ -4,24 +4,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import thalweg.due.Due;
-import thalweg.due.DuePart;
-import thalweg.due.DueWords;
-import thalweg.due.FoundDue;
+import thalweg.due.DueCount;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
-import thalweg.json.Json;
-import thalweg.json.JsonText;
-import thalweg.logbook.ConditionWords;
 import thalweg.logbook.PartFinding;
-import thalweg.logbook.PartRow;
-import thalweg.route.PartialDate;
 import thalweg.service.ListDue;
 import thalweg.service.Session;
 import thalweg.text.Phrases;
@@ -78,36 +70,42 @@ final class DueAction extends Action {
             throw new InputException(Sentence.of("--within is {0}; it must be 0 to {1} days.", within, MOST_DAYS));
         }
         PartFinding finding = new PartFinding(String.join(" ", words), Optional.empty(), "", "", "", "", "");
-        FoundDue found;
-        LocalDate today;
         try (Session session = shared().reading()) {
-            today = session.today();
-            found = new ListDue(session, settings.read(surrounds(), phrases()))
-                    .within(finding, filter.filter(), within);
+            LocalDate today = session.today();
+            ListDue list = new ListDue(session, settings.read(surrounds(), phrases()));
+            List<DueCount> counted = new ArrayList<>();
+            output.put(out -> printed(list, finding, today, out).ifPresent(counted::add));
+            return told(counted.stream().findFirst());
         }
-        List<DuePart> listed = new ArrayList<>(found.parts());
-        if (filter.unknownToo()) {
-            listed.addAll(found.unknownAge());
-        }
+    }
+
+    /** Prints part after part as each is found. */
+    private Optional<DueCount> printed(ListDue list, PartFinding finding, LocalDate today, Consumer<String> out) {
+        DueLines lines = json
+                ? new DueLines.OfJson(today, out)
+                : csv ? new DueLines.OfCsv(today, out) : new DueLines.OfText(today, phrases(), out);
+        Optional<DueCount> count = list.each(finding, filter.filter(), within, lines::add, unknown -> {
+            if (filter.unknownToo()) {
+                lines.add(unknown);
+            }
+        });
+        lines.end();
+        return count;
+    }
+
+    private int told(Optional<DueCount> fits) {
         Phrases phrases = phrases();
-        if (json) {
-            output.put(JsonText.indented(new Json.Items(
-                    listed.stream().<Json>map(part -> json(part, today)).toList())));
-        } else if (csv) {
-            output.put(ListDue.csv(listed, today));
-        } else if (!listed.isEmpty()) {
-            output.put(table(listed, today, phrases));
-        }
         boolean narrowed = !words.isEmpty() || filter.asked();
-        if (!found.fits() && narrowed) {
+        if (fits.isEmpty() && narrowed) {
             tell(phrases.say("due.nothing_fits"));
             return ExitCodes.NO;
         }
-        if (listed.isEmpty()) {
+        DueCount count = fits.orElse(new DueCount(0, 0));
+        if ((filter.unknownToo() ? count.all() : count.due()) == 0) {
             tell(within == 0 ? phrases.say("due.none") : phrases.say("due.none_within", days(phrases)));
         }
-        if (!filter.unknownToo() && !found.unknownAge().isEmpty()) {
-            tell(phrases.count("due.unknown_age", found.unknownAge().size()));
+        if (!filter.unknownToo() && count.unknown() > 0) {
+            tell(phrases.count("due.unknown_age", count.unknown()));
         }
         tell(phrases.caution("due.note"));
         return ExitCodes.DONE;
@@ -115,42 +113,5 @@ final class DueAction extends Action {
 
     private String days(Phrases phrases) {
         return phrases.count("due.days", within);
-    }
-
-    private static String table(List<DuePart> parts, LocalDate today, Phrases phrases) {
-        List<List<String>> cells = new ArrayList<>();
-        cells.add(List.of("CANYON", "STATION", "PART", "CONDITION", "SEEN", "DUE", "ID"));
-        parts.forEach(part -> cells.add(cells(part, today, phrases)));
-        return Columns.of(cells);
-    }
-
-    private static List<String> cells(DuePart part, LocalDate today, Phrases phrases) {
-        PartRow row = part.row();
-        return List.of(
-                row.canyonName() + (row.invented() ? " (invented)" : ""),
-                row.stationName(),
-                row.part().label(),
-                ConditionWords.told(row.state().condition(), phrases),
-                row.state().seenOn().map(PartialDate::print).orElse(""),
-                DueWords.what(part.first(), today, phrases),
-                row.part().uid().text());
-    }
-
-    private static Json json(DuePart part, LocalDate today) {
-        return PartTable.json(part.row())
-                .with(
-                        "due",
-                        new Json.Items(part.dues().stream()
-                                .<Json>map(due -> json(due, today))
-                                .toList()));
-    }
-
-    private static Json json(Due due, LocalDate today) {
-        return Json.fields()
-                .put("task", due.task().name().toLowerCase(Locale.ROOT))
-                .put("reason", due.reason().name().toLowerCase(Locale.ROOT))
-                .putKnown("on", due.day().map(day -> Json.of(day.toString())))
-                .putKnown("days_over", due.daysOver(today).map(Json::of))
-                .done();
     }
 }

@@ -48,8 +48,13 @@ final class Output {
 
     /** Prints the text, or writes it whole to the file. */
     void put(String text) {
+        put(pieces -> pieces.accept(text));
+    }
+
+    /** The same piece by piece, as each is there. */
+    void put(WriteFile.Text text) {
         if (out == null) {
-            surrounds.out().print(text);
+            text.to(surrounds.out()::print);
         } else {
             WriteFile.whole(out, text, overwrite);
             written(out);

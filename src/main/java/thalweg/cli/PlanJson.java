@@ -67,6 +67,7 @@ final class PlanJson {
                                         .done())))
                 .put("rigs", items(plan.reviews().stream().map(PlanJson::review)))
                 .put("bring", BringJson.of(plan.bring()))
+                .put("pace", PaceJson.of(plan))
                 .put("figures", BringJson.figures(plan))
                 .put("without_analysis", Json.texts(plan.withoutAnalysis()))
                 .done();
@@ -113,6 +114,7 @@ final class PlanJson {
                 .put("early", Json.rounded(step.early(), DECIMALS))
                 .put("middle", Json.rounded(step.middle(), DECIMALS))
                 .put("late", Json.rounded(step.late(), DECIMALS))
+                .put("way_out", step.step().wayOut().<Json>map(Json::of).orElse(Json.NOTHING))
                 .done();
     }
 

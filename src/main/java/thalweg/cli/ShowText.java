@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.ConditionWords;
@@ -13,6 +14,7 @@ import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.place.Position;
 import thalweg.route.Canyon;
+import thalweg.route.ObstacleKind;
 import thalweg.route.Part;
 import thalweg.route.PartPlace;
 import thalweg.route.PartialDate;
@@ -133,9 +135,17 @@ final class ShowText {
                 .map(known -> phrases.say("about.distance", known.print(units)))
                 .orElse("");
         String note = place.obstacle().note();
-        if (!distance.isEmpty() || !note.isEmpty()) {
+        String wayOut = place.obstacle().kind() == ObstacleKind.ESCAPE
+                ? phrases.say("about.way_out", duration(place.obstacle().wayOut()))
+                : "";
+        if (!distance.isEmpty() || !note.isEmpty() || !wayOut.isEmpty()) {
             line("");
-            wrapped(place.number() + ": " + distance, "");
+            wrapped(
+                    place.number() + ": "
+                            + Stream.of(distance, wayOut)
+                                    .filter(text -> !text.isEmpty())
+                                    .collect(Collectors.joining("; ")),
+                    "");
             wrapped(note, "  ");
         }
     }

@@ -18,6 +18,7 @@ import thalweg.logbook.ListedStation;
 import thalweg.logbook.StationOrder;
 import thalweg.service.ListStations;
 import thalweg.service.Session;
+import thalweg.settings.Settings;
 import thalweg.text.Phrases;
 import thalweg.units.Length;
 import thalweg.units.UnitSystem;
@@ -72,22 +73,30 @@ final class StationsAction extends Action {
         }
         List<ListedStation> found;
         try (Session session = shared().reading()) {
-            found = new ListStations(session)
-                    .all(String.join(" ", words), order, settings.read(surrounds(), phrases()));
+            Settings set = settings.read(surrounds(), phrases());
+            if (csv) {
+                ListStations list = new ListStations(session);
+                String wanted = String.join(" ", words);
+                output.put(out -> list.csv(wanted, order, set, out));
+                return ended(list.keys(wanted, order).size() == 0);
+            }
+            found = new ListStations(session).all(String.join(" ", words), order, set);
         }
         Phrases phrases = phrases();
         if (json) {
             output.put(JsonText.indented(new Json.Items(
                     found.stream().<Json>map(StationsAction::json).toList())));
-        } else if (csv) {
-            output.put(ListStations.csv(found));
         } else if (!found.isEmpty()) {
             output.put(table(found, phrases, shared().units()));
         }
-        if (found.isEmpty()) {
-            tell(phrases.say(words.isEmpty() ? "stations.none" : "stations.no_station_fits"));
+        return ended(found.isEmpty());
+    }
+
+    private int ended(boolean none) {
+        if (none) {
+            tell(phrases().say(words.isEmpty() ? "stations.none" : "stations.no_station_fits"));
         }
-        return found.isEmpty() && !words.isEmpty() ? ExitCodes.NO : ExitCodes.DONE;
+        return none && !words.isEmpty() ? ExitCodes.NO : ExitCodes.DONE;
     }
 
     private static String table(List<ListedStation> stations, Phrases phrases, UnitSystem units) {

@@ -1,5 +1,6 @@
 package thalweg.cli;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
@@ -20,11 +22,13 @@ import thalweg.logbook.TripInCanyon;
 import thalweg.logbook.TripText;
 import thalweg.logbook.TripTime;
 import thalweg.logbook.WaterLevel;
+import thalweg.plan.PacedTrip;
 import thalweg.route.PartialDate;
 import thalweg.service.FindRecord;
 import thalweg.service.KeepLocal;
 import thalweg.service.ListTrips;
 import thalweg.service.NoteTimes;
+import thalweg.service.PlanTrip;
 import thalweg.service.Session;
 
 /** Enters, changes or shows one trip. */
@@ -62,6 +66,20 @@ final class TripAction extends Action {
             description = "\"60 m, 9.5 mm low-stretch\"; again for each, in place of those that are there")
     private @Nullable List<String> ropes;
 
+    @Option(
+            names = "--rope-sets",
+            paramLabel = "NUMBER",
+            description = "how many sets of the ropes leapfrog, 1 to 6; where nobody says, the plan counts 1")
+    private @Nullable String ropeSets;
+
+    @Option(
+            names = "--pace-from",
+            paramLabel = "TRIPS",
+            description =
+                    "whose noted times the plan goes by: same-name (trips that were done under its name), all (that"
+                            + " were done); without it, the figures as they are")
+    private @Nullable String paceFrom;
+
     @Option(names = "--start", paramLabel = "TIME", description = "time of day, such as 8:30")
     private @Nullable String start;
 
@@ -87,8 +105,16 @@ final class TripAction extends Action {
     @Option(names = "--take-out", paramLabel = "REASON", description = "take the trip out of use; nothing is erased")
     private @Nullable String reason;
 
+    @Mixin
+    private final SettingsOption settings = new SettingsOption();
+
     TripAction(Surrounds surrounds) {
         super(surrounds);
+    }
+
+    @Override
+    Optional<Path> settingsFile() {
+        return settings.file();
     }
 
     @Override
@@ -143,7 +169,9 @@ final class TripAction extends Action {
                 || water != null
                 || note != null
                 || reached != null
-                || left != null;
+                || left != null
+                || ropeSets != null
+                || paceFrom != null;
     }
 
     private Optional<TripInCanyon> known(Session session) {
@@ -166,7 +194,11 @@ final class TripAction extends Action {
                 .orElseThrow(() -> new InputException(Sentence.of(
                         "Say what to enter, as in: trip CANYON --on 2026-06-14 --person \"Ana, lead\"; or name a"
                                 + " trip by its id to see it, as `trips` lists them.")));
-        print(new TripReport(phrases(), shared().units()).of(shown));
+        Optional<PacedTrip> paced = new FindRecord(session)
+                .byId(shown.canyon().uid())
+                .map(canyon ->
+                        new PlanTrip(session, settings.read(surrounds(), phrases())).paced(shown.trip(), canyon));
+        print(new TripReport(phrases(), shared().units()).of(shown, paced));
         return ExitCodes.DONE;
     }
 
@@ -183,7 +215,12 @@ final class TripAction extends Action {
                 changed(back, before.flatMap(Trip::back), TripText::time),
                 changed(water, before.flatMap(Trip::water), word -> word(word, WaterLevel.class, "water level")),
                 note == null ? before.map(Trip::note).orElse("") : note,
-                before.map(Trip::times).orElse(List.of()));
+                before.map(Trip::times).orElse(List.of()),
+                changed(ropeSets, before.flatMap(Trip::ropeSets), TripText::ropeSets),
+                changed(
+                        paceFrom,
+                        before.flatMap(Trip::paceFrom),
+                        word -> word(word, Trip.PaceFrom.class, "choice of trips")));
     }
 
     private Trip timed(NoteTimes note, Trip trip) {

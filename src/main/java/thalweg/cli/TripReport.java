@@ -10,6 +10,8 @@ import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.logbook.TripText;
 import thalweg.logbook.TripWords;
+import thalweg.plan.PaceWords;
+import thalweg.plan.PacedTrip;
 import thalweg.text.Phrases;
 import thalweg.units.UnitSystem;
 
@@ -48,8 +50,12 @@ final class TripReport {
         return canyon.invented() ? canyon.name() + " (invented)" : canyon.name();
     }
 
-    /** A trip in full; what was not said is unknown. */
-    String of(TripInCanyon shown) {
+    /**
+     * A trip in full; what was not said is unknown.
+     *
+     * @param paced how it went against the figures; empty where its canyon is gone
+     */
+    String of(TripInCanyon shown, Optional<PacedTrip> paced) {
         Trip trip = shown.trip();
         CanyonName canyon = shown.canyon();
         List<String> lines = new ArrayList<>();
@@ -68,10 +74,14 @@ final class TripReport {
         }
         lines.add(fact("trip.ropes", count(trip.ropes().size())));
         trip.ropes().forEach(rope -> lines.add("  " + TripText.print(rope, units)));
+        trip.ropeSets().ifPresent(sets -> lines.add(fact("trip.sets", Optional.of(Integer.toString(sets)))));
+        trip.paceFrom()
+                .ifPresent(from -> lines.add(fact("trip.pace", Optional.of(Words.word(phrases, "trip_pace", from)))));
         if (!trip.times().isEmpty()) {
             lines.add(phrases.say("trip.times") + ":");
             trip.times().forEach(time -> lines.add("  " + TripWords.time(time, phrases)));
         }
+        paced.flatMap(went -> PaceWords.of(went, phrases)).ifPresent(lines::add);
         if (!trip.note().isEmpty()) {
             lines.add("");
             lines.addAll(trip.note().lines().toList());

@@ -2,13 +2,15 @@ package thalweg.due;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import thalweg.logbook.Condition;
 import thalweg.logbook.DueCandidates;
+import thalweg.logbook.LookGroup;
 import thalweg.logbook.PartState;
 import thalweg.route.Exposure;
 import thalweg.route.Part;
@@ -25,10 +27,13 @@ import thalweg.settings.Settings;
 public final class DueRules {
 
     private static final Set<PartKind> TEXTILE =
-            EnumSet.of(PartKind.WEBBING, PartKind.CORD, PartKind.SLING, PartKind.ROPE);
+            Arrays.stream(PartKind.values()).filter(PartKind::isTextile).collect(Collectors.toUnmodifiableSet());
 
     /** Months are counted forward in the rules, and a day that a month lacks becomes its last [days]. */
     private static final int SHORTEST_MONTH_LACKS = 3;
+
+    /** After every day of the records; its text sorts after theirs. */
+    private static final LocalDate LAST_DAY = LocalDate.of(9999, 12, 31);
 
     private final Settings settings;
     private final LocalDate today;
@@ -44,7 +49,7 @@ public final class DueRules {
 
     /** Whether a part is made of textile, which ages even if nobody uses it. */
     public static boolean isTextile(PartKind kind) {
-        return TEXTILE.contains(kind);
+        return kind.isTextile();
     }
 
     /**
@@ -54,14 +59,11 @@ public final class DueRules {
      * @param exposure of its station; unknown counts as dry
      */
     public List<Due> of(Part part, PartState state, Optional<PartialDate> replaced, Optional<Exposure> exposure) {
-        Optional<Condition> condition = state.condition();
-        List<Due> all = new ArrayList<>();
-        if (condition.equals(Optional.of(Condition.GONE))) {
-            return List.of(new Due(DueReason.GONE, seen(state), 0));
+        Optional<Due> mend = mend(state);
+        if (mend.filter(due -> due.reason() == DueReason.GONE).isPresent()) {
+            return List.of(mend.get());
         }
-        if (condition.equals(Optional.of(Condition.UNSAFE))) {
-            all.add(new Due(DueReason.UNSAFE, seen(state), 0));
-        }
+        List<Due> all = new ArrayList<>(mend.stream().toList());
         all.add(look(state, exposure));
         if (isTextile(part.kind())) {
             all.add(textile(replaced.or(part::placed)));
@@ -89,9 +91,64 @@ public final class DueRules {
                 TEXTILE);
     }
 
+    /**
+     * What is due first of a part of that group, its age aside.
+     *
+     * @param seen when; empty where nobody has seen it
+     */
+    public Due first(LookGroup group, Optional<LocalDate> seen) {
+        PartState state = group.seen(seen);
+        return mend(state).orElseGet(() -> look(state, group.exposure()));
+    }
+
+    /**
+     * The last day on which a part of that group may have been seen and be due within some days from today.
+     *
+     * @param days 0 or more
+     */
+    public LocalDate seenBy(LookGroup group, int days) {
+        return mend(group.seen(Optional.of(today)))
+                .map(due -> LAST_DAY)
+                .orElseGet(() -> before(
+                        settings.months(figure(reason(group.seen(Optional.of(today)), group.exposure()))), days));
+    }
+
+    /**
+     * The last day since which textile may be there and be due within some days from today.
+     *
+     * @param days 0 or more
+     */
+    public LocalDate placedBy(int days) {
+        return before(settings.months(DueFigure.TEXTILE), days);
+    }
+
+    /** When textile is due that is there since that day. */
+    public Due textile(LocalDate since) {
+        return new Due(
+                DueReason.TEXTILE,
+                Optional.of(since.plusMonths(settings.months(DueFigure.TEXTILE))),
+                settings.months(DueFigure.TEXTILE));
+    }
+
+    /** The last day that lies so many months and more before the last that counts; short months make it later than it seems. */
+    private LocalDate before(int months, int days) {
+        LocalDate last = today.plusDays(days);
+        LocalDate day = last.minusMonths(months);
+        while (!day.plusDays(1).plusMonths(months).isAfter(last)) {
+            day = day.plusDays(1);
+        }
+        return day;
+    }
+
     /** How far the last look at a part can still be relied on. */
     public Confidence confidence(PartState state, Optional<Exposure> exposure) {
         return Confidence.of(state, settings.months(figure(reason(state, exposure))), today);
+    }
+
+    private static Optional<Due> mend(PartState state) {
+        return state.condition()
+                .filter(found -> found.isWorseThan(Condition.DOUBTFUL))
+                .map(found -> new Due(found == Condition.GONE ? DueReason.GONE : DueReason.UNSAFE, seen(state), 0));
     }
 
     private Due look(PartState state, Optional<Exposure> exposure) {

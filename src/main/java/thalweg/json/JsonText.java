@@ -96,6 +96,13 @@ public final class JsonText {
         return out.append('\n').toString();
     }
 
+    /** The same within other lines, which begin with that margin; no line end after it. */
+    public static String indented(Json value, String margin) {
+        StringBuilder out = new StringBuilder();
+        indented(value, margin, out);
+        return out.toString();
+    }
+
     /** The value on one line, names in their own order. */
     public static String line(Json value) {
         StringBuilder out = new StringBuilder();

@@ -26,6 +26,8 @@ import thalweg.units.Mass;
  * @param water how much water there was; empty where nobody said
  * @param note empty text where there is none
  * @param times noted at places, in the order of the line as it was then; each place once
+ * @param ropeSets that leapfrog, 1 to 6; empty where nobody said
+ * @param paceFrom whose noted times its plan goes by; empty for the figures as they are
  */
 public record Trip(
         Uid uid,
@@ -39,7 +41,9 @@ public record Trip(
         Optional<Integer> back,
         Optional<WaterLevel> water,
         String note,
-        List<TripTime> times) {
+        List<TripTime> times,
+        Optional<Integer> ropeSets,
+        Optional<PaceFrom> paceFrom) {
 
     /** Minutes of a day. */
     public static final int DAY = 24 * 60;
@@ -56,6 +60,9 @@ public record Trip(
     /** Longest rope that is believed [cm]: 1,000 m. */
     public static final long MOST_ROPE_CM = 100_000;
 
+    /** Most sets of ropes that leapfrog. */
+    public static final int MOST_SETS = 6;
+
     private static final int YEARS_AHEAD = 5;
 
     /**
@@ -70,6 +77,12 @@ public record Trip(
         PLANNED,
         DONE,
         CALLED_OFF
+    }
+
+    /** The trips whose noted times teach the pace of another: all that were done under its name, or all that were done. */
+    public enum PaceFrom {
+        SAME_NAME,
+        ALL
     }
 
     /** What somebody can be relied on for. */
@@ -116,6 +129,40 @@ public record Trip(
                 || back.filter(Trip::isNoTime).isPresent()) {
             throw new IllegalArgumentException("a time of day is 0 to 1439 minutes");
         }
+        if (ropeSets.filter(sets -> sets < 1 || sets > MOST_SETS).isPresent()) {
+            throw new IllegalArgumentException("1 to " + MOST_SETS + " sets of ropes leapfrog");
+        }
+    }
+
+    /** A trip of which nobody said how it is to be planned. */
+    public Trip(
+            Uid uid,
+            Uid canyon,
+            State state,
+            Optional<PartialDate> on,
+            String name,
+            List<Person> people,
+            List<Rope> ropes,
+            Optional<Integer> start,
+            Optional<Integer> back,
+            Optional<WaterLevel> water,
+            String note,
+            List<TripTime> times) {
+        this(
+                uid,
+                canyon,
+                state,
+                on,
+                name,
+                people,
+                ropes,
+                start,
+                back,
+                water,
+                note,
+                times,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A trip on which no time was noted. */
@@ -140,12 +187,14 @@ public record Trip(
 
     /** The same with other times. */
     public Trip withTimes(List<TripTime> others) {
-        return new Trip(uid, canyon, state, on, name, people, ropes, start, back, water, note, others);
+        return new Trip(
+                uid, canyon, state, on, name, people, ropes, start, back, water, note, others, ropeSets, paceFrom);
     }
 
     /** The same in another state. */
     public Trip withState(State other) {
-        return new Trip(uid, canyon, other, on, name, people, ropes, start, back, water, note, times);
+        return new Trip(
+                uid, canyon, other, on, name, people, ropes, start, back, water, note, times, ropeSets, paceFrom);
     }
 
     /** The times noted at a place, if there are any. */

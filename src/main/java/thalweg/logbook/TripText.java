@@ -143,6 +143,21 @@ public final class TripText {
     }
 
     /**
+     * Reads how many sets of ropes leapfrog.
+     *
+     * @return 1 to {@link Trip#MOST_SETS}
+     * @throws InputException when it cannot be read
+     */
+    public static int ropeSets(String text) {
+        if (text.strip().matches("[1-" + Trip.MOST_SETS + "]")) {
+            return Integer.parseInt(text.strip());
+        }
+        throw new InputException(Sentence.of(
+                "The number of rope sets \"{0}\" cannot be used; write one from 1 to {1}.",
+                text.strip(), Trip.MOST_SETS));
+    }
+
+    /**
      * Reads one entry from each line that is not blank.
      *
      * @throws InputException when a line cannot be read, with its number

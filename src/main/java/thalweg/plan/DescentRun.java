@@ -19,6 +19,8 @@ final class DescentRun {
     private final Paces paces;
     private final List<LineStep> steps;
     private final double[] people;
+    private final double[] reached;
+    private final double[] left;
     private final double[] sets;
     private final int[] carriers;
     private final Party party;
@@ -43,6 +45,8 @@ final class DescentRun {
         this.steps = steps;
         this.party = party;
         this.rests = rests;
+        this.reached = new double[steps.size()];
+        this.left = new double[steps.size()];
         this.people = new double[party.size()];
         this.sets = new double[sets];
         this.carriers = new int[sets];
@@ -54,6 +58,7 @@ final class DescentRun {
         for (int i = 0; i < steps.size(); i++) {
             LineStep step = steps.get(i);
             walk(step);
+            reached[i] = people[0];
             if (step.roped()) {
                 drop(step);
             } else if (step.passes()) {
@@ -63,8 +68,19 @@ final class DescentRun {
             if (i < steps.size() - 1) {
                 rest(done[i]);
             }
+            left[i] = people[people.length - 1];
         }
         return done;
+    }
+
+    /** When the first has come to each step, once it was run [min from the start of the line]. */
+    double[] reached() {
+        return reached.clone();
+    }
+
+    /** When the last is on the way again from each step, after a rest there, once it was run [min]. */
+    double[] left() {
+        return left.clone();
     }
 
     /** Everything that happened, in the order in which it was worked out. */

@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import thalweg.settings.TripFigure;
 import thalweg.text.Phrases;
 
@@ -43,14 +44,29 @@ final class LightWords {
         } else {
             lines.add(phrases.say("plan.turn", span(plan.figure(TripFigure.LIGHT_RESERVE_MIN))));
             points.forEach(point -> lines.add(point(point)));
-            if (points.stream().anyMatch(point -> point.kind() == TurnAround.Kind.ESCAPE)) {
-                lines.add(phrases.say("plan.turn.way_out"));
-            } else {
-                lines.add(phrases.say("plan.turn.no_escape"));
+            if (points.stream().noneMatch(point -> point.kind() == TurnAround.Kind.LINE)) {
+                lines.add(phrases.say("plan.turn.unknown"));
             }
         }
+        escapes().ifPresent(lines::add);
         callOut().ifPresent(lines::add);
         return lines;
+    }
+
+    /** What is not entered of the places at which the line can be left; empty where all is. */
+    private Optional<String> escapes() {
+        List<LineStep> escapes = plan.timetable().steps().stream()
+                .map(Timetable.Step::step)
+                .filter(LineStep::escape)
+                .toList();
+        if (escapes.isEmpty()) {
+            return Optional.of(phrases.say("plan.turn.no_escape"));
+        }
+        String unknown = escapes.stream()
+                .filter(step -> step.wayOut().isEmpty())
+                .map(this::place)
+                .collect(Collectors.joining("; "));
+        return unknown.isEmpty() ? Optional.empty() : Optional.of(phrases.say("plan.turn.way_out", unknown));
     }
 
     private String span(double minutes) {
@@ -62,6 +78,7 @@ final class LightWords {
             case CAR -> phrases.say("plan.turn.car");
             case LINE -> phrases.say("plan.turn.line");
             case ESCAPE -> phrases.say("plan.turn.escape", place(point.place().orElseThrow()));
+            case OUT -> phrases.say("plan.turn.out", place(point.place().orElseThrow()));
         };
         if (point.latest() < 0) {
             return phrases.say("plan.turn.too_long", where);

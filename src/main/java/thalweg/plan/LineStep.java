@@ -18,9 +18,22 @@ import thalweg.units.Length;
  * @param walk from the place before [m], 0 or more
  * @param passes whether people pass it one at a time
  * @param escape whether the canyon can be left here
+ * @param wayOut how long it then takes to walk out, 1 or more [min]; empty where nobody said
  */
 public record LineStep(
-        int place, String name, boolean roped, double metres, double walk, boolean passes, boolean escape) {
+        int place,
+        String name,
+        boolean roped,
+        double metres,
+        double walk,
+        boolean passes,
+        boolean escape,
+        Optional<Integer> wayOut) {
+
+    /** A step of which nobody said how long the way out takes. */
+    public LineStep(int place, String name, boolean roped, double metres, double walk, boolean passes, boolean escape) {
+        this(place, name, roped, metres, walk, passes, escape, Optional.empty());
+    }
 
     /** The line of a canyon; what is unknown of it is counted as none and told by {@link #unknown}. */
     public static List<LineStep> of(CanyonRecord canyon) {
@@ -44,7 +57,8 @@ public record LineStep(
                     need.flatMap(RopeNeed::length).map(Length::metres).orElse(0.0),
                     Math.max(0, walk),
                     kind != ObstacleKind.WALK && kind != ObstacleKind.HAZARD && kind != ObstacleKind.ESCAPE,
-                    kind == ObstacleKind.ESCAPE));
+                    kind == ObstacleKind.ESCAPE,
+                    place.obstacle().wayOut()));
         }
         return steps;
     }

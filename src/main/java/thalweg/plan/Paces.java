@@ -64,4 +64,10 @@ public record Paces(
                 walkMetresPerMinute / factor,
                 spread);
     }
+
+    /** The same, from one day to the next by that standard deviation of the logarithm, 0 or more. */
+    Paces withSpread(double other) {
+        return new Paces(
+                rigMinutes, personMinutes, metresPerMinute, pullMinutes, passMinutes, walkMetresPerMinute, other);
+    }
 }

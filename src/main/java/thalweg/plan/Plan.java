@@ -27,6 +27,7 @@ import thalweg.settings.TripFigure;
  * @param heaviest that they were made with [kg]; empty where nobody's weight is known, then as they were kept
  * @param bring what replaces parts on the way
  * @param figures that were gone by, every one there is, in their units
+ * @param pace that own trips taught; empty where nobody asked for it
  * @param withoutAnalysis names of stations of drops that have no analysis
  */
 public record Plan(
@@ -47,6 +48,7 @@ public record Plan(
         Optional<Double> heaviest,
         Bring bring,
         Map<TripFigure, Double> figures,
+        Optional<OwnPace> pace,
         List<String> withoutAnalysis) {
 
     public Plan {

@@ -142,6 +142,7 @@ public final class PlanWords {
                 minutes(end[0]),
                 minutes(end[2])));
         plan.statedLine().ifPresent(stated -> lines.add(phrases.say("plan.line.stated", minutes(stated))));
+        lines.addAll(PaceWords.of(plan, phrases));
         if (plan.unmeasured() > 0) {
             lines.add(phrases.count("plan.unmeasured", plan.unmeasured()));
         }
@@ -154,11 +155,7 @@ public final class PlanWords {
         }
         for (Timetable.Step step : table.steps()) {
             if (step.step().roped() || step.step().escape()) {
-                lines.add(phrases.say(
-                        step.step().escape() ? "plan.step.escape" : "plan.step",
-                        place(step.step().place(), step.step().name()),
-                        at(begin, step.middle()),
-                        at(begin, step.late())));
+                lines.add(step(step, begin));
             }
         }
         Optional<Double> exit = plan.exit().minutes();
@@ -168,6 +165,26 @@ public final class PlanWords {
                                 "plan.back", at(begin, end[1] + exit.get()), at(begin, plan.lateLine() + exit.get()))
                         : phrases.say("plan.no_whole"));
         return lines;
+    }
+
+    private String step(Timetable.Step step, Optional<Double> begin) {
+        String line = phrases.say(
+                step.step().escape() ? "plan.step.escape" : "plan.step",
+                place(step.step().place(), step.step().name()),
+                at(begin, step.middle()),
+                at(begin, step.late()));
+        if (!step.step().escape()) {
+            return line;
+        }
+        return step.step()
+                .wayOut()
+                .map(way -> phrases.say(
+                        "plan.step.out",
+                        line,
+                        minutes(way),
+                        at(begin, step.middle() + way),
+                        at(begin, step.late() + way)))
+                .orElseGet(() -> phrases.say("plan.step.out_unknown", line));
     }
 
     private String way(String key, Way way) {

@@ -1,5 +1,8 @@
 package thalweg.plan;
 
+import java.util.function.ToDoubleFunction;
+import thalweg.settings.TripFigure;
+
 /**
  * When a group rests on the line: at the next place, all together.
  *
@@ -15,5 +18,11 @@ public record Rests(double everyMinutes, double minutes) {
         if (!(everyMinutes >= 0) || !(minutes >= 0)) {
             throw new IllegalArgumentException("a rest takes 0 minutes or more");
         }
+    }
+
+    /** The rests that figures state. */
+    public static Rests of(ToDoubleFunction<TripFigure> figures) {
+        return new Rests(
+                figures.applyAsDouble(TripFigure.BREAK_EVERY_MIN), figures.applyAsDouble(TripFigure.BREAK_MIN));
     }
 }

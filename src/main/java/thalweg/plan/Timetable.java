@@ -78,7 +78,8 @@ public record Timetable(int people, int sets, List<Step> steps, int runs) {
                     step.metres() * factor,
                     step.walk() * factor,
                     step.passes(),
-                    step.escape()));
+                    step.escape(),
+                    step.wayOut()));
         }
         return drawn;
     }

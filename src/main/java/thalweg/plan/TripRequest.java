@@ -30,6 +30,7 @@ import thalweg.settings.TripFigure;
  * @param watercourse the longest of the catchment; empty where nobody measured
  * @param callOutMinutes after a late return, until somebody calls for help [min]
  * @param tell who knows about the trip; empty text where nobody does
+ * @param paceFrom trips whose noted times the plan goes by, each by its id or its name; empty for the figures as they are
  */
 public record TripRequest(
         String canyon,
@@ -46,7 +47,8 @@ public record TripRequest(
         Optional<Flood> flood,
         Optional<Watercourse> watercourse,
         int callOutMinutes,
-        String tell) {
+        String tell,
+        Optional<List<String>> paceFrom) {
 
     /** Our choice [min]. */
     public static final int CALL_OUT_MINUTES = 120;
@@ -55,6 +57,7 @@ public record TripRequest(
         people = List.copyOf(people);
         ropes = List.copyOf(ropes);
         figures = Map.copyOf(figures);
+        paceFrom = paceFrom.map(List::copyOf);
         if (people.isEmpty() || sets < 1 || callOutMinutes < 0) {
             throw new IllegalArgumentException("somebody goes, with ropes");
         }
@@ -87,7 +90,7 @@ public record TripRequest(
                 trip.start(),
                 trip.people(),
                 ropes,
-                1,
+                trip.ropeSets().orElse(1),
                 RopeMargin.STANDARD,
                 Map.of(),
                 Way.UNKNOWN,
@@ -95,7 +98,8 @@ public record TripRequest(
                 Optional.empty(),
                 Optional.empty(),
                 CALL_OUT_MINUTES,
-                "");
+                "",
+                Optional.empty());
     }
 
     /** A figure as it is stated for this trip, else as it is set, in its unit. */

@@ -7,11 +7,12 @@ import java.util.Optional;
 import thalweg.settings.TripFigure;
 
 /**
- * Until when to go on from a place, so that the group is back before dark when it takes long.
+ * Until when to go on from a place, or to leave the line by an escape, so that the group is back before dark when it takes
+ * long.
  *
  * @param place on the line that can be left; empty for the car and the beginning of the line
  * @param kind of point on the way
- * @param latest time at which to go on from there; below 0 where that was the day before [minutes after midnight]
+ * @param latest time at which to go on from there, or to leave the line; below 0 where that was the day before [minutes after midnight]
  * @param plannedLate when the group is there if it takes long [minutes after midnight]; empty where the start is unknown
  */
 public record TurnAround(Optional<LineStep> place, Kind kind, double latest, Optional<Double> plannedLate) {
@@ -22,7 +23,10 @@ public record TurnAround(Optional<LineStep> place, Kind kind, double latest, Opt
     public enum Kind {
         CAR,
         LINE,
-        ESCAPE
+        /** On past an escape. */
+        ESCAPE,
+        /** Out by it. */
+        OUT
     }
 
     /** Whether the group is there too late if it takes long. */
@@ -31,33 +35,36 @@ public record TurnAround(Optional<LineStep> place, Kind kind, double latest, Opt
     }
 
     /**
-     * The car, the beginning of the line and each place at which it can be left, in order; empty where sunset or the way back
-     * is unknown. Of the way to the car and the line from there one run in ten takes longer; where the records state more for
-     * the whole line, what is left of it is longer by the same factor.
+     * The car, the beginning of the line and each place at which it can be left, in order, and each escape whose way out is
+     * known. Nothing where sunset is unknown, and nothing but the ways out where the way back is. Of the way to the car and the
+     * line from there one run in ten takes longer; where the records state more for the whole line, what is left of it is
+     * longer by the same factor.
      */
     public static List<TurnAround> of(Plan plan) {
         Optional<Double> dark = dark(plan);
         Optional<Double> exit = plan.exit().minutes();
         List<TurnAround> points = new ArrayList<>();
-        if (dark.isEmpty() || exit.isEmpty()) {
+        if (dark.isEmpty()) {
             return points;
         }
-        double out = dark.get() - exit.get();
+        Optional<Double> out = exit.map(way -> dark.get() - way);
         Optional<Double> start = plan.request().start().map(Integer::doubleValue);
         Optional<Double> approach = plan.approach().minutes();
         Optional<Double> begin = start.flatMap(from -> approach.map(way -> from + way));
-        approach.ifPresent(
-                way -> points.add(new TurnAround(Optional.empty(), Kind.CAR, out - plan.lateLine() - way, start)));
-        points.add(new TurnAround(Optional.empty(), Kind.LINE, out - plan.lateLine(), begin));
+        out.flatMap(until -> approach.map(way -> until - plan.lateLine() - way))
+                .ifPresent(latest -> points.add(new TurnAround(Optional.empty(), Kind.CAR, latest, start)));
+        out.ifPresent(until -> points.add(new TurnAround(Optional.empty(), Kind.LINE, until - plan.lateLine(), begin)));
         double end = plan.timetable().end()[2];
         double longer = end == 0 ? 1 : plan.lateLine() / end;
         for (Timetable.Step step : plan.timetable().steps()) {
             if (step.step().escape()) {
-                points.add(new TurnAround(
-                        Optional.of(step.step()),
-                        Kind.ESCAPE,
-                        out - longer * step.lateRest(),
-                        begin.map(from -> from + longer * step.late())));
+                Optional<LineStep> place = Optional.of(step.step());
+                Optional<Double> there = begin.map(from -> from + longer * step.late());
+                out.ifPresent(until ->
+                        points.add(new TurnAround(place, Kind.ESCAPE, until - longer * step.lateRest(), there)));
+                step.step()
+                        .wayOut()
+                        .ifPresent(way -> points.add(new TurnAround(place, Kind.OUT, dark.get() - way, there)));
             }
         }
         return points;

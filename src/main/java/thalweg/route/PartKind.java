@@ -30,4 +30,13 @@ public enum PartKind {
     public boolean isPoint() {
         return point;
     }
+
+    /** Whether it is made of textile, which ages even if nobody uses it. */
+    public boolean isTextile() {
+        return switch (this) {
+            case WEBBING, CORD, SLING, ROPE -> true;
+            case BOLT, PITON, TREE, BOULDER, CHOCKSTONE, THREAD, CHOCK, OTHER_POINT, CHAIN, RING, QUICK_LINK -> false;
+            case KARABINER, OTHER_MATERIAL -> false;
+        };
+    }
 }

@@ -1,12 +1,15 @@
 package thalweg.service;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import thalweg.due.Due;
+import thalweg.due.DueCount;
 import thalweg.due.DuePart;
 import thalweg.due.DueReason;
 import thalweg.due.DueRules;
@@ -48,10 +51,70 @@ public final class ListDue {
     /**
      * The same, but the most urgent alone.
      *
-     * @param most how many are listed at the most, 1 or more; all are counted
+     * @param most how many are listed at the most, 1 or more
      */
     public FoundDue within(PartFinding finding, CanyonFilter canyons, int days, int most) {
-        return within(finding, Optional.empty(), in(canyons), days, most);
+        return finding.equals(PartFinding.ALL) && canyons.equals(CanyonFilter.NONE)
+                ? inOrder(days, most)
+                : within(finding, Optional.empty(), in(canyons), days, most);
+    }
+
+    private FoundDue inOrder(int days, int most) {
+        DueInOrder order = order(days);
+        List<DuePart> due = new ArrayList<>();
+        List<DuePart> unknownAge = new ArrayList<>();
+        order.each(canyon -> true, part -> due.add(part) && due.size() < most);
+        int room = most - due.size();
+        if (room > 0) {
+            order.eachAgeless(canyon -> true, part -> unknownAge.add(part) && unknownAge.size() < room);
+        }
+        boolean whole = unknownAge.size() < room;
+        boolean fits = !due.isEmpty()
+                || !unknownAge.isEmpty()
+                || session.due().any(PartFinding.ALL, Optional.empty(), canyon -> true);
+        Optional<DueCount> count = whole ? Optional.of(new DueCount(due.size(), unknownAge.size())) : Optional.empty();
+        return new FoundDue(due, unknownAge, count, fits);
+    }
+
+    /** How much of all there is is due within some days. */
+    public DueCount count(int days) {
+        return order(days).count();
+    }
+
+    private DueInOrder order(int days) {
+        return new DueInOrder(session.dueInOrder(), rules, today, days);
+    }
+
+    /**
+     * Uses everything that is due within some days, the most urgent first, as it is read: where no words are looked for, none
+     * of it is kept.
+     *
+     * @param days from today, 0 or more
+     * @param due uses what is due
+     * @param unknownAge uses textile of unknown age of which nothing else is due, after that
+     * @return how much there was; empty where no part is looked for, due or not
+     */
+    public Optional<DueCount> each(
+            PartFinding finding, CanyonFilter canyons, int days, Consumer<DuePart> due, Consumer<DuePart> unknownAge) {
+        Predicate<Uid> wanted = in(canyons);
+        if (!finding.equals(PartFinding.ALL)) {
+            FoundDue found = within(finding, Optional.empty(), wanted, days, Integer.MAX_VALUE);
+            found.parts().forEach(due);
+            found.unknownAge().forEach(unknownAge);
+            return found.fits() ? found.count() : Optional.empty();
+        }
+        DueInOrder order = order(days);
+        int[] counts = new int[2];
+        order.each(wanted, part -> used(part, due, counts, 0));
+        order.eachAgeless(wanted, part -> used(part, unknownAge, counts, 1));
+        boolean fits = counts[0] + counts[1] > 0 || session.due().any(finding, Optional.empty(), wanted);
+        return fits ? Optional.of(new DueCount(counts[0], counts[1])) : Optional.empty();
+    }
+
+    private static boolean used(DuePart part, Consumer<DuePart> use, int[] counts, int which) {
+        use.accept(part);
+        counts[which]++;
+        return true;
     }
 
     /** The same for one canyon. */
@@ -68,7 +131,8 @@ public final class ListDue {
             }
         });
         boolean fits = due.count() + unknownAge.count() > 0 || session.due().any(finding, canyon, wanted);
-        return new FoundDue(due.parts(), unknownAge.parts(), due.count(), unknownAge.count(), fits);
+        return new FoundDue(
+                due.parts(), unknownAge.parts(), Optional.of(new DueCount(due.count(), unknownAge.count())), fits);
     }
 
     private void sort(PartRow row, int days, MostUrgent due, MostUrgent unknownAge) {
@@ -95,8 +159,13 @@ public final class ListDue {
         return wanted::contains;
     }
 
-    /** Parts that are due as CSV for a spreadsheet. */
-    public static String csv(List<DuePart> parts, LocalDate today) {
-        return PartsCsv.due(parts, today);
+    /** The first line of parts that are due as CSV for a spreadsheet. */
+    public static String csvHead() {
+        return PartsCsv.dueHead();
+    }
+
+    /** A part that is due as a line of it. */
+    public static String csv(DuePart part, LocalDate today) {
+        return PartsCsv.due(part, today);
     }
 }

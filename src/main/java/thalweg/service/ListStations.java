@@ -5,7 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.function.Consumer;
+import thalweg.due.Due;
 import thalweg.due.DueRules;
 import thalweg.exchange.csv.StationsCsv;
 import thalweg.ledger.Uid;
@@ -42,19 +43,28 @@ public final class ListStations {
 
     /** The same with how many of their parts are due, by the figures of those settings. */
     public Map<Long, ListedStation> rows(RowOrder keys, Settings settings) {
+        return rows(keys, due(keys, settings));
+    }
+
+    private Map<Long, ListedStation> rows(RowOrder keys, Map<Uid, List<Due>> due) {
+        Map<Long, ListedStation> rows = new LinkedHashMap<>(rows(keys));
+        rows.replaceAll(
+                (key, row) -> row.withDue(due.getOrDefault(row.uid(), List.of()).size()));
+        return rows;
+    }
+
+    /** What is due first of each part that is due, by stations that have such parts. */
+    private Map<Uid, List<Due>> due(RowOrder keys, Settings settings) {
         DueRules rules = new DueRules(settings, session.today());
-        Map<Uid, Integer> due = new HashMap<>();
+        Map<Uid, List<Due>> due = new HashMap<>();
         session.due().each(keys, rules.candidates(0), row -> {
-            boolean now = rules.of(row.part(), row.state(), row.replacedSince(), row.exposure())
-                    .get(0)
-                    .isDue(session.today());
-            if (now) {
-                due.merge(row.station(), 1, Integer::sum);
+            Due first = rules.of(row.part(), row.state(), row.replacedSince(), row.exposure())
+                    .get(0);
+            if (first.isDue(session.today())) {
+                due.computeIfAbsent(row.station(), station -> new ArrayList<>()).add(first);
             }
         });
-        Map<Long, ListedStation> rows = new LinkedHashMap<>(rows(keys));
-        rows.replaceAll((key, row) -> row.withDue(due.getOrDefault(row.uid(), 0)));
-        return rows;
+        return due;
     }
 
     /** How many stations there are, whatever is looked for. */
@@ -62,28 +72,33 @@ public final class ListStations {
         return session.stations().count();
     }
 
-    /** Every station that words find, in order. */
-    public List<ListedStation> all(String words, StationOrder order) {
-        return all(words, order, this::rows);
-    }
-
-    /** The same with how many of their parts are due. */
+    /** Every station that words find, in order, with how many of its parts are due. */
     public List<ListedStation> all(String words, StationOrder order, Settings settings) {
-        return all(words, order, keys -> rows(keys, settings));
-    }
-
-    private List<ListedStation> all(
-            String words, StationOrder order, Function<RowOrder, Map<Long, ListedStation>> rows) {
         RowOrder keys = keys(words, order);
         List<ListedStation> all = new ArrayList<>(keys.size());
         for (int from = 0; from < keys.size(); from += PIECE) {
-            all.addAll(rows.apply(keys.between(from, from + PIECE)).values());
+            all.addAll(rows(keys.between(from, from + PIECE), settings).values());
         }
         return all;
     }
 
-    /** Stations as CSV for a spreadsheet. */
-    public static String csv(List<ListedStation> stations) {
-        return StationsCsv.write(stations);
+    /**
+     * Every station that words find, in order, as CSV for a spreadsheet, with what is due of it: how many parts, and what is
+     * most urgent.
+     *
+     * @param out takes piece after piece
+     */
+    public void csv(String words, StationOrder order, Settings settings, Consumer<String> out) {
+        RowOrder keys = keys(words, order);
+        out.accept(StationsCsv.head());
+        for (int from = 0; from < keys.size(); from += PIECE) {
+            RowOrder piece = keys.between(from, from + PIECE);
+            Map<Uid, List<Due>> due = due(piece, settings);
+            rows(piece, due)
+                    .values()
+                    .forEach(station -> out.accept(StationsCsv.line(
+                            station,
+                            due.getOrDefault(station.uid(), List.of()).stream().min(Due.BY_URGENCY))));
+        }
     }
 }

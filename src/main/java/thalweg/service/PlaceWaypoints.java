@@ -188,16 +188,7 @@ public final class PlaceWaypoints {
 
         private void placePosition(Uid obstacle, Optional<Position> position) {
             Obstacle before = place(obstacle).obstacle();
-            Obstacle after = new Obstacle(
-                    before.uid(),
-                    before.canyon(),
-                    before.order(),
-                    before.kind(),
-                    before.name(),
-                    before.distance(),
-                    before.height(),
-                    position,
-                    before.note());
+            Obstacle after = before.withPosition(position);
             save.next(ThingBody.of(before), ThingBody.of(after)).ifPresent(revisions::add);
         }
 

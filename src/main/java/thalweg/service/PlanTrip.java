@@ -29,6 +29,8 @@ import thalweg.plan.ChooseRopes;
 import thalweg.plan.Daylight;
 import thalweg.plan.KeptMaterial;
 import thalweg.plan.LineStep;
+import thalweg.plan.OwnPace;
+import thalweg.plan.PacedTrip;
 import thalweg.plan.Paces;
 import thalweg.plan.Party;
 import thalweg.plan.Plan;
@@ -74,8 +76,26 @@ public final class PlanTrip {
         return AnalyzeRig.open(file, in -> TripFile.read(file.toString(), in.readNBytes(AnalyzeRig.LARGEST + 1)));
     }
 
-    /** Everything that can be worked out for it. */
+    /**
+     * Everything that can be worked out for a trip of the records.
+     *
+     * @throws thalweg.fault.InputException when it has no day, or nobody goes
+     */
+    public Plan of(Trip trip) {
+        return of(TripRequest.of(trip), new LearnPace(session, settings::figure).of(trip));
+    }
+
+    /**
+     * Everything that can be worked out for it.
+     *
+     * @throws thalweg.fault.InputException when no canyon fits, or a trip that is to teach its pace is not there
+     */
     public Plan of(TripRequest request) {
+        ToDoubleFunction<TripFigure> figures = figure -> request.figure(figure, settings);
+        return of(request, request.paceFrom().map(new LearnPace(session, figures)::from));
+    }
+
+    private Plan of(TripRequest request, Optional<OwnPace> pace) {
         CanyonRecord canyon = new FindRecord(session).canyon(request.canyon());
         ZoneId zone = request.zone().orElse(ZoneId.systemDefault());
         List<LineStep> line = LineStep.of(canyon);
@@ -92,10 +112,8 @@ public final class PlanTrip {
                         line,
                         Party.of(request.people(), figures.applyAsDouble(TripFigure.BEGINNER_FACTOR)),
                         request.sets(),
-                        Paces.of(figures),
-                        new Rests(
-                                figures.applyAsDouble(TripFigure.BREAK_EVERY_MIN),
-                                figures.applyAsDouble(TripFigure.BREAK_MIN))),
+                        paces(pace, figures),
+                        Rests.of(figures)),
                 canyon.canyon().times().descentMinutes(),
                 LineStep.unknown(canyon),
                 canyon.canyon().position().map(at -> Daylight.of(at, request.on(), zone)),
@@ -108,6 +126,7 @@ public final class PlanTrip {
                 request.heaviestKilograms(),
                 BringMaterial.of(canyon, rules, request.on(), PlanTrip::materials, figures),
                 all(figures),
+                pace,
                 withoutAnalysis(canyon));
     }
 
@@ -119,9 +138,9 @@ public final class PlanTrip {
         Timetable table = Timetable.of(
                 LineStep.of(canyon),
                 Party.of(trip.people(), settings.figure(TripFigure.BEGINNER_FACTOR)),
-                1,
-                Paces.of(settings::figure),
-                new Rests(settings.figure(TripFigure.BREAK_EVERY_MIN), settings.figure(TripFigure.BREAK_MIN)));
+                trip.ropeSets().orElse(1),
+                paces(new LearnPace(session, settings::figure).of(trip), settings::figure),
+                Rests.of(settings::figure));
         Optional<Integer> begin = trip.start()
                 .flatMap(start -> canyon.canyon().times().approachMinutes().map(approach -> start + approach));
         double from = begin.orElse(0);
@@ -131,6 +150,16 @@ public final class PlanTrip {
                         step.step().place(),
                         new PlannedAt(from + step.middle(), from + step.late(), begin.isPresent())));
         return times;
+    }
+
+    /** How a trip went against the figures that are set. */
+    public PacedTrip paced(Trip trip, CanyonRecord canyon) {
+        return PacedTrip.of(trip, canyon, settings::figure);
+    }
+
+    private static Paces paces(Optional<OwnPace> own, ToDoubleFunction<TripFigure> figures) {
+        Paces usual = Paces.of(figures);
+        return own.map(pace -> pace.of(usual)).orElse(usual);
     }
 
     private static Way way(Way stated, Optional<Integer> recorded) {

@@ -21,6 +21,7 @@ import thalweg.storage.CanyonStore;
 import thalweg.storage.ChangeStore;
 import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
+import thalweg.storage.DueOrderStore;
 import thalweg.storage.DueStore;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.LocalStore;
@@ -148,6 +149,10 @@ public final class Session implements AutoCloseable {
 
     DueStore due() {
         return new DueStore(database);
+    }
+
+    DueOrderStore dueInOrder() {
+        return new DueOrderStore(database);
     }
 
     PartStore parts() {

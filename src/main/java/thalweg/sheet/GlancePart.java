@@ -120,7 +120,9 @@ final class GlancePart {
     private List<Words> waysOut(CanyonRecord record) {
         return orNone(record.line().stream()
                 .filter(place -> place.obstacle().kind() == ObstacleKind.ESCAPE)
-                .map(place -> Words.of(places.shortName(place))));
+                .map(place -> Words.of(wording.labelled(
+                        places.shortName(place),
+                        wording.wayOut(place.obstacle()).text()))));
     }
 
     private List<Words> highWater(CanyonRecord record) {

@@ -10,6 +10,7 @@ import thalweg.logbook.LineRecord;
 import thalweg.logbook.Standing;
 import thalweg.logbook.StationRecord;
 import thalweg.route.Obstacle;
+import thalweg.route.ObstacleKind;
 
 /** The whole line on one table: every place in order, and what each station needs and is like. */
 final class LinePart {
@@ -49,6 +50,9 @@ final class LinePart {
     private List<Cell> withoutStation(LineRecord place) {
         List<Words> name = new ArrayList<>();
         name.add(Words.of(places.shortName(place)));
+        if (place.obstacle().kind() == ObstacleKind.ESCAPE) {
+            name.add(wording.wayOut(place.obstacle()));
+        }
         place.obstacle().position().ifPresent(at -> name.add(PositionWords.link(at)));
         if (!place.obstacle().note().isBlank()) {
             name.add(Words.of(place.obstacle().note()));

@@ -8,6 +8,7 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.place.Position;
+import thalweg.route.ObstacleKind;
 import thalweg.route.Station;
 import thalweg.route.StationText;
 
@@ -37,6 +38,11 @@ final class PlacePart {
         if (place.obstacle().kind().goesDown() || place.obstacle().height().isPresent()) {
             facts.add(wording.fact(
                     "sheet.line.height", wording.length(place.obstacle().height())));
+        }
+        if (place.obstacle().kind() == ObstacleKind.ESCAPE) {
+            facts.add(wording.fact(
+                    "sheet.place.way_out",
+                    wording.orUnknown(place.obstacle().wayOut().map(wording::duration))));
         }
         place.obstacle().position().ifPresent(at -> facts.add(position(at)));
         if (!place.obstacle().note().isBlank()) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
 import thalweg.profile.ProfileWords;
+import thalweg.route.Obstacle;
 import thalweg.route.PartialDate;
 import thalweg.text.Phrases;
 import thalweg.units.Force;
@@ -153,6 +154,13 @@ final class Wording {
 
     String duration(int minutes) {
         return Durations.print(minutes, phrases);
+    }
+
+    /** How long the way out takes; that it is unknown is said in its tone. */
+    Words wayOut(Obstacle escape) {
+        return escape.wayOut()
+                .map(minutes -> words("sheet.way_out", unbroken(duration(minutes))))
+                .orElseGet(() -> toned(Tone.UNKNOWN, "sheet.way_out", say("unknown")));
     }
 
     Fact fact(String key, Words... lines) {

@@ -257,6 +257,12 @@ public final class CheckStore {
                   join part p on p.key = t.part
                 """;
 
+        private static final String PART_DUE = """
+                select hex(p.uid), hex(t.canyon), t.canyon_sort, t.position, t.look_group, t.seen_from, t.since_from
+                  from part_due t
+                  join part p on p.key = t.part
+                """;
+
         private static final String STATION_STATE = """
                 select hex(s.uid), hex(c.uid), t.canyon_sort, t.sort, t.position, t.place, t.parts, t.worst, t.gone,
                        t.never_seen, t.severity, t.look_order, t.oldest_look
@@ -297,6 +303,7 @@ public final class CheckStore {
                 case "trip" -> CHILD.formatted("", "trip", "canyon");
                 case "private_note" -> PRIVATE_NOTE;
                 case "part_state" -> PART_STATE;
+                case "part_due" -> PART_DUE;
                 case "station_state" -> STATION_STATE;
                 case "canyon_state" -> CANYON_STATE;
                 default -> throw new AssertionError("no such table: " + table);

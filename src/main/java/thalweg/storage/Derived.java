@@ -217,6 +217,7 @@ final class Derived {
 
     /** Every query table but the index of words, children first. */
     static final List<String> TABLES = List.of(
+            "part_due",
             "station_state",
             "canyon_state",
             "part_state",

@@ -39,6 +39,17 @@ public final class PartStore {
              order by sort, canyon, o_place, o_uid, s_place, station, a_place, anchor, place, uid
             """;
 
+    /** Parts by their keys. */
+    static final String BY_KEYS = """
+            select p.key, p.uid, p.body, a.uid as anchor, s.uid as station, c.uid as canyon, c.name as canyon_name,
+                   json_extract(s.body, '$.name') as station_name,
+                   json_extract(s.body, '$.exposure') as exposure, c.invented, t.condition, t.seen_on,
+                   t.contradictory, t.not_seen_since, t.entries, t.replaced_on
+              from %s
+              join part_state t on t.part = p.key
+             where p.key in (select value from json_each(?))
+            """.formatted(Shown.PARTS);
+
     private static final String BY_WORDS = "join part_words w on w.rowid = p.key where part_words match ?";
 
     private final Database database;

@@ -18,10 +18,12 @@ final class Summaries {
 
     private final Sql sql;
     private final StationSummaries stations;
+    private final DueSummaries due;
 
     Summaries(Sql sql) {
         this.sql = sql;
         this.stations = new StationSummaries(sql);
+        this.due = new DueSummaries(sql);
     }
 
     /** Works out one part's state from all its inspections. */
@@ -66,6 +68,7 @@ final class Summaries {
         sql.run(KEEP_CANYON, canyon);
         sql.run(KEEP_DROP, canyon);
         stations.keep(canyon);
+        due.keep(canyon);
     }
 
     static final String INSPECTIONS = """

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +55,23 @@ final class DueCommandTest {
         assertThat(words(ran.out())).contains("Klamm S1 bolt + sound 2020-05-01 examine: due for ");
         assertThat(words(ran.out())).contains("Klamm S1 strap + sound 2026-01-01 replace: due for ");
         assertThat(ran.err()).contains("a look is no test");
+    }
+
+    /** The columns are as wide as the first rows need; a longer cell further down moves its own row alone. */
+    @Test
+    void aLongTableIsPrintedAsItComes() {
+        StringBuilder out = new StringBuilder();
+        RunningColumns columns = new RunningColumns(List.of("A", "B"), out::append);
+        for (int i = 0; i < 50; i++) {
+            columns.row(List.of("row " + i, "end"));
+        }
+        assertThat(out.toString().lines()).hasSize(51).first().isEqualTo("A       B");
+
+        columns.row(List.of("a longer row", "end"));
+        columns.row(List.of("row", "end"));
+        columns.flush();
+
+        assertThat(out.toString().lines().skip(51)).containsExactly("a longer row  end", "row           end");
     }
 
     @Test

@@ -50,6 +50,41 @@ final class PlanCommandTest {
         return ran.out().replaceAll("\\s+", " ");
     }
 
+    /** The escape lies 100 m along the line, which one walks in 5 min; nobody waits there. */
+    @Test
+    void anEscapeIsOutAfterItsWayOut() throws IOException {
+        Path file = Files.writeString(
+                home.resolve("out.json"),
+                "{\"format\": \"thalweg records\", \"version\": 1, \"canyons\": [{\"name\": \"Gorge\","
+                        + " \"approach_min\": 60, \"exit_min\": 30, \"line\": ["
+                        + "{\"kind\": \"escape\", \"name\": \"Pfad\", \"distance_cm\": 10000, \"way_out_min\": 45},"
+                        + "{\"kind\": \"escape\", \"distance_cm\": 20000}]}]}");
+        assertThat(shell.run("import", file.toString(), "--accept").code()).isZero();
+        Path trip = Files.writeString(
+                home.resolve("out-trip.json"),
+                "{\"canyon\": \"gorge\", \"on\": \"2027-07-17\", \"start\": \"8:00\", \"people\": [\"Ana\"],"
+                        + " \"figures\": {\"spread\": 0}}");
+
+        assertThat(words(shell.run("plan", trip.toString())))
+                .contains(
+                        "escape at place 1, Pfad: reached by 9:05 (9:05 late); way out 45 min: out by 9:50 (9:50 late)")
+                .contains("escape at place 2: reached by 9:10 (9:10 late); way out unknown")
+                .contains("How long the way out takes is not entered at place 2: see it beforehand.");
+        assertThat(shell.run("plan", trip.toString(), "--json").out()).contains("\"way_out\": 45", "\"way_out\": null");
+        assertThat(shell.run("show", "gorge").out()).contains("1: 100 m from the start; Way out: 45 min");
+        assertThat(words(shell.run("sheet", "gorge", "--as", "text")).replace((char) 0xA0, (char) 0x20))
+                .contains("way out 45 min", "way out unknown");
+    }
+
+    @Test
+    void onlyAnEscapeHasAWayOut() throws IOException {
+        Path file = Files.writeString(
+                home.resolve("wrong.json"), RECORDS.replace("\"height_cm\": 1200", "\"way_out_min\": 9"));
+        Shell.Ran ran = shell.run("import", file.toString());
+
+        assertThat(ran.out() + ran.err()).contains("way_out_min", "belongs to an escape");
+    }
+
     @Test
     void ropesTimesAndWhatIsDueAreWorkedOut() throws IOException {
         Shell.Ran ran =

@@ -88,6 +88,16 @@ final class StationsCommandTest {
                 .doesNotContain("oldest_look", "worst_condition", "height_cm");
     }
 
+    /** S1 has a bolt that nobody has seen, the gone one of S3 was found in 2019, and of S2 no part is entered. */
+    @Test
+    void csvSaysWhatIsDueFirst() {
+        assertThat(shell.run("stations", "--csv").out())
+                .contains(",last_seen,due_parts,due,due_reason,due_on,invented,")
+                .contains("'=S1,Klamm,1,drop,1800,2,sound,0,1,2020-05-01,2,examine,never_seen,,,")
+                .contains("S2,Other,2,drop,,0,,0,0,,0,,,,yes,")
+                .contains("S3,Other,2,drop,,1,,1,0,2019,1,mend,gone,2019-01-01,yes,");
+    }
+
     @Test
     void csvIsGuardedAgainstFormulas() {
         String csv = shell.run("stations", "--csv").out();

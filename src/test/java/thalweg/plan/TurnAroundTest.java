@@ -29,6 +29,11 @@ class TurnAroundTest {
     }
 
     private static Plan plan(int start, Way exit, Optional<Integer> statedLine, Optional<Integer> sunset) {
+        return plan(LINE, start, exit, statedLine, sunset);
+    }
+
+    private static Plan plan(
+            List<LineStep> line, int start, Way exit, Optional<Integer> statedLine, Optional<Integer> sunset) {
         LocalDate day = LocalDate.of(2027, 7, 17);
         TripRequest request = new TripRequest(
                 "Probe",
@@ -45,7 +50,8 @@ class TurnAroundTest {
                 Optional.empty(),
                 Optional.empty(),
                 0,
-                "");
+                "",
+                Optional.empty());
         ZonedDateTime midnight = day.atStartOfDay(ZoneOffset.UTC);
         return new Plan(
                 request,
@@ -54,7 +60,7 @@ class TurnAroundTest {
                 ChooseRopes.of(List.of(), List.of(), RopeMargin.STANDARD),
                 minutes(60),
                 exit,
-                Timetable.of(LINE, Party.of(1), 1, EXACT, Rests.NONE),
+                Timetable.of(line, Party.of(1), 1, EXACT, Rests.NONE),
                 statedLine,
                 0,
                 sunset.map(
@@ -66,6 +72,7 @@ class TurnAroundTest {
                 Optional.empty(),
                 new Bring(List.of(), new Length(0), new Length(0), 0, List.of(), List.of()),
                 Map.of(TripFigure.LIGHT_RESERVE_MIN, 60.0),
+                Optional.empty(),
                 List.of());
     }
 
@@ -91,6 +98,32 @@ class TurnAroundTest {
 
         assertThat(points.get(1).latest()).isCloseTo(18.5 * 60 - 220, within(1e-9));
         assertThat(points.get(2).latest()).isCloseTo(18.5 * 60 - 170, within(1e-9));
+    }
+
+    private static List<LineStep> withWayOut(int minutes) {
+        LineStep out = new LineStep(1, "out", false, 0, 100, false, true, Optional.of(minutes));
+        return List.of(out, LINE.get(1));
+    }
+
+    /** Sunset 20:00, less 60 reserve and 45 out: 18:15, wherever the line leads. */
+    @Test
+    void anEscapeIsLeftInTimeForItsWayOut() {
+        List<TurnAround> points =
+                TurnAround.of(plan(withWayOut(45), 8 * 60, minutes(30), Optional.empty(), Optional.of(20 * 60)));
+
+        assertThat(points)
+                .extracting(TurnAround::kind)
+                .containsExactly(
+                        TurnAround.Kind.CAR, TurnAround.Kind.LINE, TurnAround.Kind.ESCAPE, TurnAround.Kind.OUT);
+        assertThat(points.get(3).latest()).isCloseTo(18.25 * 60, within(1e-9));
+        assertThat(points.get(3).plannedLate().orElseThrow()).isCloseTo(8 * 60 + 60 + 5, within(1e-9));
+    }
+
+    @Test
+    void aWayOutIsKnownWhereTheWayBackIsNot() {
+        assertThat(TurnAround.of(plan(withWayOut(45), 8 * 60, Way.UNKNOWN, Optional.empty(), Optional.of(20 * 60))))
+                .extracting(TurnAround::kind)
+                .containsExactly(TurnAround.Kind.OUT);
     }
 
     @Test

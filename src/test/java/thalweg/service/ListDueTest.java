@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import thalweg.due.Due;
+import thalweg.due.DueCount;
 import thalweg.due.DuePart;
 import thalweg.due.DueReason;
 import thalweg.due.DueRules;
@@ -19,6 +20,7 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.PartRow;
+import thalweg.route.PartKind;
 import thalweg.settings.DueFigure;
 import thalweg.settings.Settings;
 
@@ -77,6 +79,10 @@ class ListDueTest {
                     + oneOf(EXPOSURES) + "\"name\": \"S\", \"anchors\": [{\"role\": \"main\", \"parts\": ["
                     + String.join(", ", parts) + "]}]}]}]}");
         }
+        accept(all);
+    }
+
+    private void accept(List<String> all) {
         String text =
                 "{\"format\": \"thalweg records\", \"version\": 1, \"canyons\": [" + String.join(", ", all) + "]}";
         ImportRecords records = new ImportRecords(session);
@@ -129,6 +135,49 @@ class ListDueTest {
         assertThat(byTheRules(all.get(0), 0, false)).hasSizeBetween(50, 355);
     }
 
+    /** The last days of January are one day of February: those seen on them are due together, along the lines. */
+    @Test
+    void whatTheMonthEndsBringTogetherStandsAlongTheLines() {
+        List<String> all = new ArrayList<>();
+        String[] days = {"2026-01-31", "2026-01-29", "2026-01-30", "2026-01-28"};
+        for (int i = 0; i < days.length; i++) {
+            all.add("{\"name\": \"C" + i + "\", \"line\": [{\"kind\": \"drop\", \"stations\": [{\"name\": \"S\","
+                    + " \"anchors\": [{\"role\": \"main\", \"parts\": [{\"label\": \"p\", \"kind\": \"bolt\","
+                    + " \"inspections\": [{\"on\": \"" + days[i] + "\", \"found\": \"doubtful\"}]}]}]}]}]}");
+        }
+        accept(all);
+
+        FoundDue found = new ListDue(session, new Settings(List.of())).within(PartFinding.ALL, CanyonFilter.NONE, 0);
+
+        assertThat(found.parts()).extracting(part -> part.row().canyonName()).containsExactly("C0", "C1", "C2", "C3");
+    }
+
+    @Test
+    void oneAfterTheOtherTheyAreTheSame() {
+        fill(40);
+        for (int days : new int[] {0, 92}) {
+            ListDue list = new ListDue(session, new Settings(List.of()));
+            FoundDue whole = list.within(PartFinding.ALL, CanyonFilter.NONE, days);
+            List<DuePart> due = new ArrayList<>();
+            List<DuePart> unknown = new ArrayList<>();
+
+            DueCount counted = list.each(PartFinding.ALL, CanyonFilter.NONE, days, due::add, unknown::add)
+                    .orElseThrow();
+
+            assertThat(due).isEqualTo(whole.parts());
+            assertThat(unknown).isEqualTo(whole.unknownAge());
+            assertThat(counted).isEqualTo(new DueCount(due.size(), unknown.size()));
+            assertThat(list.count(days)).isEqualTo(counted);
+            assertThat(whole.count()).contains(counted);
+            List<DuePart> bolts = new ArrayList<>();
+            list.each(PartFinding.of("bolt"), CanyonFilter.NONE, days, bolts::add, unknown::add);
+            assertThat(uids(bolts))
+                    .isEqualTo(uids(whole.parts().stream()
+                            .filter(part -> part.row().part().kind() == PartKind.BOLT)
+                            .toList()));
+        }
+    }
+
     @Test
     void theMostUrgentAreListedAndAllAreCounted() {
         fill(20);
@@ -137,13 +186,10 @@ class ListDueTest {
         FoundDue some = list.within(PartFinding.ALL, CanyonFilter.NONE, 0, 7);
 
         assertThat(uids(some.parts())).isEqualTo(uids(whole.parts()).subList(0, 7));
-        assertThat(some.due()).isEqualTo(whole.parts().size());
-        assertThat(some.left())
-                .isEqualTo(whole.parts().size()
-                        + whole.unknownAge().size()
-                        - 7
-                        - some.unknownAge().size());
-        assertThat(whole.left()).isZero();
+        assertThat(some.unknownAge()).isEmpty();
+        assertThat(some.count()).isEmpty();
+        assertThat(list.count(0))
+                .isEqualTo(new DueCount(whole.parts().size(), whole.unknownAge().size()));
     }
 
     @Test

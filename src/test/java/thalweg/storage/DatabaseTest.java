@@ -75,7 +75,7 @@ class DatabaseTest {
                             "select name, strict from pragma_table_list where schema = 'main' and name not like 'sqlite_%'"
                                     + " and name not glob '*_words*'",
                             row -> row.getString(1) + row.getInt(2))))
-                    .hasSize(22)
+                    .hasSize(23)
                     .allMatch(table -> table.endsWith("1"));
         }
     }

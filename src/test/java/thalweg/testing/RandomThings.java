@@ -184,7 +184,9 @@ public final class RandomThings {
         Optional<Length> distance = perhaps(() -> centimetres(0, 10_000_000));
         Optional<Length> height = perhaps(() -> centimetres(0, 100_000));
         String note = proseOrEmpty();
-        return new Obstacle(uid, canyon, order, kind, name, distance, height, positionOf(uid, name + note), note);
+        Optional<Integer> wayOut = kind == ObstacleKind.ESCAPE ? perhaps(this::minutes) : Optional.empty();
+        return new Obstacle(
+                uid, canyon, order, kind, name, distance, height, positionOf(uid, name + note), note, wayOut);
     }
 
     /** A station. */
@@ -289,7 +291,9 @@ public final class RandomThings {
                 perhaps(() -> random.nextInt(Trip.DAY)),
                 perhaps(() -> oneOf(WaterLevel.values())),
                 proseOrEmpty(),
-                times);
+                times,
+                perhaps(() -> 1 + random.nextInt(Trip.MOST_SETS)),
+                perhaps(() -> oneOf(Trip.PaceFrom.values())));
     }
 
     /** A private note. */

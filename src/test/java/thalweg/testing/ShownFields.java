@@ -113,15 +113,14 @@ public final class ShownFields {
                 in -> ObstacleBody.read(uid, canyon, "V", in));
         Obstacle obstacle =
                 ObstacleBody.read(uid, canyon, "V", planted.reader()).orElseThrow();
-        see(
-                "obstacle",
-                planted,
-                with(
-                        position(obstacle.position()),
-                        Map.of(
-                                "kind", word("obstacle", obstacle.kind()),
-                                "distance_cm", obstacle.distance().orElseThrow().print(METRIC),
-                                "height_cm", obstacle.height().orElseThrow().print(METRIC))));
+        Map<String, String> table = with(
+                position(obstacle.position()),
+                Map.of(
+                        "kind", word("obstacle", obstacle.kind()),
+                        "distance_cm", obstacle.distance().orElseThrow().print(METRIC),
+                        "height_cm", obstacle.height().orElseThrow().print(METRIC)));
+        obstacle.wayOut().ifPresent(way -> table.put("way_out_min", duration(Optional.of(way))));
+        see("obstacle", planted, table);
         return obstacle;
     }
 

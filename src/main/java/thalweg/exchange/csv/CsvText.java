@@ -18,6 +18,16 @@ final class CsvText {
 
     private CsvText() {}
 
+    /** One line, its end with it. */
+    static String line(List<String> cells) {
+        return of(cells, List.of(), row -> List.of());
+    }
+
+    /** One line of values, its end with it. */
+    static String row(List<String> cells) {
+        return line(cells.stream().map(Cell::guarded).toList());
+    }
+
     static <T> String of(List<String> columns, List<T> rows, Function<T, List<String>> cells) {
         StringWriter out = new StringWriter();
         try (CsvWriter csv =

@@ -56,19 +56,22 @@ public final class PartsCsv {
                 row -> with(cells(row), unsure.contains(row.part().uid()) ? "yes" : ""));
     }
 
-    /** Parts that are due, with what is most urgent in the last columns. */
-    public static String due(List<DuePart> parts, LocalDate today) {
+    /** The first line over parts that are due. */
+    public static String dueHead() {
         List<String> columns = new ArrayList<>(COLUMNS);
         columns.addAll(List.of("task", "reason", "due_on", "days_over"));
-        return CsvText.of(columns, parts, part -> {
-            Due first = part.first();
-            List<String> cells = new ArrayList<>(cells(part.row()));
-            cells.add(word(first.task()));
-            cells.add(word(first.reason()));
-            cells.add(first.day().map(LocalDate::toString).orElse(""));
-            cells.add(first.daysOver(today).map(String::valueOf).orElse(""));
-            return cells;
-        });
+        return CsvText.line(columns);
+    }
+
+    /** A line on a part that is due, with what is most urgent in the last columns. */
+    public static String due(DuePart part, LocalDate today) {
+        Due first = part.first();
+        List<String> cells = new ArrayList<>(cells(part.row()));
+        cells.add(word(first.task()));
+        cells.add(word(first.reason()));
+        cells.add(first.day().map(LocalDate::toString).orElse(""));
+        cells.add(first.daysOver(today).map(String::valueOf).orElse(""));
+        return CsvText.row(cells);
     }
 
     private static List<String> with(List<String> cells, String last) {

@@ -35,7 +35,6 @@ public final class TripFile {
 
     private static final int LONGEST = 200;
     private static final int MOST_PEOPLE = 60;
-    private static final int MOST_SETS = 6;
     private static final int MOST_CALL_OUT = 24 * 60;
     private static final double MOST_METRES = 100_000;
     private static final double MOST_HEIGHT = 9_000;
@@ -83,7 +82,7 @@ public final class TripFile {
                     "ropes",
                     Sentence.of("has more than {0} ropes; leave out what stays at home", ChooseRopes.MOST_ROPES));
         }
-        int sets = (int) in.whole("rope_sets", 1, MOST_SETS).orElse(1);
+        int sets = (int) in.whole("rope_sets", 1, Trip.MOST_SETS).orElse(1);
         RopeMargin margin = margin();
         Map<TripFigure, Double> figures = new EnumMap<>(TripFigure.class);
         figures.putAll(TripFigures.read(in, "paces"));
@@ -94,6 +93,8 @@ public final class TripFile {
         Optional<Watercourse> watercourse = in.object("catchment").map(this::watercourse);
         int callOut = (int) in.whole("call_out_min", 0, MOST_CALL_OUT).orElse(TripRequest.CALL_OUT_MINUTES);
         String tell = in.textOrEmpty("tell", LONGEST);
+        Optional<List<String>> paceFrom =
+                in.has("pace_from") ? Optional.of(in.texts("pace_from", LONGEST)) : Optional.empty();
         in.refuseUnasked();
         if (!in.sound() || on.isEmpty() || people.isEmpty()) {
             return Optional.empty();
@@ -113,7 +114,8 @@ public final class TripFile {
                 flood,
                 watercourse,
                 callOut,
-                tell));
+                tell,
+                paceFrom));
     }
 
     private RopeMargin margin() {

@@ -80,6 +80,7 @@ public final class GeoJsonText {
                 .put("name", words.place(place))
                 .put("canyon", canyon.canyon().name())
                 .put("number", place.number());
+        place.obstacle().wayOut().ifPresent(minutes -> about.put("way_out_min", minutes));
         place.obstacle().height().map(Length::inCentimetres).ifPresent(height -> about.put("height_cm", height));
         feature(place.obstacle().uid().text(), place.obstacle().position(), about);
         for (StationRecord station : place.stations()) {

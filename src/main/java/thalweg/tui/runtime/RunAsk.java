@@ -142,7 +142,8 @@ public final class RunAsk implements EffectRunner {
             return Optional.of(Remarks.beforeChanged(session, save.before(), save.after()));
         }
         if (effect instanceof Ask.ReplacePart replace) {
-            return Optional.of(Remarks.before(session, replace.found().inspection().part()));
+            return Optional.of(
+                    Remarks.before(session, replace.found().inspection().part()));
         }
         List<Ask.Found> found = effect instanceof Ask.AddInspections add
                 ? add.found()
@@ -196,11 +197,13 @@ public final class RunAsk implements EffectRunner {
         Optional<TripInCanyon> shown = new ListTrips(session).byId(load.trip());
         Optional<CanyonRecord> canyon =
                 shown.flatMap(trip -> new FindRecord(session).byId(trip.trip().canyon()));
+        PlanTrip plan = new PlanTrip(session, load.settings());
         return shown.isPresent() && canyon.isPresent()
                 ? new Told.TripLoaded(
                         shown.get(),
                         canyon.get(),
-                        new PlanTrip(session, load.settings()).times(shown.get().trip(), canyon.get()))
+                        plan.times(shown.get().trip(), canyon.get()),
+                        plan.paced(shown.get().trip(), canyon.get()))
                 : new Told.TripGone(load.trip());
     }
 

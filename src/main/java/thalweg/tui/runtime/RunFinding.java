@@ -1,10 +1,13 @@
 package thalweg.tui.runtime;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import thalweg.draft.DraftKey;
+import thalweg.due.DueCount;
 import thalweg.due.FoundDue;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
@@ -14,7 +17,6 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
 import thalweg.logbook.RowOrder;
-import thalweg.plan.TripRequest;
 import thalweg.progress.Progress;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.ExportRecords;
@@ -37,9 +39,6 @@ final class RunFinding {
 
     /** More parts than anybody scrolls through; the file and the command have them all. */
     private static final int MOST_PARTS = 500;
-
-    /** The same for what is due; the most urgent are among them. */
-    private static final int MOST_DUE = 2_000;
 
     /** Rows that are read above and below those that may be in view. */
     private static final int NEAR = 40;
@@ -77,19 +76,27 @@ final class RunFinding {
             return Optional.of(new Told.StationsRead(new ListStations(session).rows(read.rows(), read.settings())));
         }
         if (effect instanceof Ask.WriteStations write) {
-            String csv = ListStations.csv(new ListStations(session).all(write.words(), write.order()));
-            return Optional.of(written(write.target(), csv, write.overwrite()));
+            ListStations list = new ListStations(session);
+            Path target = RunAsk.target(write.target());
+            WriteFile.whole(
+                    target, out -> list.csv(write.words(), write.order(), write.settings(), out), write.overwrite());
+            return Optional.of(new Told.SheetWritten(target.toString(), Optional.empty()));
         }
         if (effect instanceof Ask.FindDue find) {
-            return Optional.of(new Told.DueFound(find, due(find, MOST_DUE)));
+            return Optional.of(new Told.DueFound(find, due(find, find.most())));
+        }
+        if (effect instanceof Ask.CountDue count) {
+            DueCount counted = new ListDue(session, count.find().settings())
+                    .count(count.find().days());
+            return Optional.of(new Told.DueCounted(count.find(), counted));
         }
         if (effect instanceof Ask.PlanTrip plan) {
-            return Optional.of(
-                    new Told.Planned(new PlanTrip(session, plan.settings()).of(TripRequest.of(plan.trip()))));
+            return Optional.of(new Told.Planned(new PlanTrip(session, plan.settings()).of(plan.trip())));
         }
         if (effect instanceof Ask.WriteDue write) {
-            String csv = ListDue.csv(due(write.due(), Integer.MAX_VALUE).parts(), session.today());
-            return Optional.of(written(write.target(), csv, write.overwrite()));
+            Path target = RunAsk.target(write.target());
+            WriteFile.whole(target, out -> due(write.due(), out), write.overwrite());
+            return Optional.of(new Told.SheetWritten(target.toString(), Optional.empty()));
         }
         if (effect instanceof Ask.FindSurrounding find) {
             return Optional.of(surrounded(find.key()));
@@ -114,6 +121,23 @@ final class RunFinding {
                 .orElse(0);
         RowOrder near = order.between(chosen - find.height() - NEAR, chosen + find.height() + NEAR);
         return new Told.StationsFound(find, order, chosen, list.rows(near, find.settings()), list.count());
+    }
+
+    private void due(Ask.FindDue find, Consumer<String> out) {
+        LocalDate today = session.today();
+        out.accept(ListDue.csvHead());
+        if (find.canyon().isPresent()) {
+            due(find, Integer.MAX_VALUE).parts().forEach(part -> out.accept(ListDue.csv(part, today)));
+            return;
+        }
+        PartFinding finding = PartFinding.of(find.words());
+        new ListDue(session, find.settings())
+                .each(
+                        finding,
+                        CanyonFilter.NONE,
+                        find.days(),
+                        part -> out.accept(ListDue.csv(part, today)),
+                        unknown -> {});
     }
 
     private FoundDue due(Ask.FindDue find, int most) {

@@ -15,6 +15,7 @@ import thalweg.logbook.Standing;
 import thalweg.logbook.StationRecord;
 import thalweg.place.Position;
 import thalweg.route.Canyon;
+import thalweg.route.ObstacleKind;
 import thalweg.route.Part;
 import thalweg.route.PartialDate;
 import thalweg.route.Prose;
@@ -84,6 +85,10 @@ final class About {
                 .distance()
                 .ifPresent(distance ->
                         text.add(Paragraph.of(around.say("about.distance", distance.print(around.units())))));
+        if (record.obstacle().kind() == ObstacleKind.ESCAPE) {
+            text.add(Paragraph.of(
+                    around.say("about.way_out", duration(record.obstacle().wayOut(), around))));
+        }
         record.obstacle().position().ifPresent(at -> text.add(position(at)));
         if (!record.obstacle().note().isEmpty()) {
             text.add(Paragraph.of(record.obstacle().note()));

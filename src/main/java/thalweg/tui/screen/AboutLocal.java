@@ -110,6 +110,10 @@ final class AboutLocal {
         text.add(fact(around, "trip.water", trip.water().map(level -> Looks.word(around, "water", level))));
         people(trip, around, text);
         ropes(trip, around, text);
+        trip.ropeSets().ifPresent(sets -> text.add(fact(around, "trip.sets", Optional.of(Integer.toString(sets)))));
+        trip.paceFrom()
+                .ifPresent(from ->
+                        text.add(fact(around, "trip.pace", Optional.of(Looks.word(around, "trip_pace", from)))));
         times(trip, around, text);
         if (!trip.note().isEmpty()) {
             text.add(Paragraph.gap());

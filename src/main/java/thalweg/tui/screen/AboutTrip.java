@@ -6,6 +6,7 @@ import thalweg.logbook.Entry;
 import thalweg.logbook.Round;
 import thalweg.logbook.RoundVisit;
 import thalweg.logbook.Trip;
+import thalweg.plan.PaceWords;
 import thalweg.route.PartialDate;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -50,6 +51,7 @@ final class AboutTrip {
     /** Everything that is known of it, and what was found on its day. */
     static List<Paragraph> of(Told.TripLoaded told, Surroundings around) {
         List<Paragraph> text = new ArrayList<>(AboutLocal.trip(told.shown(), around));
+        PaceWords.of(told.paced(), around.phrases()).ifPresent(line -> text.add(Paragraph.of(line)));
         text.add(Paragraph.gap());
         text.add(Paragraph.of(around.say("trip.found"), Style.STRONG));
         List<RoundVisit> rounds = rounds(told);

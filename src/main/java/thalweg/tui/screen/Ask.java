@@ -43,7 +43,21 @@ public sealed interface Ask extends Effect {
      * @param canyon whose, if not those of all
      * @param days from today within which they are due
      */
-    record FindDue(String words, Optional<Uid> canyon, int days, Settings settings) implements Ask, OnlyLatest {}
+    record FindDue(String words, Optional<Uid> canyon, int days, Settings settings, int most)
+            implements Ask, OnlyLatest {
+
+        /** The same, of which no part is listed: what is asked whatever is listed is asked alike. */
+        public FindDue first() {
+            return new FindDue(words, canyon, days, settings, 0);
+        }
+    }
+
+    /**
+     * How many parts there are that are due, where they are too many to be listed; answered by {@link Told.DueCounted}.
+     *
+     * @param find without words, over all canyons
+     */
+    record CountDue(FindDue find) implements Ask, OnlyLatest {}
 
     /**
      * The stations that words find, in order; answered by {@link Told.StationsFound}.
@@ -65,7 +79,8 @@ public sealed interface Ask extends Effect {
     record ReadStations(RowOrder rows, Settings settings) implements Ask, OnlyLatest {}
 
     /** The list of the stations that words find, to a file; answered by {@link Told.SheetWritten}. */
-    record WriteStations(String words, StationOrder order, String target, boolean overwrite) implements Ask {}
+    record WriteStations(String words, StationOrder order, Settings settings, String target, boolean overwrite)
+            implements Ask {}
 
     /** What a trip of the records needs; answered by {@link Told.Planned}. */
     record PlanTrip(Trip trip, Settings settings) implements Ask {}

@@ -162,7 +162,27 @@ final class Build {
 
     /** One value of a list. */
     <E extends Enum<E>> Build word(String key, String label, String list, Class<E> words, E chosen) {
-        return choice(key, around.say(label), around.say("help." + label), list, words, Optional.of(chosen), false);
+        return choice(
+                key,
+                around.say(label),
+                around.say("help." + label),
+                list,
+                words,
+                Optional.of(chosen),
+                Optional.empty());
+    }
+
+    /** One value of a list, or what that phrase says. */
+    <E extends Enum<E>> Build orElse(
+            String key, String label, String list, Class<E> words, Optional<E> chosen, String none) {
+        return choice(
+                key,
+                around.say(label),
+                around.say("help." + label),
+                list,
+                words,
+                chosen,
+                Optional.of(around.say(none)));
     }
 
     /** One value of a list, or unknown. */
@@ -173,17 +193,23 @@ final class Build {
     /** One value of a list, or unknown, under a label that is filled already. */
     <E extends Enum<E>> Build labelledMaybe(
             String key, String label, String help, String list, Class<E> words, Optional<E> chosen) {
-        return choice(key, label, help, list, words, chosen, true);
+        return choice(key, label, help, list, words, chosen, Optional.of(around.say("unknown")));
     }
 
     private <E extends Enum<E>> Build choice(
-            String key, String label, String help, String list, Class<E> words, Optional<E> chosen, boolean unknown) {
+            String key,
+            String label,
+            String help,
+            String list,
+            Class<E> words,
+            Optional<E> chosen,
+            Optional<String> none) {
         List<String> options = new ArrayList<>();
         List<String> labels = new ArrayList<>();
-        if (unknown) {
+        none.ifPresent(word -> {
             options.add("");
-            labels.add(around.say("unknown"));
-        }
+            labels.add(word);
+        });
         Arrays.stream(words.getEnumConstants()).forEach(one -> {
             options.add(key(one));
             labels.add(Looks.word(around, list, one));

@@ -3,6 +3,7 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import thalweg.due.DueCount;
 import thalweg.due.DuePart;
 import thalweg.due.DueTask;
 import thalweg.due.DueWords;
@@ -29,9 +30,21 @@ import thalweg.tui.widget.Searching;
  * @param found what the last search found; empty until it has
  * @param list which row is chosen
  * @param search the words
+ * @param most how many are listed; more are asked for where somebody comes to their end
+ * @param count how many there are where they are more than are listed; empty until they are counted
  */
-record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListState list, Searching search)
+record DueScreen(
+        Go.DueParts go,
+        int days,
+        Optional<Told.DueFound> found,
+        ListState list,
+        Searching search,
+        int most,
+        Optional<DueCount> count)
         implements Screen {
+
+    /** More than a screen has rows, and few enough to be there at once. */
+    private static final int FIRST = 100;
 
     /** How far one looks ahead, one after the other [days]. */
     private static final List<Integer> AHEAD = List.of(0, 31, 92, 366);
@@ -40,7 +53,8 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
     private static final int WIDTH_IN_HUNDREDTHS = 60;
 
     static DueScreen opened(Go.DueParts go) {
-        return new DueScreen(go, AHEAD.get(0), Optional.empty(), ListState.START, Searching.NONE);
+        return new DueScreen(
+                go, AHEAD.get(0), Optional.empty(), ListState.START, Searching.NONE, FIRST, Optional.empty());
     }
 
     /** Those that are due, then those of which nobody can tell. */
@@ -61,8 +75,12 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
     @Override
     public String title(Surroundings around) {
         String where = go.canyon().map(CanyonName::name).orElse(around.say("due.everywhere"));
-        String count = found.map(told -> "  " + told.found().due()).orElse("");
-        return around.say("due.title", where, ahead(days, around)) + count;
+        return around.say("due.title", where, ahead(days, around))
+                + counted().map(all -> "  " + all.due()).orElse("");
+    }
+
+    private Optional<DueCount> counted() {
+        return found.flatMap(told -> told.found().count()).or(() -> count);
     }
 
     private static String ahead(int days, Surroundings around) {
@@ -93,7 +111,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
                                 Key.Named.ESCAPE,
                                 around.say("key.clear_search"),
                                 () -> searched(Searching.NONE, around)));
-        List<Binding> moves = Lists.bindings(list, rows().size(), page(around), around, this::moved);
+        List<Binding> moves = Lists.bindings(list, rows().size(), page(around), around, to -> moved(to, around));
         if (search.open()) {
             bindings.add(
                     Binding.of(Key.Named.TAB, around.say("key.search_done"), () -> Step.stay(with(search.closed()))));
@@ -116,7 +134,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
     }
 
     private Ask.FindDue find(Surroundings around) {
-        return new Ask.FindDue(search.words(), go.canyon().map(CanyonName::uid), days, around.settings());
+        return new Ask.FindDue(search.words(), go.canyon().map(CanyonName::uid), days, around.settings(), most);
     }
 
     private Step open() {
@@ -125,30 +143,44 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
     }
 
     private Step lookedAhead(int other, Surroundings around) {
-        DueScreen next = new DueScreen(go, other, found, ListState.START, search);
+        DueScreen next = new DueScreen(go, other, found, ListState.START, search, FIRST, Optional.empty());
         return Step.stay(next).doing(next.find(around));
     }
 
     private Step searched(Searching words, Surroundings around) {
-        DueScreen next = new DueScreen(go, days, found, ListState.START, words);
+        DueScreen next = new DueScreen(go, days, found, ListState.START, words, FIRST, Optional.empty());
         return Step.stay(next).doing(next.find(around));
     }
 
-    private Step moved(ListState to) {
-        return Step.stay(new DueScreen(go, days, found, to, search));
+    /** Whoever comes near the end of what is listed gets more of it. */
+    private Step moved(ListState to, Surroundings around) {
+        DueScreen now = new DueScreen(go, days, found, to, search, most, count);
+        boolean near = to.chosen() >= rows().size() - 2 * page(around);
+        boolean more = found.filter(
+                        told -> told.found().count().isEmpty() && told.asked().equals(find(around)))
+                .isPresent();
+        if (!near || !more) {
+            return Step.stay(now);
+        }
+        DueScreen next = new DueScreen(go, days, found, to, search, 2 * most, count);
+        return Step.stay(next).doing(next.find(around));
     }
 
     private DueScreen with(Searching words) {
-        return new DueScreen(go, days, found, list, words);
+        return new DueScreen(go, days, found, list, words, most, count);
     }
 
     @Override
     public Step update(Message message, Surroundings around) {
         if (message instanceof Message.Opened || message instanceof Message.Returned) {
-            return Step.stay(this).doing(find(around));
+            DueScreen now = new DueScreen(go, days, found, list, search, most, Optional.empty());
+            return Step.stay(now).doing(find(around));
         }
         if (message instanceof Told.DueFound told) {
-            return Step.stay(told.asked().equals(find(around)) ? with(told) : this);
+            return told.asked().equals(find(around)) ? found(told) : Step.stay(this);
+        }
+        if (message instanceof Told.DueCounted told) {
+            return Step.stay(told.asked().equals(find(around).first()) ? with(told.count()) : this);
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -160,7 +192,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
             return searched(search.pasted(pasted.text()), around);
         }
         if (message instanceof Message.Wheel wheel) {
-            return moved(list.moved(wheel.rows(), rows().size()));
+            return moved(list.moved(wheel.rows(), rows().size()), around);
         }
         if (message instanceof Message.MousePressed mouse) {
             return pressed(mouse, around);
@@ -168,9 +200,15 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
         return Step.stay(this);
     }
 
-    private DueScreen with(Told.DueFound told) {
-        int size = told.found().parts().size() + told.found().unknownAge().size();
-        return new DueScreen(go, days, Optional.of(told), list.at(list.chosen(), size), search);
+    private Step found(Told.DueFound told) {
+        ListState at = list.at(list.chosen(), told.found().listed());
+        DueScreen now = new DueScreen(go, days, Optional.of(told), at, search, most, count);
+        boolean toCount = told.found().count().isEmpty() && count.isEmpty();
+        return toCount ? Step.stay(now).doing(new Ask.CountDue(told.asked().first())) : Step.stay(now);
+    }
+
+    private DueScreen with(DueCount counted) {
+        return new DueScreen(go, days, found, list, search, most, Optional.of(counted));
     }
 
     private Step pressed(Message.MousePressed mouse, Surroundings around) {
@@ -179,7 +217,7 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
         if (mouse.row() < 1 || mouse.row() > height || row >= rows().size()) {
             return Step.stay(this);
         }
-        return row == list.chosen() ? open() : moved(list.at(row, rows().size()));
+        return row == list.chosen() ? open() : moved(list.at(row, rows().size()), around);
     }
 
     private static int listHeight(int bodyRows, Surroundings around) {
@@ -199,7 +237,8 @@ record DueScreen(Go.DueParts go, int days, Optional<Told.DueFound> found, ListSt
             left.put(1, 2, around.say("loading"), Style.FAINT);
             return;
         }
-        int more = found.get().found().left();
+        int more =
+                counted().map(all -> all.all() - found.get().found().listed()).orElse(0);
         if (more > 0 && !search.open() && search.words().isEmpty()) {
             left.fit(left.rows() - 1, 1, width - 2, around.phrases().count("due.left", more), Style.FAINT);
         }

@@ -52,6 +52,11 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
                                 .map(one -> one.print(around.units()))
                                 .orElse(""),
                         Quantities::distance)
+                .value(
+                        "way_out",
+                        "form.place.way_out",
+                        before.flatMap(Obstacle::wayOut).map(String::valueOf).orElse(""),
+                        Quantities::minutes)
                 .text("name", "form.place.name", before.map(Obstacle::name).orElse(""))
                 .value(
                         "position",
@@ -63,17 +68,30 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
     }
 
     @Override
+    public String refusal(Filled filled, Surroundings around) {
+        boolean misplaced = !filled.text("way_out").isBlank() && kind(filled) != ObstacleKind.ESCAPE;
+        return misplaced ? around.say("form.place.way_out.misplaced") : "";
+    }
+
+    private static ObstacleKind kind(Filled filled) {
+        return filled.word("kind", ObstacleKind.class).orElseThrow();
+    }
+
+    @Override
     public Ask ask(Filled filled, Surroundings around) {
         Obstacle after = new Obstacle(
                 go.uid(),
                 go.canyon(),
                 go.order(),
-                filled.word("kind", ObstacleKind.class).orElseThrow(),
+                kind(filled),
                 filled.text("name"),
                 filled.value("distance", go.obstacle().flatMap(Obstacle::distance), Quantities::distance),
                 filled.value("height", go.obstacle().flatMap(Obstacle::height), Quantities::height),
                 filled.value("position", go.obstacle().flatMap(Obstacle::position), PositionText::parse),
-                filled.text("note"));
+                filled.text("note"),
+                kind(filled) == ObstacleKind.ESCAPE
+                        ? filled.value("way_out", go.obstacle().flatMap(Obstacle::wayOut), Quantities::minutes)
+                        : Optional.empty());
         return Save.of(go.obstacle().map(ThingBody::of), ThingBody.of(after));
     }
 }

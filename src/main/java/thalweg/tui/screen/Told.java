@@ -6,6 +6,7 @@ import java.util.Optional;
 import thalweg.amend.ChangeView;
 import thalweg.draft.DraftKey;
 import thalweg.draft.KeptDraft;
+import thalweg.due.DueCount;
 import thalweg.due.FoundDue;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
@@ -20,6 +21,7 @@ import thalweg.logbook.ListedStation;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.RowOrder;
 import thalweg.logbook.TripInCanyon;
+import thalweg.plan.PacedTrip;
 import thalweg.plan.Plan;
 import thalweg.plan.PlannedAt;
 import thalweg.rig.BestFocus;
@@ -72,6 +74,9 @@ public sealed interface Told extends Message {
 
     /** What was found to be due. */
     record DueFound(Ask.FindDue asked, FoundDue found) implements Told {}
+
+    /** What is due was counted. */
+    record DueCounted(Ask.FindDue asked, DueCount count) implements Told {}
 
     /**
      * Parts that were found.
@@ -177,8 +182,10 @@ public sealed interface Told extends Message {
      * @param shown it
      * @param canyon to which it goes
      * @param planned when the group should have passed each place, by its number; empty where nobody is entered to go
+     * @param paced how it went against the figures
      */
-    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned) implements Told {
+    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned, PacedTrip paced)
+            implements Told {
         public TripLoaded {
             planned = Map.copyOf(planned);
         }

@@ -65,6 +65,18 @@ record TripForm(Go.EditTrip go) implements FormTask {
                 .value("start", "form.trip.start", time(before.flatMap(Trip::start)), TripText::time)
                 .value("back", "form.trip.back", time(before.flatMap(Trip::back)), TripText::time)
                 .maybe("water", "form.trip.water", "water", WaterLevel.class, before.flatMap(Trip::water))
+                .value(
+                        "sets",
+                        "form.trip.sets",
+                        before.flatMap(Trip::ropeSets).map(String::valueOf).orElse(""),
+                        TripText::ropeSets)
+                .orElse(
+                        "pace",
+                        "form.trip.pace",
+                        "trip_pace",
+                        Trip.PaceFrom.class,
+                        before.flatMap(Trip::paceFrom),
+                        "trip_pace.figures")
                 .lines("note", "form.trip.note", before.map(Trip::note).orElse(""))
                 .done());
     }
@@ -125,7 +137,9 @@ record TripForm(Go.EditTrip go) implements FormTask {
                 filled.value("back", before.flatMap(Trip::back), TripText::time),
                 filled.word("water", WaterLevel.class),
                 filled.text("note"),
-                before.map(Trip::times).orElse(List.of()));
+                before.map(Trip::times).orElse(List.of()),
+                filled.value("sets", before.flatMap(Trip::ropeSets), TripText::ropeSets),
+                filled.word("pace", Trip.PaceFrom.class));
         return new Ask.SaveTrip(before, after);
     }
 

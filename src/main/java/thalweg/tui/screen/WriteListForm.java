@@ -20,7 +20,7 @@ record WriteListForm(String title, int canyons, String file, String ending, Make
 
     /** Makes the work. */
     interface Maker {
-        Ask of(String target, boolean overwrite);
+        Ask of(String target, boolean overwrite, Surroundings around);
     }
 
     static WriteListForm of(Go.WriteCanyons go) {
@@ -29,7 +29,7 @@ record WriteListForm(String title, int canyons, String file, String ending, Make
                 go.canyons(),
                 "canyons",
                 ".json",
-                (target, overwrite) -> new Ask.WriteCanyons(go.finding(), target, overwrite));
+                (target, overwrite, around) -> new Ask.WriteCanyons(go.finding(), target, overwrite));
     }
 
     static WriteListForm of(Go.WriteParts go) {
@@ -38,7 +38,7 @@ record WriteListForm(String title, int canyons, String file, String ending, Make
                 0,
                 "parts",
                 ".csv",
-                (target, overwrite) -> new Ask.WriteParts(go.words(), target, overwrite));
+                (target, overwrite, around) -> new Ask.WriteParts(go.words(), target, overwrite));
     }
 
     static WriteListForm of(Go.WriteStations go) {
@@ -47,7 +47,8 @@ record WriteListForm(String title, int canyons, String file, String ending, Make
                 0,
                 "stations",
                 ".csv",
-                (target, overwrite) -> new Ask.WriteStations(go.words(), go.order(), target, overwrite));
+                (target, overwrite, around) ->
+                        new Ask.WriteStations(go.words(), go.order(), around.settings(), target, overwrite));
     }
 
     static WriteListForm of(Go.WriteDue go) {
@@ -56,7 +57,7 @@ record WriteListForm(String title, int canyons, String file, String ending, Make
                 0,
                 "parts",
                 ".csv",
-                (target, overwrite) -> new Ask.WriteDue(go.due(), target, overwrite));
+                (target, overwrite, around) -> new Ask.WriteDue(go.due(), target, overwrite));
     }
 
     @Override
@@ -86,6 +87,6 @@ record WriteListForm(String title, int canyons, String file, String ending, Make
     public Ask ask(Filled filled, Surroundings around) {
         String name = filled.text("file");
         String target = name.toLowerCase(Locale.ROOT).endsWith(ending) ? name : name + ending;
-        return maker.of(target, filled.text("overwrite").equals(YES));
+        return maker.of(target, filled.text("overwrite").equals(YES), around);
     }
 }

@@ -79,7 +79,8 @@ final class PlacesTest {
                 new Go.Stations(),
                 new Go.WriteStations("porte", StationOrder.LOOKED),
                 new Go.DueParts(Optional.of(canyon)),
-                new Go.WriteDue(new Ask.FindDue("bolt", Optional.empty(), 0, Settings.standard(LoadPhrases.english()))),
+                new Go.WriteDue(
+                        new Ask.FindDue("bolt", Optional.empty(), 0, Settings.standard(LoadPhrases.english()), 100)),
                 new Go.OneCanyon(canyon.uid()),
                 new Go.CanyonProfile(canyon.uid(), Optional.empty()),
                 new Go.OneStation(canyon.uid(), station.station().uid()),
