@@ -79,6 +79,7 @@ public final class Cli {
                 new RedoAction(surrounds),
                 new AnalyzeAction(surrounds),
                 new SheetAction(surrounds),
+                new SheetsAction(surrounds),
                 new TripsAction(surrounds),
                 new TripAction(surrounds),
                 new GivenAction(surrounds),

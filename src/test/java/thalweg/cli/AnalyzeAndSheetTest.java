@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -243,5 +244,27 @@ final class AnalyzeAndSheetTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err().lines()).hasSize(1);
         assertThat(ran.err()).contains("There is no canyon named \"nowhere\"");
+    }
+
+    @Test
+    void theSheetsOfManyCanyonsGoIntoOneFolder() throws IOException {
+        Path folder = Files.createDirectory(home.resolve("sheets"));
+
+        Shell.Ran ran =
+                shell.run("sheets", "--demo", "--as", "text", "--longest-drop", "30 m..", "--out", folder.toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).contains("sheets written to " + folder);
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).isNotEmpty().allMatch(file -> file.toString().endsWith(".txt"));
+        }
+
+        Shell.Ran again =
+                shell.run("sheets", "--demo", "--as", "text", "--longest-drop", "30 m..", "--out", folder.toString());
+        assertThat(again.code()).isEqualTo(ExitCodes.WRONG_INPUT);
+        assertThat(again.err()).contains("are there already");
+
+        Shell.Ran none = shell.run("sheets", "--demo", "nowhere", "--out", folder.toString());
+        assertThat(none.code()).isEqualTo(ExitCodes.NO);
+        assertThat(none.err()).contains("No canyon fits; nothing was written.");
     }
 }

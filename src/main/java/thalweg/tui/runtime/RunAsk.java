@@ -15,13 +15,9 @@ import thalweg.progress.Progress;
 import thalweg.service.AddEntries;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
-import thalweg.service.Folders;
-import thalweg.service.GiveSheet;
 import thalweg.service.KeepLocal;
 import thalweg.service.ListGiven;
 import thalweg.service.ListTrips;
-import thalweg.service.LoadPhrases;
-import thalweg.service.MakeSheet;
 import thalweg.service.NoteTimes;
 import thalweg.service.PlaceWaypoints;
 import thalweg.service.PlanTrip;
@@ -32,8 +28,6 @@ import thalweg.service.Remarks;
 import thalweg.service.RunCascade;
 import thalweg.service.SaveThing;
 import thalweg.service.Session;
-import thalweg.service.SheetOrder;
-import thalweg.sheet.Paper;
 import thalweg.tui.core.Effect;
 import thalweg.tui.core.Message;
 import thalweg.tui.screen.Amend;
@@ -69,7 +63,7 @@ public final class RunAsk implements EffectRunner {
 
     @Override
     public Message run(Effect effect, Progress progress) {
-        Optional<Message> answer = new RunLong(session, progress).answer(effect);
+        Optional<Message> answer = new RunLong(session, program, progress).answer(effect);
         if (answer.filter(Told.TakenIn.class::isInstance).isPresent()) {
             // It came over another connection, but from this window.
             seen.set(session.changedElsewhere());
@@ -104,9 +98,6 @@ public final class RunAsk implements EffectRunner {
         }
         if (effect instanceof Ask.LoadGiven load) {
             return new Told.GivenLoaded(new ListGiven(session).of(load.canyon()));
-        }
-        if (effect instanceof Ask.WriteSheet sheet) {
-            return written(sheet);
         }
         if (effect instanceof Ask.FindBestFocus find) {
             return new Told.BestFocusFound(find.input(), AnalyzeRig.bestFocus(find.input()));
@@ -217,29 +208,5 @@ public final class RunAsk implements EffectRunner {
     /** The file that somebody named. */
     static Path target(String typed) {
         return ReadFile.typed(typed, System.getenv()).toAbsolutePath();
-    }
-
-    private Told written(Ask.WriteSheet sheet) {
-        Path target = target(sheet.target());
-        MakeSheet.Format format = switch (sheet.format()) {
-            case HTML -> MakeSheet.Format.HTML;
-            case TEXT -> MakeSheet.Format.TEXT;
-            case MARKDOWN -> MakeSheet.Format.MARKDOWN;
-            case PDF_A4, PDF_LETTER, PDF_POCKET -> MakeSheet.Format.PDF;
-        };
-        Paper paper = switch (sheet.format()) {
-            case HTML, TEXT, MARKDOWN, PDF_A4 -> Paper.A4;
-            case PDF_LETTER -> Paper.LETTER;
-            case PDF_POCKET -> Paper.POCKET;
-        };
-        SheetOrder order = new SheetOrder(
-                format,
-                paper,
-                sheet.units(),
-                sheet.station(),
-                Folders.of(System.getenv()).fonts());
-        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
-                .write(canyon(sheet.canyon()), order, target, sheet.overwrite(), sheet.givenTo());
-        return new Told.SheetWritten(target.toString(), number);
     }
 }

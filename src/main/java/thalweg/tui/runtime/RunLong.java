@@ -22,10 +22,15 @@ import thalweg.tui.screen.Told;
 final class RunLong {
 
     private final Session session;
+    private final String program;
     private final Progress progress;
 
-    RunLong(Session session, Progress progress) {
+    /**
+     * @param program version of this program
+     */
+    RunLong(Session session, String program, Progress progress) {
         this.session = session;
+        this.program = program;
         this.progress = progress;
     }
 
@@ -41,7 +46,9 @@ final class RunLong {
             return Optional.of(session.aside(other ->
                     new Told.BackedUp(new BackUp(other).toUsual(progress).toString())));
         }
-        return effect instanceof Ask.WriteCanyons ? new RunFinding(session, progress).answer(effect) : Optional.empty();
+        return effect instanceof Ask.WriteCanyons
+                ? new RunFinding(session, progress).answer(effect)
+                : new RunSheets(session, program, progress).answer(effect);
     }
 
     private Told read(String typed) {

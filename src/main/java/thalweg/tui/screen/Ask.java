@@ -189,6 +189,22 @@ public sealed interface Ask extends Effect {
             String givenTo)
             implements Ask {}
 
+    /**
+     * The sheets of the canyons that are looked for, into a folder; answered by {@link Told.SheetsWritten}.
+     *
+     * @param language in which they are written
+     * @param settings whose figures say what is due
+     */
+    record WriteSheets(
+            Finding finding,
+            SheetFormat format,
+            Language language,
+            String folder,
+            boolean overwrite,
+            UnitSystem units,
+            Settings settings)
+            implements Ask {}
+
     /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */
     record ReadWaypoints(String path) implements Ask {}
 

@@ -133,6 +133,8 @@ record CanyonsScreen(
                 Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(Optional.empty()))));
         bindings.add(Binding.of(Key.of('w'), around.say("key.write_list"), this::write)
                 .unless(hits().found().canyons().isEmpty(), around.say("canyons.nothing_to_write")));
+        bindings.add(Binding.of(Key.of('S'), around.say("key.sheets"), this::writeSheets)
+                .unless(hits().found().canyons().isEmpty(), around.say("canyons.nothing_to_write")));
         if (!search.words().isEmpty()) {
             bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
         }
@@ -216,6 +218,13 @@ record CanyonsScreen(
         Finding shown = found.orElseThrow().finding();
         return Step.open(
                 this, new Go.WriteCanyons(shown, hits().found().canyons().size()));
+    }
+
+    private Step writeSheets() {
+        return Step.open(
+                this,
+                new Go.WriteSheets(
+                        found.orElseThrow().finding(), hits().found().canyons().size()));
     }
 
     private Step openForm(Surroundings around) {

@@ -220,6 +220,9 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
                     .orElse(around.say("sheet_form.written", written.target()));
             return dropping(Step.back(in(State.DONE)).saying(sentence));
         }
+        if (message instanceof Told.SheetsWritten written) {
+            return dropping(Step.back(in(State.DONE)).saying(LongWork.said(written, around)));
+        }
         if (message instanceof Message.ChangedElsewhere) {
             return lookAround(Step.stay(this));
         }

@@ -68,6 +68,9 @@ public sealed interface Go extends Destination {
     /** The parts that are due, to be written to a file. */
     record WriteDue(Ask.FindDue due) implements Go {}
 
+    /** The sheets of so many canyons that are looked for. */
+    record WriteSheets(Finding finding, int canyons) implements Go {}
+
     /** The canyons that were found, to be written to a file. */
     record WriteCanyons(Finding finding, int canyons) implements Go {}
 

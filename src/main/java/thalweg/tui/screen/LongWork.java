@@ -18,10 +18,17 @@ public final class LongWork {
                 : around.say("work.so_far", progressed.done());
     }
 
+    static String said(Told.SheetsWritten written, Surroundings around) {
+        return around.phrases().count("sheets_form.done", written.sheets(), written.folder());
+    }
+
     /** What came of it, for whoever is elsewhere by then; empty where that need not be said. */
     public static Optional<String> said(Message message, Surroundings around) {
         if (message instanceof Told.BackedUp done) {
             return Optional.of(around.say("backup.done", done.target()));
+        }
+        if (message instanceof Told.SheetsWritten written) {
+            return Optional.of(said(written, around));
         }
         return message instanceof Told.TakenIn taken
                 ? Optional.of(around.say("take_in.done", taken.backup()))

@@ -148,6 +148,9 @@ public final class Screens {
         if (destination instanceof Go.WriteSheet go) {
             return new SheetForm(go);
         }
+        if (destination instanceof Go.WriteSheets go) {
+            return new ManySheetsForm(go);
+        }
         if (destination instanceof Go.ReadWaypoints go) {
             return new WaypointsForm(go);
         }

@@ -48,7 +48,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
     }
 
     /** The one of the screen, until another is chosen. */
-    private static Language spoken(Surroundings around) {
+    static Language spoken(Surroundings around) {
         return Language.of(around.say("sheet.language")).orElse(Language.EN);
     }
 

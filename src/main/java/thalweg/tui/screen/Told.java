@@ -164,6 +164,9 @@ public sealed interface Told extends Message {
      */
     record SheetWritten(String target, Optional<Long> number) implements Told {}
 
+    /** So many sheets were written into a folder. */
+    record SheetsWritten(String folder, int sheets) implements Told {}
+
     /**
      * Trips.
      *

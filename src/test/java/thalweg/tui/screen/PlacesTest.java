@@ -75,6 +75,7 @@ final class PlacesTest {
                 new Go.Drafts(),
                 new Go.SetKeeper(),
                 new Go.WriteCanyons(Finding.ALL, 9),
+                new Go.WriteSheets(Finding.ALL, 9),
                 new Go.WriteParts("bolt"),
                 new Go.Stations(),
                 new Go.WriteStations("porte", StationOrder.LOOKED),
