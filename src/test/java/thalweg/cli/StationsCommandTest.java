@@ -48,8 +48,8 @@ final class StationsCommandTest {
         assertThat(words(ran.out()).lines().skip(1))
                 .containsExactly(
                         "S2 Other (invented) 2 drop no parts yet never",
-                        "S3 Other (invented) 2 drop x gone 1 2019",
-                        "=S1 Klamm 1 drop, 18 m + sound +1 unseen 2 2020-05-01");
+                        "=S1 Klamm 1 drop, 18 m + sound +1 unseen 2 2020-05-01, 1 never",
+                        "S3 Other (invented) 2 drop x gone 1 2019");
     }
 
     @Test
@@ -82,17 +82,17 @@ final class StationsCommandTest {
     @Test
     void jsonLeavesOutWhatIsUnknown() {
         assertThat(shell.run("stations", "s1", "--json").out())
-                .contains("\"last_seen\": \"2020-05-01\"", "\"height_cm\": 1800", "\"worst_condition\": \"sound\"");
+                .contains("\"oldest_look\": \"2020-05-01\"", "\"height_cm\": 1800", "\"worst_condition\": \"sound\"");
         assertThat(shell.run("stations", "s2", "--json").out())
                 .contains("\"parts\": 0")
-                .doesNotContain("last_seen", "worst_condition", "height_cm");
+                .doesNotContain("oldest_look", "worst_condition", "height_cm");
     }
 
     /** S1 has a bolt that nobody has seen, the gone one of S3 was found in 2019, and of S2 no part is entered. */
     @Test
     void csvSaysWhatIsDueFirst() {
         assertThat(shell.run("stations", "--csv").out())
-                .contains(",last_seen,due_parts,due,due_reason,due_on,invented,")
+                .contains(",oldest_look,due_parts,due,due_reason,due_on,invented,")
                 .contains("'=S1,Klamm,1,drop,1800,2,sound,0,1,2020-05-01,2,examine,never_seen,,,")
                 .contains("S2,Other,2,drop,,0,,0,0,,0,,,,yes,")
                 .contains("S3,Other,2,drop,,1,,1,0,2019,1,mend,gone,2019-01-01,yes,");
