@@ -28,6 +28,8 @@ import thalweg.settings.TripFigure;
  * @param bring what replaces parts on the way
  * @param figures that were gone by, every one there is, in their units
  * @param pace that own trips taught; empty where nobody asked for it
+ * @param parts how many are entered, whether anything is due of them or not
+ * @param past whether the day is over
  * @param withoutAnalysis names of stations of drops that have no analysis
  */
 public record Plan(
@@ -49,6 +51,8 @@ public record Plan(
         Bring bring,
         Map<TripFigure, Double> figures,
         Optional<OwnPace> pace,
+        int parts,
+        boolean past,
         List<String> withoutAnalysis) {
 
     public Plan {

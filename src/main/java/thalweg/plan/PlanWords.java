@@ -108,12 +108,26 @@ public final class PlanWords {
         }
         String size = length.get().print(units)
                 + (drop.need().measured() ? "" : " (" + phrases.say("plan.drop.height") + ")");
+        if (plan.request().ropes().isEmpty()) {
+            RopeMargin margin = plan.request().margin();
+            return phrases.say(
+                    "plan.drop.takes",
+                    place(drop.need()),
+                    size,
+                    carried(margin.doubled(length.get().metres())),
+                    carried(margin.single(length.get().metres())));
+        }
         return phrases.say(
                 "plan.drop",
                 place(drop.need()),
                 size,
                 technique(drop.technique().orElseThrow()),
                 phrases.say("plan.after_loss", technique(drop.afterLoss().orElseThrow())));
+    }
+
+    /** A new rope, in whole metres, of which that is left [m]. */
+    private String carried(double metres) {
+        return new Length(Math.ceil(plan.request().margin().before(metres))).print(units);
     }
 
     private String technique(Technique technique) {
@@ -130,6 +144,9 @@ public final class PlanWords {
 
     private List<String> times() {
         List<String> lines = new ArrayList<>();
+        if (plan.past()) {
+            lines.add(phrases.say("plan.past", plan.request().on()));
+        }
         lines.add(way("plan.approach", plan.approach()));
         Timetable table = plan.timetable();
         double[] end = table.end();
@@ -226,7 +243,7 @@ public final class PlanWords {
 
     private List<String> due() {
         if (plan.due().isEmpty()) {
-            return List.of(phrases.say("plan.due.none"));
+            return List.of(phrases.say(plan.parts() == 0 ? "plan.due.no_parts" : "plan.due.none"));
         }
         return plan.due().stream().map(this::due).toList();
     }

@@ -24,6 +24,11 @@ public record RopeMargin(double shrinkage, Length reserve) {
         return Math.max(0, rope.length().metres() * (1 - shrinkage));
     }
 
+    /** How long a rope is before it shrinks, of which that is left [m]. */
+    double before(double metres) {
+        return metres / (1 - shrinkage);
+    }
+
     /** How much of one rope a drop takes where it hangs single [m]. */
     double single(double metres) {
         return metres + reserve.metres();

@@ -15,6 +15,8 @@ import thalweg.due.Due;
 import thalweg.due.DuePart;
 import thalweg.due.DueRules;
 import thalweg.exchange.json.TripFile;
+import thalweg.fault.InputException;
+import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
 import thalweg.logbook.PartRecord;
@@ -50,6 +52,7 @@ import thalweg.rig.RigInput;
 import thalweg.rig.RigPoint;
 import thalweg.route.CanyonText;
 import thalweg.route.ObstacleKind;
+import thalweg.route.PartialDate;
 import thalweg.settings.Settings;
 import thalweg.settings.TripFigure;
 
@@ -96,6 +99,10 @@ public final class PlanTrip {
     }
 
     private Plan of(TripRequest request, Optional<OwnPace> pace) {
+        Trip.doubt(Trip.State.PLANNED, PartialDate.of(request.on()), session.today())
+                .ifPresent(why -> {
+                    throw new InputException(Sentence.of("The day {0} {1}.", request.on(), why));
+                });
         CanyonRecord canyon = new FindRecord(session).canyon(request.canyon());
         ZoneId zone = request.zone().orElse(ZoneId.systemDefault());
         List<LineStep> line = LineStep.of(canyon);
@@ -127,6 +134,10 @@ public final class PlanTrip {
                 BringMaterial.of(canyon, rules, request.on(), PlanTrip::materials, figures),
                 all(figures),
                 pace,
+                canyon.stations().stream()
+                        .mapToInt(station -> station.parts().size())
+                        .sum(),
+                request.on().isBefore(session.today()),
                 withoutAnalysis(canyon));
     }
 

@@ -126,7 +126,7 @@ final class OwnPaceCommandTest {
     void aTripKeepsFromWhichOthersItsPaceComesAndHowManySetsLeapfrog() {
         String trip = enter("--rope-sets", "2", "--pace-from", "same-name");
 
-        assertThat(shell.run("trip", trip).out()).contains("Rope sets: 2\n", "Pace: own, trips of this name\n");
+        assertThat(shell.run("trip", trip).out()).contains("Rope sets: 2\n", "Pace: like trips of this name\n");
         assertThat(shell.run("trip", trip, "--rope-sets", "9").err()).contains("write one from 1 to 6");
         assertThat(shell.run("trip", trip, "--pace-from", "best").err()).contains("it is one of same-name, all");
         shell.run("trip", trip, "--rope-sets", "", "--pace-from", "");

@@ -76,6 +76,25 @@ final class PlanCommandTest {
                 .contains("way out 45 min", "way out unknown");
     }
 
+    /** 25 m doubled take 2 x 25 + 2 = 52 m, of 95 % that are left 54.7; single 27, of 28.4. */
+    @Test
+    void withoutRopesItSaysWhatEachDropTakes() throws IOException {
+        assertThat(words(plan("")))
+                .contains("No rope was stated.")
+                .contains("place 1, Erste, 25 m: takes one rope of 55 m doubled, or two of 29 m each");
+    }
+
+    @Test
+    void aDayThatIsOverSaysSoAndOneBeyondBeliefIsRefused() throws IOException {
+        Path file = home.resolve("day.json");
+        Files.writeString(file, "{\"canyon\": \"klamm\", \"on\": \"2020-07-17\", \"people\": [\"Ana\"]}");
+        assertThat(words(shell.run("plan", file.toString()))).contains("2020-07-17 is over: what is due");
+        Files.writeString(file, "{\"canyon\": \"klamm\", \"on\": \"3020-07-17\", \"people\": [\"Ana\"]}");
+        Shell.Ran ran = shell.run("plan", file.toString());
+        assertThat(ran.code()).isEqualTo(ExitCodes.WRONG_INPUT);
+        assertThat(ran.err()).contains("The day 3020-07-17 lies more than 5 years ahead");
+    }
+
     @Test
     void onlyAnEscapeHasAWayOut() throws IOException {
         Path file = Files.writeString(

@@ -92,7 +92,7 @@ final class StationsCommandTest {
     @Test
     void csvSaysWhatIsDueFirst() {
         assertThat(shell.run("stations", "--csv").out())
-                .contains(",last_seen,due_parts,due,due_reason,due_on,invented,")
+                .contains(",oldest_look,due_parts,due,due_reason,due_on,invented,")
                 .contains("'=S1,Klamm,1,drop,1800,2,sound,0,1,2020-05-01,2,examine,never_seen,,,")
                 .contains("S2,Other,2,drop,,0,,0,0,,0,,,,yes,")
                 .contains("S3,Other,2,drop,,1,,1,0,2019,1,mend,gone,2019-01-01,yes,");

@@ -73,6 +73,8 @@ class TurnAroundTest {
                 new Bring(List.of(), new Length(0), new Length(0), 0, List.of(), List.of()),
                 Map.of(TripFigure.LIGHT_RESERVE_MIN, 60.0),
                 Optional.empty(),
+                0,
+                false,
                 List.of());
     }
 

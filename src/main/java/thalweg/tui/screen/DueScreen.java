@@ -156,8 +156,9 @@ record DueScreen(
     private Step moved(ListState to, Surroundings around) {
         DueScreen now = new DueScreen(go, days, found, to, search, most, count);
         boolean near = to.chosen() >= rows().size() - 2 * page(around);
-        boolean more = found.filter(
-                        told -> told.found().count().isEmpty() && told.asked().equals(find(around)))
+        boolean more = found.filter(told -> told.asked().equals(find(around)))
+                .filter(told -> told.found().count().map(DueCount::all).orElse(Integer.MAX_VALUE)
+                        > told.found().listed())
                 .isPresent();
         if (!near || !more) {
             return Step.stay(now);
@@ -240,7 +241,7 @@ record DueScreen(
         int more =
                 counted().map(all -> all.all() - found.get().found().listed()).orElse(0);
         if (more > 0 && !search.open() && search.words().isEmpty()) {
-            left.fit(left.rows() - 1, 1, width - 2, around.phrases().count("due.left", more), Style.FAINT);
+            left.fit(left.rows() - 1, 0, width - 1, around.phrases().count("due.left", more), Style.FAINT);
         }
         if (rows().isEmpty()) {
             Canvas room = canvas.part(1, 2, canvas.rows() - 2, canvas.columns() - 4);

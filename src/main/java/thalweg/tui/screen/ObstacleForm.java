@@ -52,17 +52,17 @@ record ObstacleForm(Go.EditObstacle go) implements FormTask {
                                 .map(one -> one.print(around.units()))
                                 .orElse(""),
                         Quantities::distance)
-                .value(
-                        "way_out",
-                        "form.place.way_out",
-                        before.flatMap(Obstacle::wayOut).map(String::valueOf).orElse(""),
-                        Quantities::minutes)
                 .text("name", "form.place.name", before.map(Obstacle::name).orElse(""))
                 .value(
                         "position",
                         "form.place.position",
                         before.flatMap(Obstacle::position).map(Position::print).orElse(""),
                         PositionText::parse)
+                .value(
+                        "way_out",
+                        "form.place.way_out",
+                        before.flatMap(Obstacle::wayOut).map(String::valueOf).orElse(""),
+                        Quantities::minutes)
                 .lines("note", "form.place.note", before.map(Obstacle::note).orElse(""))
                 .done());
     }

@@ -51,6 +51,24 @@ final class DueWalkTest {
         return Long.parseLong(title.replaceAll(".*  (\\d+) .*", "$1"));
     }
 
+    /** A hundred are listed at first, more wherever somebody comes near their end, and all are counted. */
+    @Test
+    void whoeverGoesDownComesToTheLast() {
+        try (Walk walk = Walk.sample(24, 80)) {
+            walk.type("Dddd");
+            long all = dueRows(walk);
+            assertThat(all).isGreaterThan(200);
+            assertThat(walk.screen()).contains("less urgent are read as you go down");
+
+            for (int i = 0; i < 4; i++) {
+                walk.press(Key.Named.END);
+            }
+
+            assertThat(dueRows(walk)).isEqualTo(all);
+            assertThat(walk.screen()).doesNotContain("less urgent");
+        }
+    }
+
     @Test
     void wordsNarrowItDownAndEscTakesThemBack() {
         try (Walk walk = Walk.sample(24, 80)) {
