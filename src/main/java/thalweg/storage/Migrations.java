@@ -22,7 +22,8 @@ record Migrations(List<String> steps) {
             "003-search.sql",
             "004-gone.sql",
             "005-stations.sql",
-            "006-oldest-look.sql"));
+            "006-oldest-look.sql",
+            "007-canyons-in-use.sql"));
 
     Migrations {
         steps = List.copyOf(steps);
