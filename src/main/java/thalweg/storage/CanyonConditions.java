@@ -86,6 +86,11 @@ final class CanyonConditions {
         return 1 + measure.ordinal();
     }
 
+    /** Whether nothing is asked. */
+    boolean isNone() {
+        return may.isEmpty();
+    }
+
     /** Whether all that is asked may hold. */
     String mayHold() {
         return may.isEmpty() ? "true" : joined(" and ", may);

@@ -4,19 +4,26 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
+import thalweg.logbook.CanyonKeys;
 import thalweg.logbook.CanyonMeasure;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Finding;
 import thalweg.logbook.FoundCanyon;
+import thalweg.logbook.RowOrder;
 import thalweg.logbook.Standing;
 import thalweg.logbook.StationRow;
 import thalweg.text.Fold;
@@ -29,12 +36,31 @@ public final class CanyonStore {
     public static final int MOST_STATIONS = 50;
 
     private static final String LIST = """
-            select c.uid, c.name, c.whereabouts, c.french, c.american, c.invented,
+            select c.key, c.uid, c.name, c.whereabouts, c.french, c.american, c.invented,
                    t.longest_drop_cm, t.stations, t.worst, t.gone, t.never_seen, t.newest, %s as doubt
               from %s
              where %s
              order by c.sort, c.uid
             """;
+
+    private static final String BY_KEYS = "c.key in (select value from json_each(?))";
+
+    private static final String KEYS = """
+            select c.key, %s as doubt
+              from %s
+             where %s
+             order by c.sort, c.uid
+            """;
+
+    /** Without a look at anything but an index. */
+    static final String ALL_KEYS = """
+            select key, 0 as doubt
+              from canyon
+             where removed = 0
+             order by sort, uid
+            """;
+
+    static final String COUNT = "select count(*) from canyon where removed = 0";
 
     /** So many are taken first, in the order of the index, and then put in order: a letter may begin half of all names. */
     private static final String STATIONS = """
@@ -83,6 +109,56 @@ public final class CanyonStore {
         return database.read(sql -> sql.all(query, CanyonStore::canyon, values.toArray()));
     }
 
+    /** The keys of the same canyons in the same order, those that may fit only where the filter says so. */
+    public CanyonKeys keys(Finding finding) {
+        CanyonConditions conditions = CanyonConditions.of(finding);
+        String query = conditions.isNone()
+                ? ALL_KEYS
+                : KEYS.formatted(conditions.doubt(), Shown.CANYONS, conditions.mayHold());
+        List<@Nullable Object> values = new ArrayList<>(conditions.doubtValues());
+        values.addAll(conditions.mayHoldValues());
+        return database.read(sql -> {
+            LongStream.Builder keys = LongStream.builder();
+            AtomicInteger unknown = new AtomicInteger();
+            sql.each(
+                    query,
+                    row -> {
+                        boolean fits = row.getInt(2) == 0;
+                        if (!fits) {
+                            unknown.incrementAndGet();
+                        }
+                        if (fits || finding.filter().unknownToo()) {
+                            keys.add(row.getLong(1));
+                        }
+                    },
+                    values.toArray());
+            return new CanyonKeys(new RowOrder(keys.build().toArray()), unknown.get());
+        });
+    }
+
+    /** The key of a canyon, if it is known. */
+    public OptionalLong key(Uid canyon) {
+        return database.read(sql ->
+                        sql.one("select key from canyon where uid = ?", row -> row.getLong(1), (Object) canyon.bytes()))
+                .map(OptionalLong::of)
+                .orElseGet(OptionalLong::empty);
+    }
+
+    /**
+     * The canyons of those keys; one that is gone meanwhile is missing.
+     *
+     * @param filter by which it is told of each whether it surely fits
+     */
+    public Map<Long, FoundCanyon> rows(RowOrder keys, CanyonFilter filter) {
+        CanyonConditions conditions = CanyonConditions.of(new Finding("", filter));
+        String query = LIST.formatted(conditions.doubt(), Shown.CANYONS, BY_KEYS);
+        List<@Nullable Object> values = new ArrayList<>(conditions.doubtValues());
+        values.add(Sql.array(keys));
+        Map<Long, FoundCanyon> found = new HashMap<>();
+        database.read(sql -> sql.all(query, row -> found.put(row.getLong("key"), canyon(row)), values.toArray()));
+        return found;
+    }
+
     /**
      * Stations in which every word begins a word of the station's name or of what finds its canyon, one word or more of
      * the station's own name: the name of a canyon alone means none of its stations.
@@ -128,8 +204,7 @@ public final class CanyonStore {
 
     /** How many canyons there are. */
     public int count() {
-        return database.read(sql -> sql.one("select count(*) from canyon where removed = 0", row -> row.getInt(1)))
-                .orElse(0);
+        return database.read(sql -> sql.one(COUNT, row -> row.getInt(1))).orElse(0);
     }
 
     private static StationRow station(ResultSet row) throws SQLException {

@@ -1,7 +1,6 @@
 package thalweg.storage;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -85,9 +84,7 @@ public final class DueStore {
 
     /** Uses the parts of some stations that may be due, by their keys. */
     public void each(RowOrder stations, DueCandidates which, Consumer<PartRow> use) {
-        String keys =
-                Arrays.stream(stations.toArray()).mapToObj(Long::toString).collect(Collectors.joining(",", "[", "]"));
-        each(Shown.PARTS, new Asked(AT_STATIONS, List.of(keys)), which, use);
+        each(Shown.PARTS, new Asked(AT_STATIONS, List.of(Sql.array(stations))), which, use);
     }
 
     /** Whether there is any part for which that holds, due or not, in a canyon that is wanted. */

@@ -23,7 +23,8 @@ record Migrations(List<String> steps) {
             "004-gone.sql",
             "005-stations.sql",
             "006-oldest-look.sql",
-            "007-due.sql"));
+            "007-due.sql",
+            "008-canyons-in-use.sql"));
 
     Migrations {
         steps = List.copyOf(steps);

@@ -5,9 +5,12 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import thalweg.logbook.RowOrder;
 
 /** The little that JDBC lacks: run a statement with its values, read rows. */
 final class Sql {
@@ -28,6 +31,11 @@ final class Sql {
     @FunctionalInterface
     interface RowUser {
         void use(ResultSet row) throws SQLException;
+    }
+
+    /** Those keys as one value, of which a statement asks {@code json_each}. */
+    static String array(RowOrder keys) {
+        return Arrays.stream(keys.toArray()).mapToObj(Long::toString).collect(Collectors.joining(",", "[", "]"));
     }
 
     /** How many rows it changed. */

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonName;
@@ -91,10 +90,8 @@ public final class StationStore {
 
     /** The rows of those keys, in their order; one that is gone meanwhile is missing. */
     public Map<Long, ListedStation> rows(RowOrder keys) {
-        String array =
-                Arrays.stream(keys.toArray()).mapToObj(Long::toString).collect(Collectors.joining(",", "[", "]"));
         Map<Long, ListedStation> found = new LinkedHashMap<>();
-        database.read(sql -> sql.all(ROWS, row -> found.put(row.getLong("station"), row(row)), array));
+        database.read(sql -> sql.all(ROWS, row -> found.put(row.getLong("station"), row(row)), Sql.array(keys)));
         Map<Long, ListedStation> ordered = new LinkedHashMap<>();
         Arrays.stream(keys.toArray())
                 .forEach(key -> Optional.ofNullable(found.get(key)).ifPresent(row -> ordered.put(key, row)));

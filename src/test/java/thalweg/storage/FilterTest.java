@@ -3,6 +3,7 @@ package thalweg.storage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thalweg.logbook.CanyonFilter;
+import thalweg.logbook.CanyonKeys;
 import thalweg.logbook.CanyonMeasure;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Condition;
@@ -71,7 +73,21 @@ class FilterTest {
         for (FoundCanyon canyon : canyons.canyons(new Finding("", filter))) {
             (canyon.fits() ? fit : may).add(canyon.row().name());
         }
+        assertThat(byKeys(filter.withUnknown(false), may.size())).isEqualTo(fit);
+        assertThat(byKeys(filter.withUnknown(true), may.size()))
+                .containsAll(fit)
+                .hasSize(fit.size() + may.size());
         return String.join(" ", fit) + " | " + String.join(" ", may);
+    }
+
+    /** The names of those that the list shows, by their keys. */
+    private List<String> byKeys(CanyonFilter filter, int unknown) {
+        CanyonKeys keys = canyons.keys(new Finding("", filter));
+        assertThat(keys.unknown()).isEqualTo(unknown);
+        Map<Long, FoundCanyon> rows = canyons.rows(keys.order(), filter);
+        return Arrays.stream(keys.order().toArray())
+                .mapToObj(key -> rows.get(key).row().name())
+                .toList();
     }
 
     private static CanyonFilter filter(String measure, String wanted) {

@@ -13,6 +13,7 @@ import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
+import thalweg.logbook.CanyonList;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.PartFinding;
@@ -62,8 +63,11 @@ final class RunFinding {
     Optional<Message> answer(Effect effect) {
         if (effect instanceof Ask.FindCanyons find) {
             ListCanyons list = new ListCanyons(session);
-            return Optional.of(
-                    new Told.CanyonsFound(find.finding(), list.found(find.finding()), list.count(), session.mint()));
+            CanyonList found = list.list(find.finding(), find.view());
+            return Optional.of(new Told.CanyonsFound(find, found, list.count(), session.mint()));
+        }
+        if (effect instanceof Ask.ReadCanyons read) {
+            return Optional.of(new Told.CanyonsRead(read, new ListCanyons(session).rows(read.rows(), read.filter())));
         }
         if (effect instanceof Ask.FindParts find) {
             PartFinding finding = PartFinding.of(find.words());

@@ -7,7 +7,9 @@ import thalweg.body.ThingBody;
 import thalweg.draft.DraftKey;
 import thalweg.exchange.ImportPlan;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.Finding;
+import thalweg.logbook.InView;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.NotedTime;
 import thalweg.logbook.PrivateNote;
@@ -31,8 +33,16 @@ import thalweg.units.UnitSystem;
 /** The work that screens ask for. */
 public sealed interface Ask extends Effect {
 
-    /** Canyons that are looked for; answered by {@link Told.CanyonsFound}. */
-    record FindCanyons(Finding finding) implements Ask, OnlyLatest {}
+    /**
+     * Canyons that are looked for; answered by {@link Told.CanyonsFound}.
+     *
+     * @param view which rows are to be read
+     * @param keeps whether what is chosen stays chosen where it is found; else the list begins at the top
+     */
+    record FindCanyons(Finding finding, InView view, boolean keeps) implements Ask, OnlyLatest {}
+
+    /** Rows of the list of canyons under that filter; answered by {@link Told.CanyonsRead}. */
+    record ReadCanyons(RowOrder rows, CanyonFilter filter) implements Ask, OnlyLatest {}
 
     /** Parts that words find; answered by {@link Told.PartsFound}. */
     record FindParts(String words) implements Ask, OnlyLatest {}

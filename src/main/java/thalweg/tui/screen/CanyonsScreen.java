@@ -1,14 +1,14 @@
 package thalweg.tui.screen;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import thalweg.amend.Contents;
-import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
-import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Finding;
+import thalweg.logbook.FoundCanyon;
+import thalweg.logbook.InView;
+import thalweg.logbook.RowOrder;
+import thalweg.logbook.StationRow;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Key;
@@ -19,14 +19,13 @@ import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 import thalweg.tui.widget.FormView;
 import thalweg.tui.widget.ListState;
-import thalweg.tui.widget.Lists;
 import thalweg.tui.widget.Searching;
 
 /**
  * All canyons, or those that are looked for, with the chosen one beside the list where there is room.
  *
  * @param found what the last search found; empty until it has
- * @param list which row is chosen
+ * @param rows of the canyons that were found, and which row is chosen
  * @param search the words
  * @param filter what else must hold
  * @param form the form for the filter, where it is open
@@ -35,7 +34,7 @@ import thalweg.tui.widget.Searching;
  */
 record CanyonsScreen(
         Optional<Told.CanyonsFound> found,
-        ListState list,
+        LongList<FoundCanyon> rows,
         Searching search,
         CanyonFilter filter,
         Optional<Filled> form,
@@ -47,7 +46,7 @@ record CanyonsScreen(
     static CanyonsScreen opened() {
         return new CanyonsScreen(
                 Optional.empty(),
-                ListState.START,
+                LongList.none(),
                 Searching.NONE,
                 CanyonFilter.NONE,
                 Optional.empty(),
@@ -57,7 +56,10 @@ record CanyonsScreen(
 
     /** What was found, as rows. */
     CanyonHits hits() {
-        return found.map(answer -> new CanyonHits(answer.found())).orElse(CanyonHits.NONE);
+        List<StationRow> stations =
+                found.map(answer -> answer.found().stations()).orElse(List.of());
+        boolean more = found.filter(answer -> answer.found().moreStations()).isPresent();
+        return new CanyonHits(rows, stations, more);
     }
 
     /** Whether there is no row. */
@@ -67,16 +69,21 @@ record CanyonsScreen(
 
     /** The index of the chosen row; 0 where there is none. */
     int chosen() {
-        return Math.max(0, Math.min(list.chosen(), hits().size() - 1));
+        return hits().chosen();
     }
 
     /** How many canyons may fit. */
     int unknown() {
-        return hits().found().unknown();
+        return found.map(answer -> answer.found().keys().unknown()).orElse(0);
     }
 
     private Finding finding() {
         return new Finding(search.words(), filter);
+    }
+
+    /** Whether the rows are those that are looked for now. */
+    boolean current() {
+        return found.filter(answer -> answer.finding().equals(finding())).isPresent();
     }
 
     @Override
@@ -103,70 +110,7 @@ record CanyonsScreen(
         if (form.isPresent()) {
             return formBindings(around);
         }
-        List<Binding> bindings = new ArrayList<>();
-        bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), this::open)
-                .unless(none(), around.say("canyons.nothing_to_open")));
-        if (search.open()) {
-            bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
-            bindings.add(
-                    Binding.of(Key.Named.TAB, around.say("key.search_done"), () -> Step.stay(with(search.closed()))));
-            bindings.addAll(moves(around).stream()
-                    .filter(binding -> !binding.keys().get(0).writes())
-                    .toList());
-            return bindings;
-        }
-        bindings.add(Binding.of(Key.of('/'), around.say("key.search"), () -> Step.stay(with(search.opened()))));
-        bindings.addAll(filterBindings(around));
-        bindings.add(Binding.of(Key.of('s'), around.say("key.stations"), () -> Step.open(this, new Go.Stations())));
-        bindings.add(Binding.of(Key.of('p'), around.say("key.parts"), () -> Step.open(this, new Go.Parts())));
-        bindings.add(Binding.of(
-                Key.of('D'), around.say("key.due"), () -> Step.open(this, new Go.DueParts(Optional.empty()))));
-        bindings.add(Binding.of(Key.of('n'), around.say("key.new_canyon"), this::enterNew)
-                .unless(around.readOnly(), around.say("read_only.refused"))
-                .unless(found.isEmpty(), around.say("loading")));
-        bindings.add(Binding.of(Key.of('g'), around.say("key.waypoints"), this::readWaypoints)
-                .unless(around.readOnly(), around.say("read_only.refused"))
-                .unless(found.isEmpty(), around.say("loading")));
-        bindings.add(Binding.of(
-                Key.of('t'), around.say("key.trips"), () -> Step.open(this, new Go.Trips(Optional.empty()))));
-        bindings.add(Binding.of(
-                Key.of('o'), around.say("key.given"), () -> Step.open(this, new Go.Given(Optional.empty()))));
-        bindings.add(Binding.of(Key.of('w'), around.say("key.write_list"), this::write)
-                .unless(hits().found().canyons().isEmpty(), around.say("canyons.nothing_to_write")));
-        bindings.add(Binding.of(Key.of('S'), around.say("key.sheets"), this::writeSheets)
-                .unless(hits().found().canyons().isEmpty(), around.say("canyons.nothing_to_write")));
-        if (!search.words().isEmpty()) {
-            bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.clear_search"), this::cleared));
-        }
-        bindings.add(Amending.taking(false, this::takeOut, around)
-                .unless(hits().station(chosen()).isPresent(), around.say("canyons.take_out_station"))
-                .unless(loadedDetail().isEmpty(), around.say(none() ? "canyons.nothing_to_open" : "loading"))
-                .quiet());
-        bindings.addAll(Amending.turning(this, Optional.empty(), "", around));
-        bindings.add(Binding.of(
-                        Key.Named.F5,
-                        around.say("key.reload"),
-                        () -> Step.stay(this).doing(find()))
-                .quiet());
-        bindings.addAll(
-                DeskKeys.of(this, found.filter(answer -> answer.all() == 0).isPresent(), around));
-        bindings.addAll(moves(around));
-        return bindings;
-    }
-
-    private List<Binding> filterBindings(Surroundings around) {
-        List<Binding> bindings = new ArrayList<>();
-        bindings.add(Binding.of(Key.of('f'), around.say("key.filter"), () -> openForm(around)));
-        if (!filter.isNone()) {
-            bindings.add(Binding.of(Key.of('c'), around.say("key.clear_filter"), () -> filteredBy(CanyonFilter.NONE)));
-            if (unknown() > 0) {
-                bindings.add(Binding.of(
-                        Key.of('m'),
-                        around.say(filter.unknownToo() ? "key.without_unknown" : "key.unknown_too"),
-                        () -> filteredBy(filter.withUnknown(!filter.unknownToo()))));
-            }
-        }
-        return bindings;
+        return new CanyonsKeys(this, around).all();
     }
 
     private List<Binding> formBindings(Surroundings around) {
@@ -186,48 +130,28 @@ record CanyonsScreen(
                         .quiet());
     }
 
-    private List<Binding> moves(Surroundings around) {
-        return Lists.bindings(list, hits().size(), around.rows() - 4, around, this::moved);
+    /**
+     * Asks for the rows of what is looked for now.
+     *
+     * @param keeps whether what is chosen stays chosen
+     */
+    Ask find(boolean keeps, Surroundings around) {
+        InView view = keeps
+                ? new InView(awaited.row(), hits().chosenKey(), current() ? chosen() : 0, around.rows())
+                : InView.top(around.rows());
+        return new Ask.FindCanyons(finding(), view, keeps);
     }
 
-    private Ask find() {
-        return new Ask.FindCanyons(finding());
+    /** Whether the chosen row is one of those that are looked for, and read. */
+    boolean openable() {
+        return current() && hits().go(chosen()).isPresent();
     }
 
-    private Step open() {
-        return none() ? Step.stay(with(search.closed())) : Step.open(with(search.closed()), hits().go(chosen()));
+    Step open() {
+        return openable() ? Step.open(with(search.closed()), hits().go(chosen()).orElseThrow()) : Step.stay(this);
     }
 
-    private Step enterNew() {
-        Uid spare = found.orElseThrow().spare();
-        CanyonsScreen waits = new CanyonsScreen(found, list, search, filter, form, detail, Awaited.entered(spare));
-        return Step.open(waits, new Go.EditCanyon(spare, Optional.empty()));
-    }
-
-    private Step takeOut() {
-        CanyonRecord record = loadedDetail().orElseThrow().record();
-        return Step.open(this, new Go.TakeOut(ThingBody.of(record.canyon()), Contents.of(record)));
-    }
-
-    private Step readWaypoints() {
-        return Step.open(
-                this, new Go.ReadWaypoints(Optional.empty(), found.orElseThrow().spare()));
-    }
-
-    private Step write() {
-        Finding shown = found.orElseThrow().finding();
-        return Step.open(
-                this, new Go.WriteCanyons(shown, hits().found().canyons().size()));
-    }
-
-    private Step writeSheets() {
-        return Step.open(
-                this,
-                new Go.WriteSheets(
-                        found.orElseThrow().finding(), hits().found().canyons().size()));
-    }
-
-    private Step openForm(Surroundings around) {
+    Step openForm(Surroundings around) {
         Form empty = FilterForm.of(filter, around);
         return Step.stay(form(Optional.of(new Filled(empty, empty))));
     }
@@ -238,40 +162,65 @@ record CanyonsScreen(
         if (fault.isPresent()) {
             return Step.stay(changed(filled.last().atFault())).refusing(fault.get());
         }
-        return form(Optional.empty()).filteredBy(FilterForm.filled(filter, filled, around));
+        return form(Optional.empty()).filteredBy(FilterForm.filled(filter, filled, around), false, around);
     }
 
-    private Step filteredBy(CanyonFilter other) {
-        CanyonsScreen next = new CanyonsScreen(found, ListState.START, search, other, form, detail, awaited);
-        return Step.stay(next).doing(next.find());
+    Step filteredBy(CanyonFilter other, boolean keeps, Surroundings around) {
+        CanyonsScreen next = new CanyonsScreen(found, rows, search, other, form, detail, awaited);
+        return Step.stay(next).doing(next.find(keeps, around));
     }
 
-    private Step cleared() {
-        return searched(Searching.NONE);
+    /** What the words find begins at the top; without words, what was chosen stays chosen. */
+    private Step searched(Searching words, Surroundings around) {
+        CanyonsScreen next = with(words);
+        return Step.stay(next).doing(next.find(words.words().isEmpty(), around));
     }
 
-    private Step moved(ListState to) {
-        return new CanyonsScreen(found, to, search, filter, form, detail, awaited).loadingDetail();
+    Step cleared(Surroundings around) {
+        return searched(Searching.NONE, around);
     }
 
-    private Step loadingDetail() {
+    Step moved(ListState to, Surroundings around) {
+        return with(rows.moved(to)).reading(around);
+    }
+
+    /** Asks for rows near the view that are missing, and for the canyon of the chosen one. */
+    private Step reading(Surroundings around) {
+        RowOrder wanted = rows.wanted(around.rows());
         Step step = Step.stay(this);
-        return none() ? step : step.doing(new Ask.LoadCanyon(hits().canyonOf(chosen())));
+        Optional<CanyonFilter> shown = found.map(answer -> answer.finding().filter());
+        return wanted.size() == 0
+                ? loadingDetail(step)
+                : loadingDetail(step.doing(new Ask.ReadCanyons(wanted, shown.orElseThrow())));
+    }
+
+    private Step loadingDetail(Step step) {
+        return hits().canyonOf(chosen())
+                .map(canyon -> step.doing(new Ask.LoadCanyon(canyon)))
+                .orElse(step);
     }
 
     /** The canyon of the chosen row, where it is loaded already. */
     Optional<Told.CanyonLoaded> loadedDetail() {
-        return none()
-                ? Optional.empty()
-                : detail.filter(told -> told.record().canyon().uid().equals(hits().canyonOf(chosen())));
+        Optional<Uid> chosen = hits().canyonOf(chosen());
+        return detail.filter(
+                told -> chosen.equals(Optional.of(told.record().canyon().uid())));
     }
 
-    private CanyonsScreen with(Searching words) {
-        return new CanyonsScreen(found, list, words, filter, form, detail, awaited);
+    private CanyonsScreen with(LongList<FoundCanyon> other) {
+        return new CanyonsScreen(found, other, search, filter, form, detail, awaited);
+    }
+
+    CanyonsScreen with(Searching words) {
+        return new CanyonsScreen(found, rows, words, filter, form, detail, awaited);
+    }
+
+    CanyonsScreen awaiting(Awaited other) {
+        return new CanyonsScreen(found, rows, search, filter, form, detail, other);
     }
 
     private CanyonsScreen form(Optional<Filled> other) {
-        return new CanyonsScreen(found, list, search, filter, other, detail, awaited);
+        return new CanyonsScreen(found, rows, search, filter, other, detail, awaited);
     }
 
     private CanyonsScreen changed(Form last) {
@@ -281,22 +230,25 @@ record CanyonsScreen(
     @Override
     public Step update(Message message, Surroundings around) {
         if (message instanceof Message.Opened) {
-            return Step.stay(this).doing(find()).doing(new Keep.ListAll());
+            return Step.stay(this).doing(find(true, around)).doing(new Keep.ListAll());
         }
         if (message instanceof Message.Returned) {
-            return Step.stay(this).doing(find());
+            return Step.stay(this).doing(find(true, around));
         }
         if (message instanceof Told.DraftsListed listed) {
             return DeskKeys.waiting(this, listed, around);
         }
         if (message instanceof Told.CanyonsFound answer) {
-            return answer.finding().equals(finding()) ? foundThose(answer) : Step.stay(this);
+            return answer.finding().equals(finding()) ? foundThose(answer, around) : Step.stay(this);
+        }
+        if (message instanceof Told.CanyonsRead told) {
+            return read(told, around);
         }
         if (message instanceof Told.CanyonLoaded loaded) {
-            return Step.stay(new CanyonsScreen(found, list, search, filter, form, Optional.of(loaded), awaited));
+            return Step.stay(new CanyonsScreen(found, rows, search, filter, form, Optional.of(loaded), awaited));
         }
         if (message instanceof Told.Turned turned) {
-            return Step.stay(this).doing(find()).saying(Amending.said(turned, Optional.empty(), around));
+            return Step.stay(this).doing(find(true, around)).saying(Amending.said(turned, Optional.empty(), around));
         }
         if (message instanceof Message.Failed failed) {
             return Step.stay(this).refusing(failed.sentence());
@@ -305,13 +257,13 @@ record CanyonsScreen(
             return inForm(message, form.get().last());
         }
         if (message instanceof Message.KeyPressed pressed && search.open()) {
-            return searched(search.after(pressed.key()));
+            return searched(search.after(pressed.key()), around);
         }
         if (message instanceof Message.Pasted pasted && search.open()) {
-            return searched(search.pasted(pasted.text()));
+            return searched(search.pasted(pasted.text()), around);
         }
         if (message instanceof Message.Wheel wheel) {
-            return moved(list.moved(wheel.rows(), hits().size()));
+            return moved(rows.state().moved(wheel.rows(), hits().size()), around);
         }
         if (message instanceof Message.MousePressed mouse) {
             return pressed(mouse, around);
@@ -332,15 +284,22 @@ record CanyonsScreen(
         return Step.stay(this);
     }
 
-    private Step foundThose(Told.CanyonsFound answer) {
-        ListState kept = awaited.placed(list, hits().uids(), new CanyonHits(answer.found()).uids());
-        return new CanyonsScreen(Optional.of(answer), kept, search, filter, form, detail, Awaited.NOTHING)
-                .loadingDetail();
+    private Step foundThose(Told.CanyonsFound answer, Surroundings around) {
+        LongList<FoundCanyon> placed = CanyonHits.of(answer.found(), rows.state())
+                .placed(answer, hits())
+                .canyons();
+        return new CanyonsScreen(Optional.of(answer), placed, search, filter, form, detail, Awaited.NOTHING)
+                .reading(around);
     }
 
-    private Step searched(Searching words) {
-        CanyonsScreen next = new CanyonsScreen(found, ListState.START, words, filter, form, detail, awaited);
-        return Step.stay(next).doing(next.find());
+    /** What was asked for under another filter says of no canyon whether it fits now. */
+    private Step read(Told.CanyonsRead told, Surroundings around) {
+        boolean fits = found.filter(
+                        answer -> answer.finding().filter().equals(told.asked().filter()))
+                .isPresent();
+        CanyonsScreen next = fits ? with(rows.with(told.rows(), around.rows())) : this;
+        Step step = Step.stay(next);
+        return loadedDetail().isPresent() ? step : next.loadingDetail(step);
     }
 
     private Step pressed(Message.MousePressed mouse, Surroundings around) {
@@ -348,7 +307,7 @@ record CanyonsScreen(
         if (row < 0 || row >= hits().size()) {
             return Step.stay(this);
         }
-        return row == list.chosen() ? open() : moved(list.at(row, hits().size()));
+        return row == chosen() ? open() : moved(rows.state().at(row, hits().size()), around);
     }
 
     @Override

@@ -55,7 +55,7 @@ record CanyonsView(CanyonsScreen screen, Surroundings around) {
     int rowAt(int bodyRow) {
         int first = filterRows() + 1;
         int height = listHeight(around.rows() - 2);
-        int top = screen.list().shownIn(height, screen.hits().size()).top();
+        int top = screen.rows().state().shownIn(height, screen.hits().size()).top();
         return bodyRow < first || bodyRow >= first + height ? -1 : top + bodyRow - first;
     }
 
@@ -88,7 +88,7 @@ record CanyonsView(CanyonsScreen screen, Surroundings around) {
         columns.heading(canvas.part(0, 2, 1, canvas.columns() - 3));
         Lists.draw(
                 canvas.part(1, 0, canvas.rows() - 1, canvas.columns()),
-                screen.list(),
+                screen.rows().state(),
                 hits.size(),
                 true,
                 around,

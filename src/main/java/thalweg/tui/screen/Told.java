@@ -12,9 +12,10 @@ import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
 import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
+import thalweg.logbook.CanyonList;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Finding;
-import thalweg.logbook.FoundCanyons;
+import thalweg.logbook.FoundCanyon;
 import thalweg.logbook.FoundParts;
 import thalweg.logbook.GivenSheet;
 import thalweg.logbook.ListedStation;
@@ -40,12 +41,24 @@ public sealed interface Told extends Message {
     /**
      * What was found among canyons.
      *
-     * @param finding what was looked for
-     * @param found in the order of their names
+     * @param found in the order of their names, and the rows that may be in view
      * @param all how many canyons there are in the database
      * @param spare an id for a new canyon
      */
-    record CanyonsFound(Finding finding, FoundCanyons found, int all, Uid spare) implements Told {}
+    record CanyonsFound(Ask.FindCanyons asked, CanyonList found, int all, Uid spare) implements Told {
+
+        /** What was looked for. */
+        Finding finding() {
+            return asked.finding();
+        }
+    }
+
+    /** Rows of the list of canyons, by key. */
+    record CanyonsRead(Ask.ReadCanyons asked, Map<Long, FoundCanyon> rows) implements Told {
+        public CanyonsRead {
+            rows = Map.copyOf(rows);
+        }
+    }
 
     /**
      * Stations that were found.
