@@ -54,7 +54,7 @@ final class DueWalkTest {
     /** A hundred are listed at first, more wherever somebody comes near their end, and all are counted. */
     @Test
     void whoeverGoesDownComesToTheLast() {
-        try (Walk walk = Walk.sample(24, 80)) {
+        try (Walk walk = Walk.allSamples(24, 80)) {
             walk.type("Dddd");
             long all = dueRows(walk);
             assertThat(all).isGreaterThan(200);
