@@ -42,7 +42,8 @@ class BenchScriptTest {
         Outcome outcome = bench("rig", "ropes");
 
         assertThat(outcome.code()).isEqualTo(2);
-        assertThat(outcome.err()).isEqualTo("There is no group ropes; there are rig, records, sheets, start and keys.\n");
+        assertThat(outcome.err())
+                .isEqualTo("There is no group ropes; there are rig, records, sheets, start and keys.\n");
         assertThat(checkout.target("bench-build.log")).doesNotExist();
     }
 
