@@ -63,14 +63,7 @@ final class DrawnPicture implements SVGImage {
         }
     }
 
-    /**
-     * One act of painting.
-     *
-     * @param device what it is painted on
-     * @param context in which fonts are found
-     * @param originX where the canvas has its 0, in dots
-     * @param originY where the canvas has its 0, in dots
-     */
+    /** One act of painting, on a device that counts in dots. */
     private final class Painting {
 
         private final OutputDevice device;
@@ -78,6 +71,10 @@ final class DrawnPicture implements SVGImage {
         private final double originX;
         private final double originY;
 
+        /**
+         * @param originX where the canvas has its 0, in dots
+         * @param originY where the canvas has its 0, in dots
+         */
         Painting(OutputDevice device, RenderingContext context, double originX, double originY) {
             this.device = device;
             this.context = context;

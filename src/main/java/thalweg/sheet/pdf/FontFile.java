@@ -1,16 +1,28 @@
 package thalweg.sheet.pdf;
 
-/**
- * A TrueType font as it lies in a file.
- *
- * @param name by which a person finds the file, not blank
- * @param bytes all of it; nobody writes into them
- */
-public record FontFile(String name, byte[] bytes) {
+/** A TrueType font as it lies in a file. */
+public final class FontFile {
 
-    public FontFile {
+    private final String name;
+    private final byte[] bytes;
+
+    /**
+     * @param name by which a person finds the file, not blank
+     * @param bytes all of it
+     */
+    public FontFile(String name, byte[] bytes) {
         if (name.isBlank()) {
             throw new IllegalArgumentException("a file has a name");
         }
+        this.name = name;
+        this.bytes = bytes.clone();
+    }
+
+    String name() {
+        return name;
+    }
+
+    byte[] bytes() {
+        return bytes.clone();
     }
 }
