@@ -56,7 +56,7 @@ final class ShowText {
         prose("canyon_text", canyon.prose());
         line("");
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("NO", "WHAT", "HEIGHT", "STATION", "ROPE", "WORST", "LAST SEEN", "ID"));
+        rows.add(List.of("NO", "WHAT", "HEIGHT", "STATION", "ROPE", "WORST", "OLDEST LOOK", "ID"));
         record.line().forEach(place -> rows.addAll(rows(place)));
         out.add(record.line().isEmpty() ? "The line is not entered yet.\n" : Columns.of(rows));
         positions(record);
@@ -163,10 +163,7 @@ final class ShowText {
                             .map(rope -> rope.print(units))
                             .orElse(phrases.say("unknown")),
                     ConditionWords.told(station.standing(), phrases),
-                    station.lastSeen()
-                            .max(PartialDate.BY_LAST_DAY)
-                            .map(PartialDate::print)
-                            .orElse(""),
+                    station.oldestLook().map(PartialDate::print).orElse(""),
                     station.station().uid().text()));
         }
         return rows;

@@ -16,7 +16,6 @@ import thalweg.json.JsonText;
 import thalweg.logbook.ConditionWords;
 import thalweg.logbook.ListedStation;
 import thalweg.logbook.StationOrder;
-import thalweg.route.PartialDate;
 import thalweg.service.ListStations;
 import thalweg.service.Session;
 import thalweg.text.Phrases;
@@ -93,7 +92,7 @@ final class StationsAction extends Action {
 
     private static String table(List<ListedStation> stations, Phrases phrases, UnitSystem units) {
         List<List<String>> cells = new ArrayList<>();
-        cells.add(List.of("STATION", "CANYON", "PLACE", "WORST CONDITION", "DUE", "LAST SEEN", "ID"));
+        cells.add(List.of("STATION", "CANYON", "PLACE", "WORST CONDITION", "DUE", "OLDEST LOOK", "ID"));
         stations.forEach(station -> cells.add(List.of(
                 station.name(),
                 station.canyon().name() + (station.canyon().invented() ? " (invented)" : ""),
@@ -102,9 +101,17 @@ final class StationsAction extends Action {
                         ? phrases.say("station.no_parts_short")
                         : ConditionWords.told(station.standing(), phrases),
                 station.due().map(due -> due == 0 ? "" : Integer.toString(due)).orElse(""),
-                station.looked().map(PartialDate::print).orElse(phrases.say("stations.never")),
+                seen(station, phrases),
                 station.uid().text())));
         return Columns.of(cells);
+    }
+
+    private static String seen(ListedStation station, Phrases phrases) {
+        int never = station.standing().neverSeen();
+        return station.oldestLook()
+                .map(date ->
+                        never == 0 ? date.print() : date.print() + ", " + phrases.say("stations.some_never", never))
+                .orElse(phrases.say("stations.never"));
     }
 
     private static String place(ListedStation station, Phrases phrases, UnitSystem units) {
@@ -132,7 +139,7 @@ final class StationsAction extends Action {
                 .putWord("worst_condition", station.standing().worst())
                 .put("gone", station.standing().gone())
                 .put("never_inspected", station.standing().neverSeen())
-                .putKnown("last_seen", station.looked().map(date -> Json.of(date.print())))
+                .putKnown("oldest_look", station.oldestLook().map(date -> Json.of(date.print())))
                 .putIfTrue("invented", station.canyon().invented())
                 .done();
     }

@@ -3,6 +3,7 @@ package thalweg.logbook;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.route.PartialDate;
 
@@ -62,6 +63,24 @@ public record Inspection(
     /** The same as a part of that round. */
     public Inspection inRound(Uid visit) {
         return new Inspection(part, on, by, found, left, water, work, note, Optional.of(visit), photos);
+    }
+
+    /**
+     * What is missing where a part is no longer what it was when it was found: how it was found says nothing of what is
+     * there now.
+     *
+     * @return empty where nothing is
+     */
+    public Optional<Sentence> unsaid() {
+        if (work.contains(Work.REPLACED)) {
+            return left.isPresent()
+                    ? Optional.empty()
+                    : Optional.of(Sentence.of(
+                            "A part that was replaced was left in the condition of the new one; say which that is."));
+        }
+        return !work.contains(Work.REMOVED) || left.equals(Optional.of(Condition.GONE))
+                ? Optional.empty()
+                : Optional.of(Sentence.of("A part that was removed was left gone; say so, or leave the work out."));
     }
 
     /** Whether the part was seen at all. */

@@ -17,7 +17,7 @@ import thalweg.units.Length;
  * @param height of that place, where it was entered
  * @param parts how many are entered, 0 or more
  * @param standing of those parts
- * @param looked the last date on which anybody saw any of them
+ * @param oldestLook when the part that was longest not seen was seen last, of those that were ever seen
  * @param due how many of them are due; empty where nobody asked
  */
 public record ListedStation(
@@ -29,11 +29,12 @@ public record ListedStation(
         Optional<Length> height,
         int parts,
         Standing standing,
-        Optional<PartialDate> looked,
+        Optional<PartialDate> oldestLook,
         Optional<Integer> due) {
 
     /** The same with so many parts that are due. */
     public ListedStation withDue(int count) {
-        return new ListedStation(uid, name, canyon, place, kind, height, parts, standing, looked, Optional.of(count));
+        return new ListedStation(
+                uid, name, canyon, place, kind, height, parts, standing, oldestLook, Optional.of(count));
     }
 }

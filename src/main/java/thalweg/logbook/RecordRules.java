@@ -174,6 +174,7 @@ public final class RecordRules {
     private void inspection(Inspection inspection, List<Sentence> here) {
         String on = inspection.on().print();
         seen(inspection.on(), Sentence.of("An inspection"), here);
+        inspection.unsaid().ifPresent(why -> add(here, Sentence.of("The inspection of {0}: {1}", on, why)));
         boolean mended = inspection.found().isPresent()
                 && inspection.left().isPresent()
                 && inspection.found().get().isWorseThan(inspection.left().get());

@@ -72,6 +72,19 @@ public record StationRecord(
         return parts().stream().flatMap(part -> part.state().seenOn().stream());
     }
 
+    /**
+     * When the part that was longest not seen was seen last, of those that were ever seen: how old the news is. Nobody
+     * looks for what is gone, so that counts only where all of it is.
+     */
+    public Optional<PartialDate> oldestLook() {
+        return parts().stream()
+                .map(PartRecord::state)
+                .filter(state -> !state.condition().equals(Optional.of(Condition.GONE)))
+                .flatMap(state -> state.seenOn().stream())
+                .min(PartialDate.BY_LAST_DAY)
+                .or(() -> lastSeen().min(PartialDate.BY_LAST_DAY));
+    }
+
     /** What the inventory is like now, to hold an analysis against. */
     public InventoryFingerprint inventory() {
         return InventoryFingerprint.of(parts());

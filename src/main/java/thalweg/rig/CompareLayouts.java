@@ -153,7 +153,17 @@ public final class CompareLayouts {
                     List.of());
         }
         LaidOut choice = chosen.get();
-        return new RigRecommendation(chosen, speaksFor(choice), restsOn(choice), wouldChange(choice, left));
+        return new RigRecommendation(chosen, warned(speaksFor(choice)), restsOn(choice), wouldChange(choice, left));
+    }
+
+    /** What is not known of the points stands beside what is said, for nobody reads on who has an answer. */
+    private Sentence warned(Sentence says) {
+        List<String> unknown = basis.unknownStrengths();
+        return unknown.isEmpty()
+                ? says
+                : Sentence.of(
+                        "{0} But the strength of {1} is unknown, so nothing here says what holds.",
+                        says, plain(unknown));
     }
 
     private Sentence speaksFor(LaidOut choice) {

@@ -1,6 +1,8 @@
 package thalweg.rig;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import thalweg.fault.Sentence;
 import thalweg.units.Mass;
 
 /**
@@ -101,6 +103,15 @@ public record LoadDraft(
 
     private static OptionalDouble stated(RigInput input, String key, double value) {
         return input.assumed().contains(key) ? NONE : OptionalDouble.of(value);
+    }
+
+    /** What is wrong with its mass or force, beginning in lower case; empty where nothing is. */
+    public Optional<Sentence> objection() {
+        return massKilograms.isPresent()
+                ? Range.MASS.objection(massKilograms.getAsDouble())
+                : forceKilonewtons.isPresent()
+                        ? Range.FORCE.objection(forceKilonewtons.getAsDouble())
+                        : Optional.empty();
     }
 
     /** The same load with another aim. */

@@ -206,10 +206,11 @@ final class Motion implements OrdinaryDifferentialEquation {
     private void look(ODEStateInterpolator step) {
         double from = step.getPreviousState().getTime();
         double to = step.getCurrentState().getTime();
-        for (int i = 1; i <= LOOKS; i++) {
-            double time = i == LOOKS ? to : from + (to - from) * i / LOOKS;
+        for (int i = 1; i < LOOKS; i++) {
+            double time = from + (to - from) * i / LOOKS;
             look(time, step.getInterpolatedState(time).getPrimaryState());
         }
+        look(to, step.getCurrentState().getPrimaryState());
     }
 
     private void look(double time, double[] state) {

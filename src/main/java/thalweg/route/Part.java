@@ -58,4 +58,21 @@ public record Part(
             throw new IllegalArgumentException("a strength is above 0");
         }
     }
+
+    /** What stands in its place since that day: under its label, but what somebody believed of the old one is gone. */
+    public Part replacedOn(PartialDate on, Hardware made, Optional<Force> rated, Optional<Force> ratedAxially) {
+        return new Part(
+                uid,
+                anchor,
+                order,
+                label,
+                kind,
+                made,
+                Optional.of(on),
+                place,
+                rated,
+                ratedAxially,
+                Optional.empty(),
+                note);
+    }
 }

@@ -6,11 +6,13 @@ import java.util.Optional;
 import thalweg.body.Entered;
 import thalweg.body.FactBody;
 import thalweg.body.FactType;
+import thalweg.body.ThingBody;
 import thalweg.body.WithdrawalBody;
 import thalweg.fault.ChangedMeanwhileException;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.ledger.Fact;
+import thalweg.ledger.Revision;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Correction;
 import thalweg.logbook.Inspection;
@@ -33,13 +35,32 @@ public final class AddEntries {
     /**
      * Adds the inspections of one visit together.
      *
-     * @throws InputException when the date has not come yet or is not believed
+     * @throws InputException when the date has not come yet or is not believed, or nobody says how a part was left that was
+     *     replaced or removed
      */
     public void inspections(List<Inspection> inspections) {
-        inspections.forEach(inspection -> refuseUnbelieved(inspection.on()));
+        inspections.forEach(this::refuseUnsound);
         append(inspections.stream()
                 .map(inspection -> FactBody.of(Entered.of(inspection)))
                 .toList());
+    }
+
+    /**
+     * Adds that a part was replaced, and what stands in its place now.
+     *
+     * @param inspection on which it was replaced
+     * @param before the part as the record says
+     * @param after the same part as it is now
+     * @throws InputException when the date has not come yet or is not believed, or nobody says how the new one was left
+     * @throws ChangedMeanwhileException when the part no longer is as it was before
+     */
+    public void replaced(Inspection inspection, ThingBody before, ThingBody after) {
+        refuseUnsound(inspection);
+        String at = session.now();
+        append(
+                new SaveThing(session).next(before, after).stream().toList(),
+                List.of(FactBody.of(Entered.of(inspection)).fact(session.keeper(), at)),
+                at);
     }
 
     /**
@@ -70,7 +91,7 @@ public final class AddEntries {
      */
     public void round(Round round, List<Inspection> found) {
         refuseUnbelieved(round.on());
-        found.forEach(inspection -> refuseUnbelieved(inspection.on()));
+        found.forEach(this::refuseUnsound);
         String at = session.now();
         List<Fact> facts = new ArrayList<>();
         facts.add(FactBody.of(Entered.of(round)).fact(session.keeper(), at));
@@ -104,7 +125,7 @@ public final class AddEntries {
      * @throws ChangedMeanwhileException when the entry no longer counts
      */
     public void correct(Uid wrong, Inspection right, String reason) {
-        refuseUnbelieved(right.on());
+        refuseUnsound(right);
         correct(wrong, FactBody.of(Entered.of(right)), reason);
     }
 
@@ -171,6 +192,13 @@ public final class AddEntries {
         return fact;
     }
 
+    private void refuseUnsound(Inspection inspection) {
+        refuseUnbelieved(inspection.on());
+        inspection.unsaid().ifPresent(why -> {
+            throw new InputException(why);
+        });
+    }
+
     private void refuseUnbelieved(PartialDate on) {
         on.tooEarlyToBeSeen().ifPresent(why -> {
             throw new InputException(Sentence.of("The date {0} {1}; was another year meant?", on.print(), why));
@@ -191,6 +219,10 @@ public final class AddEntries {
     }
 
     private void append(List<Fact> facts, String at) {
+        append(List.of(), facts, at);
+    }
+
+    private void append(List<Revision> revisions, List<Fact> facts, String at) {
         for (Fact fact : facts) {
             if (FactType.of(fact.type()).isPresent() && !session.things().isInUse(fact.about())) {
                 throw new ChangedMeanwhileException(Sentence.of(
@@ -204,6 +236,6 @@ public final class AddEntries {
                                 + " again."));
             }
         }
-        session.ledger().append(new Batch(List.of(), facts, session.keeper(), at));
+        session.ledger().append(new Batch(revisions, facts, session.keeper(), at));
     }
 }

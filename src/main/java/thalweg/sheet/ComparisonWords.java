@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import thalweg.rig.CheckLetter;
 import thalweg.rig.LaidOut;
 import thalweg.rig.RigAnswer;
@@ -35,7 +36,7 @@ public final class ComparisonWords {
 
     /** A heading and a row a layout: its name, a verdict a letter, what the weakest point has to spare, the drop. */
     public List<List<String>> table(RigComparison comparison) {
-        List<CheckLetter> letters = letters(comparison);
+        List<CheckLetter> letters = letters(comparison.layouts());
         List<List<String>> rows = new ArrayList<>();
         List<String> heading = new ArrayList<>();
         heading.add(phrases.say("compare.layout"));
@@ -48,6 +49,25 @@ public final class ComparisonWords {
                 .filter(layout -> layout.answer().isPresent())
                 .forEach(layout -> rows.add(row(layout, letters)));
         return rows;
+    }
+
+    /** What the columns of the table hold, each letter with the word that it stands for. */
+    public List<String> labels(RigComparison comparison) {
+        List<String> labels = new ArrayList<>(table(comparison).get(0));
+        List<CheckLetter> letters = letters(comparison.layouts());
+        for (int i = 0; i < letters.size(); i++) {
+            labels.set(1 + i, lettered(letters.get(i)));
+        }
+        return labels;
+    }
+
+    /** What each letter stands for, in one line. */
+    public String letters(RigComparison comparison) {
+        return letters(comparison.layouts()).stream().map(this::lettered).collect(Collectors.joining(", ")) + ".";
+    }
+
+    private String lettered(CheckLetter letter) {
+        return letter.name() + " " + phrases.say(letter.called());
     }
 
     private List<String> row(LaidOut layout, List<CheckLetter> letters) {
@@ -79,8 +99,8 @@ public final class ComparisonWords {
         return String.format(Locale.ROOT, "%.1f", Math.floor(ratio * 10) / 10);
     }
 
-    private static List<CheckLetter> letters(RigComparison comparison) {
-        return comparison.layouts().stream()
+    private static List<CheckLetter> letters(List<LaidOut> layouts) {
+        return layouts.stream()
                 .flatMap(layout -> layout.answer().stream())
                 .findFirst()
                 .map(RigAnswer::checks)

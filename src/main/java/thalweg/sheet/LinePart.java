@@ -1,7 +1,6 @@
 package thalweg.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -11,7 +10,6 @@ import thalweg.logbook.LineRecord;
 import thalweg.logbook.Standing;
 import thalweg.logbook.StationRecord;
 import thalweg.route.Obstacle;
-import thalweg.route.PartialDate;
 
 /** The whole line on one table: every place in order, and what each station needs and is like. */
 final class LinePart {
@@ -104,8 +102,7 @@ final class LinePart {
         if (station.hasContradiction()) {
             lines.add(wording.toned(Tone.CAUTION, "condition.contradictory"));
         }
-        station.lastSeen()
-                .min(Comparator.comparing(PartialDate::latest))
+        station.oldestLook()
                 .ifPresent(oldest -> lines.add(
                         wording.words("sheet.line.oldest", wording.ages().ago(oldest))));
         if (standing.neverSeen() > 0 && standing.condition().isPresent()) {

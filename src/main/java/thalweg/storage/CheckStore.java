@@ -259,7 +259,7 @@ public final class CheckStore {
 
         private static final String STATION_STATE = """
                 select hex(s.uid), hex(c.uid), t.canyon_sort, t.sort, t.position, t.place, t.parts, t.worst, t.gone,
-                       t.never_seen, t.severity, t.looked_last, t.looked_on
+                       t.never_seen, t.severity, t.look_order, t.oldest_look
                   from station_state t
                   join station s on s.key = t.station
                   join canyon c on c.key = t.canyon

@@ -16,8 +16,13 @@ import java.util.List;
 record Migrations(List<String> steps) {
 
     /** Those of this program. */
-    static final Migrations OURS = new Migrations(
-            List.of("001-records.sql", "002-changes.sql", "003-search.sql", "004-gone.sql", "005-stations.sql"));
+    static final Migrations OURS = new Migrations(List.of(
+            "001-records.sql",
+            "002-changes.sql",
+            "003-search.sql",
+            "004-gone.sql",
+            "005-stations.sql",
+            "006-oldest-look.sql"));
 
     Migrations {
         steps = List.copyOf(steps);

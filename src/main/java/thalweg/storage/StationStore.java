@@ -36,7 +36,7 @@ public final class StationStore {
     private static final String ROWS = """
             select t.station, s.uid, json_extract(s.body, '$.name') as name, c.uid as canyon, c.name as canyon_name,
                    c.whereabouts, c.invented, t.place, json_extract(o.body, '$.kind') as kind,
-                   json_extract(o.body, '$.height_cm') as height_cm, t.parts, t.worst, t.gone, t.never_seen, t.looked_on
+                   json_extract(o.body, '$.height_cm') as height_cm, t.parts, t.worst, t.gone, t.never_seen, t.oldest_look
               from station_state t
               join station s on s.key = t.station
               join obstacle o on o.key = s.parent
@@ -76,8 +76,8 @@ public final class StationStore {
     /** Each as one of the indexes has it. */
     private static String sorted(StationOrder order) {
         return switch (order) {
-            case LOOKED -> "looked_last, severity desc, canyon_sort, canyon, position";
-            case CONDITION -> "severity desc, looked_last, canyon_sort, canyon, position";
+            case LOOKED -> "look_order, severity desc, canyon_sort, canyon, position";
+            case CONDITION -> "severity desc, look_order, canyon_sort, canyon, position";
             case NAME -> "sort, canyon_sort, canyon, position";
             case CANYON -> "canyon_sort, canyon, position";
         };
@@ -104,7 +104,7 @@ public final class StationStore {
     private static ListedStation row(ResultSet row) throws SQLException {
         int severity = row.getInt("worst");
         Optional<Condition> worst = row.wasNull() ? Optional.empty() : Optional.of(Condition.ofSeverity(severity));
-        String looked = row.getString("looked_on");
+        String look = row.getString("oldest_look");
         return new ListedStation(
                 Uid.ofBytes(row.getBytes("uid")),
                 row.getString("name"),
@@ -118,7 +118,7 @@ public final class StationStore {
                 height(row),
                 row.getInt("parts"),
                 new Standing(worst, row.getInt("gone"), row.getInt("never_seen")),
-                looked.isEmpty() ? Optional.empty() : Optional.of(PartialDate.parse(looked)),
+                look.isEmpty() ? Optional.empty() : Optional.of(PartialDate.parse(look)),
                 Optional.empty());
     }
 

@@ -17,11 +17,12 @@ final class StationSummaries {
     /**
      * "cross" keeps the order of the joins: left to itself the database begins with all anchors that there are.
      *
-     * <p>Of two dates with the same last day the exact one is longer and so comes last, as it should.
+     * <p>Of two dates with the same last day the exact one is longer and so comes last, as it should: the other can mean
+     * an earlier day. Nobody looks for what is gone, so that counts only where all of it is.
      */
     static final String KEEP = """
             insert into station_state (station, canyon, canyon_sort, sort, position, place, parts, worst, gone,
-                   never_seen, severity, looked_last, looked_on)
+                   never_seen, severity, look_order, oldest_look)
             with place as (
                 select o.key, o.place as sorted, o.uid, row_number() over (order by o.place, o.uid) as number
                   from obstacle o
@@ -37,13 +38,16 @@ final class StationSummaries {
             ), summed as (
                 select station, count(*) as parts, max(condition) filter (where condition < 4) as worst,
                        count(*) filter (where condition = 4) as gone, count(*) - count(condition) as never_seen,
-                       coalesce(max(condition), -1) as severity, max(looked) as looked
+                       coalesce(max(condition), -1) as severity,
+                       coalesce(min(looked) filter (where condition < 4), min(looked)) as looked
                   from found
                  group by station
             )
             select s.key, c.key, c.sort, s.sort, row_number() over (order by l.number, s.place, s.uid), l.number,
                    coalesce(t.parts, 0), t.worst, coalesce(t.gone, 0), coalesce(t.never_seen, 0),
-                   coalesce(t.severity, -2), coalesce(substr(t.looked, 1, 10), ''), coalesce(substr(t.looked, 12), '')
+                   coalesce(t.severity, -2),
+                   case when t.looked is null then '' when t.never_seen > 0 then '0' else substr(t.looked, 1, 10) end,
+                   coalesce(substr(t.looked, 12), '')
               from place l
               join station s on s.parent = l.key and s.removed = 0
               join canyon c on c.key = ?1 and c.removed = 0

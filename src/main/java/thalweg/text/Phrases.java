@@ -1,6 +1,7 @@
 package thalweg.text;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -16,7 +17,11 @@ public final class Phrases {
 
     private static final Pattern GAP = Pattern.compile("\\{([0-9])}");
 
+    private final Map<String, String> sorted;
+
+    /** The same for looking up: each picture asks for dozens. */
     private final Map<String, String> patterns;
+
     private final Map<String, String> sentences;
     private final Optional<Phrases> original;
 
@@ -39,7 +44,8 @@ public final class Phrases {
     }
 
     private Phrases(Map<String, String> patterns, Map<String, String> sentences, Optional<Phrases> original) {
-        this.patterns = Collections.unmodifiableMap(new TreeMap<>(patterns));
+        this.sorted = Collections.unmodifiableMap(new TreeMap<>(patterns));
+        this.patterns = new HashMap<>(patterns);
         this.sentences = Map.copyOf(sentences);
         this.original = original;
     }
@@ -54,6 +60,9 @@ public final class Phrases {
         String pattern = patterns.get(key);
         if (pattern == null) {
             throw new AssertionError("there is no phrase with the key " + key);
+        }
+        if (pattern.indexOf('{') < 0) {
+            return pattern;
         }
         Matcher gap = GAP.matcher(pattern);
         StringBuilder out = new StringBuilder();
@@ -115,6 +124,6 @@ public final class Phrases {
 
     /** Every key with its pattern, sorted by key. */
     public Map<String, String> all() {
-        return patterns;
+        return sorted;
     }
 }

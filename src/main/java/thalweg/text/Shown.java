@@ -16,6 +16,9 @@ public final class Shown {
      * and one for all combining marks past {@value Unwanted#MOST_MARKS} in a row.
      */
     public static String safe(String text) {
+        if (Width.isPlain(text) && text.indexOf(Width.SOFT_HYPHEN) < 0) {
+            return text;
+        }
         StringBuilder out = new StringBuilder(text.length());
         int marks = 0;
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {

@@ -2,7 +2,7 @@ package thalweg.text;
 
 import java.util.regex.Pattern;
 
-/** A name for a file that every system takes: small Latin letters, digits and single dashes, nothing else. */
+/** A name for a file that every system takes: small letters of any script, digits and single dashes, nothing else. */
 public final class Slug {
 
     /** Length of a slug [characters], at most; leaves room for an ending in every file system's limit. */
@@ -10,7 +10,7 @@ public final class Slug {
 
     private static final String NAMELESS = "unnamed";
 
-    private static final Pattern OTHER = Pattern.compile("[^a-z0-9]+");
+    private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
 
     /**
      * Names of devices, which Windows does not give to a file, whatever its ending.
@@ -22,9 +22,9 @@ public final class Slug {
     private Slug() {}
 
     /**
-     * The name as far as Latin letters and digits tell it, and the whole id part after it, as two names may fold alike.
+     * The name as far as letters and digits tell it, and the whole id part after it, as two names may fold alike.
      *
-     * @param name of the thing; what is not written in Latin letters is left out
+     * @param name of the thing; what is neither letter nor digit is left out
      * @param idPart that tells two things of that name apart; may be empty
      * @return 1 to {@value #LONGEST} characters, no dash at either end
      */
@@ -43,7 +43,11 @@ public final class Slug {
     }
 
     private static String cut(String dashed, int longest) {
-        return dashed.length() <= longest ? dashed : trimmed(dashed.substring(0, longest));
+        if (dashed.length() <= longest) {
+            return dashed;
+        }
+        boolean halves = longest > 0 && Character.isHighSurrogate(dashed.charAt(longest - 1));
+        return trimmed(dashed.substring(0, halves ? longest - 1 : longest));
     }
 
     /** Half a word at the end is left out, unless it is the first. */

@@ -21,7 +21,7 @@ public final class Width {
     private static final int AS_PICTURE = 0xFE0F;
 
     /** Terminals know nothing of breaking words and paint it. */
-    private static final int SOFT_HYPHEN = 0xAD;
+    static final int SOFT_HYPHEN = 0xAD;
 
     private static final String ELLIPSIS = "…";
 
@@ -67,6 +67,9 @@ public final class Width {
         }
         if (cells < 1) {
             return "";
+        }
+        if (isPlain(text)) {
+            return text.substring(0, cells - 1) + ELLIPSIS;
         }
         StringBuilder out = new StringBuilder();
         int taken = 0;
@@ -136,7 +139,7 @@ public final class Width {
     }
 
     /** Whether every character takes one cell and is a cluster by itself: most texts are, and need no tables. */
-    private static boolean isPlain(String text) {
+    public static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (!isPlain(text.charAt(i))) {
                 return false;

@@ -48,8 +48,8 @@ final class StationsCommandTest {
         assertThat(words(ran.out()).lines().skip(1))
                 .containsExactly(
                         "S2 Other (invented) 2 drop no parts yet never",
-                        "S3 Other (invented) 2 drop x gone 1 2019",
-                        "=S1 Klamm 1 drop, 18 m + sound +1 unseen 2 2020-05-01");
+                        "=S1 Klamm 1 drop, 18 m + sound +1 unseen 2 2020-05-01, 1 never",
+                        "S3 Other (invented) 2 drop x gone 1 2019");
     }
 
     @Test
@@ -82,10 +82,10 @@ final class StationsCommandTest {
     @Test
     void jsonLeavesOutWhatIsUnknown() {
         assertThat(shell.run("stations", "s1", "--json").out())
-                .contains("\"last_seen\": \"2020-05-01\"", "\"height_cm\": 1800", "\"worst_condition\": \"sound\"");
+                .contains("\"oldest_look\": \"2020-05-01\"", "\"height_cm\": 1800", "\"worst_condition\": \"sound\"");
         assertThat(shell.run("stations", "s2", "--json").out())
                 .contains("\"parts\": 0")
-                .doesNotContain("last_seen", "worst_condition", "height_cm");
+                .doesNotContain("oldest_look", "worst_condition", "height_cm");
     }
 
     @Test

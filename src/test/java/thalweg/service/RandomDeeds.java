@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import thalweg.amend.Located;
 import thalweg.body.ThingBody;
 import thalweg.body.ThingType;
@@ -169,10 +170,18 @@ final class RandomDeeds {
         station().ifPresent(station -> {
             List<Inspection> inspections = station.parts().stream()
                     .filter(part -> random.nextBoolean())
-                    .map(part -> records.things().inspection(part.part().uid()))
+                    .map(part -> inspection(part.part().uid()))
                     .toList();
             new AddEntries(session).inspections(inspections);
         });
+    }
+
+    /** One that may be entered: files hold some that may not. */
+    private Inspection inspection(Uid part) {
+        return Stream.generate(() -> records.things().inspection(part))
+                .filter(one -> one.unsaid().isEmpty())
+                .findFirst()
+                .orElseThrow();
     }
 
     private void note() {
@@ -190,8 +199,8 @@ final class RandomDeeds {
         AddEntries entries = new AddEntries(session);
         if (random.nextBoolean()) {
             part().ifPresent(part -> oneOf(counting(part.inspections()))
-                    .ifPresent(wrong -> entries.correct(
-                            wrong.uid(), records.things().inspection(part.part().uid()), "wrong")));
+                    .ifPresent(wrong ->
+                            entries.correct(wrong.uid(), inspection(part.part().uid()), "wrong")));
         } else {
             station()
                     .ifPresent(station -> oneOf(counting(station.notes())).ifPresent(wrong -> {

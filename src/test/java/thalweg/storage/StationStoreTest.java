@@ -1,6 +1,7 @@
 package thalweg.storage;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ class StationStoreTest {
 
     @ParameterizedTest
     @CsvSource({
-        "LOOKED,    Ünseen bare day month year",
+        "LOOKED,    Ünseen bare year day month",
         "CONDITION, year day month Ünseen bare",
         "NAME,      bare day month Ünseen year",
         "CANYON,    day month bare Ünseen year"
@@ -79,14 +80,35 @@ class StationStoreTest {
 
     @Test
     void aMonthOrAYearCountsAsItsLastDay() {
-        assertThat(only("month").looked()).contains(PartialDate.parse("2020-06"));
-        assertThat(only("year").looked()).contains(PartialDate.parse("2020"));
-        assertThat(names("", StationOrder.LOOKED)).containsSubsequence("day", "month", "year");
+        assertThat(only("month").oldestLook()).contains(PartialDate.parse("2020-06"));
+        assertThat(only("year").oldestLook()).contains(PartialDate.parse("2020"));
+        assertThat(names("", StationOrder.LOOKED)).containsSubsequence("day", "month");
+    }
+
+    @Test
+    void aStationIsAsOldAsThePartThatWasLongestNotSeen() {
+        Database other = Database.inMemory();
+        new Records(other).add("""
+                {"name": "Yankee", "line": [{"kind": "drop", "stations": [
+                  {"name": "old", "anchors": [{"role": "main", "parts": [
+                    {"label": "h", "kind": "bolt", "inspections": [{"on": "2026-05-01", "found": "sound"}]},
+                    {"label": "i", "kind": "bolt", "inspections": [{"on": "2015-05-01", "found": "sound"}]},
+                    {"label": "j", "kind": "bolt", "inspections": [{"on": "1999-05-01", "found": "gone"}]}]}]},
+                  {"name": "lost", "anchors": [{"role": "main", "parts": [
+                    {"label": "k", "kind": "bolt", "inspections": [{"on": "1999-05-01", "found": "gone"}]}]}]}]}]}
+                """);
+
+        StationStore list = new StationStore(other);
+
+        assertThat(list.rows(list.keys("", StationOrder.LOOKED)).values())
+                .extracting(ListedStation::name, station -> station.oldestLook().map(PartialDate::print))
+                .containsExactly(tuple("lost", Optional.of("1999-05-01")), tuple("old", Optional.of("2015-05-01")));
+        other.close();
     }
 
     @Test
     void whatWasNotSeenWasNotLookedAt() {
-        assertThat(only("unseen").looked()).isEmpty();
+        assertThat(only("unseen").oldestLook()).isEmpty();
     }
 
     @Test

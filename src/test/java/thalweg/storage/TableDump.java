@@ -60,7 +60,7 @@ public final class TableDump {
 
     private static final String STATION_STATES = """
             select hex(t.uid), s.canyon_sort, s.sort, s.position, s.place, s.parts, s.worst, s.gone, s.never_seen,
-                   s.severity, s.looked_last, s.looked_on
+                   s.severity, s.look_order, s.oldest_look
               from station t
               join station_state s on s.station = t.key
              where %s

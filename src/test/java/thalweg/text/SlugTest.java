@@ -16,8 +16,9 @@ final class SlugTest {
         "../../etc/passwd, 01a2, etc-passwd-01a2",
         "C:\\a|b?*, 01a2, c-a-b-01a2",
         "-rf, '', rf",
-        "沢登り, 01a2, 01a2",
-        "沢登り, '', unnamed",
+        "沢登り, 01a2, 沢登り-01a2",
+        "Ущелье Тихое, 01a2, ущелье-тихое-01a2",
+        "'! ?', '', unnamed",
         "'', '', unnamed",
         "' . ', '-', unnamed",
         "Straße, A/B, strasse-a-b"
@@ -61,7 +62,7 @@ final class SlugTest {
             for (String idPart : new String[] {"", "01a2", text}) {
                 assertThat(Slug.of(text, idPart))
                         .as(HostileText.spelled(text))
-                        .matches("[a-z0-9]+(-[a-z0-9]+)*")
+                        .matches("[\\p{L}\\p{M}\\p{N}]+(-[\\p{L}\\p{M}\\p{N}]+)*")
                         .hasSizeLessThanOrEqualTo(Slug.LONGEST)
                         .doesNotMatch("con|prn|aux|nul|(com|lpt)[0-9]");
             }

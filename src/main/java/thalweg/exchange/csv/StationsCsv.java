@@ -19,7 +19,7 @@ public final class StationsCsv {
             "worst_condition",
             "gone",
             "never_inspected",
-            "last_seen",
+            "oldest_look",
             "invented",
             "station_uid",
             "canyon_uid");
@@ -42,7 +42,7 @@ public final class StationsCsv {
                 station.standing().worst().map(StationsCsv::word).orElse(""),
                 Integer.toString(station.standing().gone()),
                 Integer.toString(station.standing().neverSeen()),
-                station.looked().map(PartialDate::print).orElse(""),
+                station.oldestLook().map(PartialDate::print).orElse(""),
                 station.canyon().invented() ? "yes" : "",
                 station.uid().text(),
                 station.canyon().uid().text());

@@ -95,7 +95,7 @@ public final class GeoJsonText {
                 .put("number", place.number())
                 .put("parts", station.parts().size());
         standing(about, station.standing());
-        MapWords.lastSeen(station).map(PartialDate::print).ifPresent(on -> about.put("last_seen", on));
+        station.oldestLook().map(PartialDate::print).ifPresent(on -> about.put("oldest_look", on));
         feature(station.station().uid().text(), station.station().position(), about);
     }
 

@@ -1,7 +1,6 @@
 package thalweg.exchange.map;
 
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.logbook.ConditionWords;
@@ -52,12 +51,7 @@ final class MapWords {
                         : phrases.say(
                                 "map.condition",
                                 ConditionWords.told(station.standing(), phrases),
-                                lastSeen(station).map(PartialDate::print).orElse(phrases.say("unknown"))));
-    }
-
-    /** The last day on which anybody saw a part of the station. */
-    static Optional<PartialDate> lastSeen(StationRecord station) {
-        return station.lastSeen().max(PartialDate.BY_LAST_DAY);
+                                station.oldestLook().map(PartialDate::print).orElse(phrases.say("unknown"))));
     }
 
     /** What everybody has to know who takes a point from a file for a place to hang on. */

@@ -71,8 +71,12 @@ public final class Canvas {
      * @param column counted from 0
      */
     public int put(int row, int column, String text, Style style) {
+        String safe = Shown.safe(text);
+        if (Width.isPlain(safe)) {
+            return putPlain(row, column, safe, style);
+        }
         int at = column;
-        for (String cluster : Width.clusters(Shown.safe(text))) {
+        for (String cluster : Width.clusters(safe)) {
             int width = Width.of(cluster);
             int end = at + width;
             if (width > 0 && row >= 0 && row < rows && end > 0 && at < columns) {
@@ -85,6 +89,18 @@ public final class Canvas {
             at = end;
         }
         return at;
+    }
+
+    /** Most texts are plain, and need no tables. */
+    private int putPlain(int row, int column, String text, Style style) {
+        if (row >= 0 && row < rows) {
+            int from = Math.max(0, -column);
+            int to = Math.min(text.length(), columns - column);
+            for (int i = from; i < to; i++) {
+                set(row, column + i, 1, Cell.of(text.charAt(i), style));
+            }
+        }
+        return column + text.length();
     }
 
     /** Overwriting one half of a wide character blanks the other. */

@@ -38,7 +38,9 @@ final class ClusterCharacter extends TextCharacter {
 
     @Override
     public boolean equals(Object other) {
-        return super.equals(other) && other instanceof ClusterCharacter that && cluster.equals(that.cluster);
+        // The same cell is the same object as long as it is remembered; Lanterna compares every cell for every picture.
+        return this == other
+                || (super.equals(other) && other instanceof ClusterCharacter that && cluster.equals(that.cluster));
     }
 
     @Override

@@ -141,6 +141,9 @@ public final class RunAsk implements EffectRunner {
         if (effect instanceof Ask.SaveChanged save) {
             return Optional.of(Remarks.beforeChanged(session, save.before(), save.after()));
         }
+        if (effect instanceof Ask.ReplacePart replace) {
+            return Optional.of(Remarks.before(session, replace.found().inspection().part()));
+        }
         List<Ask.Found> found = effect instanceof Ask.AddInspections add
                 ? add.found()
                 : effect instanceof Ask.AddRoundDown down ? down.found() : List.of();
@@ -156,6 +159,9 @@ public final class RunAsk implements EffectRunner {
             new SaveThing(session).changed(save.before(), save.after());
         } else if (effect instanceof Ask.AddInspections add) {
             new AddEntries(session).inspections(withPhotos(add.found()));
+        } else if (effect instanceof Ask.ReplacePart replace) {
+            Inspection inspection = withPhotos(List.of(replace.found())).get(0);
+            new AddEntries(session).replaced(inspection, replace.before(), replace.after());
         } else if (effect instanceof Ask.AddRoundDown down) {
             new AddEntries(session).round(down.round(), withPhotos(down.found()));
         } else if (effect instanceof Ask.AddRound add) {

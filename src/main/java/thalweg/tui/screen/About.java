@@ -164,6 +164,9 @@ final class About {
                 Looks.state(around, record.state()), Looks.style(record.state().condition())));
         text.add(Paragraph.of(hardware(part, around)));
         text.add(fact(around, "about.placed", part.placed().map(date -> Looks.ago(around, date))));
+        record.replacedSince()
+                .ifPresent(date -> text.add(
+                        Paragraph.of(around.say("parts.replaced_since", Looks.ago(around, date)), Style.CAUTION)));
         text.add(fact(around, "about.strength", part.strength().map(force -> force.print(around.units()))));
         part.axialStrength()
                 .ifPresent(force -> text.add(fact(around, "about.axial", Optional.of(force.print(around.units())))));

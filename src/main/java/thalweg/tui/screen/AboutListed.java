@@ -51,8 +51,13 @@ final class AboutListed {
     }
 
     private static Paragraph seen(ListedStation row, Surroundings around) {
-        return row.looked()
-                .map(date -> Paragraph.of(around.say("stations.seen_last", Looks.ago(around, date))))
+        int never = row.standing().neverSeen();
+        return row.oldestLook()
+                .map(date -> never == 0
+                        ? Paragraph.of(around.say("stations.seen_all", Looks.ago(around, date)))
+                        : Paragraph.of(
+                                around.phrases().count("stations.seen_some", never, Looks.ago(around, date)),
+                                Style.MIND))
                 .orElseGet(() -> Paragraph.of(around.say("stations.seen_never"), Style.MIND));
     }
 }

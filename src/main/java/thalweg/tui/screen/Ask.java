@@ -129,6 +129,9 @@ public sealed interface Ask extends Effect {
         }
     }
 
+    /** A part in the place of which another was put, and what was found on both; answered by {@link Told.Saved}. */
+    record ReplacePart(ThingBody before, ThingBody after, Found found) implements Ask {}
+
     /** A round; answered by {@link Told.Saved}. */
     record AddRound(Round round) implements Ask {}
 

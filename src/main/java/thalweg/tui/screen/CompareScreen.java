@@ -30,6 +30,9 @@ import thalweg.tui.widget.Paragraph;
 record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optional<RigComparison> comparison, int top)
         implements Screen {
 
+    /** Below that the letters of the table stand alone and are explained below it [columns]. */
+    private static final int LEAST_FOR_WORDS = 60;
+
     /** Not worked out yet. */
     static CompareScreen of(Go.Compare go) {
         return new CompareScreen(go.input(), go.stated(), RigPriority.UNSTATED, Optional.empty(), 0);
@@ -97,7 +100,12 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         text.add(Paragraph.of(words.says(known), Style.STRONG));
         text.add(Paragraph.of(words.priority(known)));
         text.add(Paragraph.gap());
-        text.addAll(table(words.table(known), around.columns() - 2, around));
+        List<List<String>> layouts = words.table(known);
+        List<String> labels = around.columns() < LEAST_FOR_WORDS ? layouts.get(0) : words.labels(known);
+        text.addAll(table(layouts, labels, around.columns() - 4));
+        if (around.columns() < LEAST_FOR_WORDS) {
+            text.add(Paragraph.of(words.letters(known), Style.FAINT));
+        }
         text.add(Paragraph.of(around.say("compare.legend"), Style.FAINT));
         text.add(Paragraph.gap());
         known.questions().forEach(question -> text.add(Paragraph.of(words.question(question))));
@@ -115,43 +123,38 @@ record CompareScreen(RigInput input, boolean stated, RigPriority priority, Optio
         }
     }
 
-    /** Lines of columns where they fit; else a paragraph a layout, each cell with its heading. */
-    private static List<Paragraph> table(List<List<String>> rows, int columns, Surroundings around) {
-        int cells = rows.get(0).size();
-        int[] widths = new int[cells];
-        rows.forEach(row -> {
-            for (int i = 0; i < cells; i++) {
-                widths[i] = Math.max(widths[i], Width.of(row.get(i)));
-            }
-        });
-        int whole = 2 * (cells - 1);
-        for (int width : widths) {
-            whole += width;
-        }
-        return whole <= columns ? lines(rows, widths) : told(rows, around);
-    }
-
-    private static List<Paragraph> lines(List<List<String>> rows, int[] widths) {
+    /** A line a letter and a column a layout; columns that do not fit stand in another table below. */
+    private static List<Paragraph> table(List<List<String>> layouts, List<String> labels, int columns) {
+        int label = labels.stream().mapToInt(Width::of).max().orElse(0);
         List<Paragraph> text = new ArrayList<>();
-        for (List<String> row : rows) {
-            StringBuilder line = new StringBuilder();
-            for (int i = 0; i < widths.length; i++) {
-                line.append(Width.pad(row.get(i), widths[i])).append("  ");
+        int from = 1;
+        while (from < layouts.size()) {
+            int to = from + 1;
+            int wide = label + 2 + width(layouts.get(from));
+            while (to < layouts.size() && wide + 2 + width(layouts.get(to)) <= columns) {
+                wide += 2 + width(layouts.get(to++));
             }
-            text.add(Paragraph.of(line.toString().stripTrailing(), text.isEmpty() ? Style.FAINT : Style.NORMAL));
+            if (from > 1) {
+                text.add(Paragraph.gap());
+            }
+            text.addAll(lines(layouts.subList(from, to), labels, label));
+            from = to;
         }
         return text;
     }
 
-    private static List<Paragraph> told(List<List<String>> rows, Surroundings around) {
+    private static int width(List<String> column) {
+        return column.stream().mapToInt(Width::of).max().orElse(0);
+    }
+
+    private static List<Paragraph> lines(List<List<String>> layouts, List<String> labels, int label) {
         List<Paragraph> text = new ArrayList<>();
-        List<String> heading = rows.get(0);
-        for (List<String> row : rows.subList(1, rows.size())) {
-            List<String> cells = new ArrayList<>();
-            for (int i = 1; i < row.size(); i++) {
-                cells.add(heading.get(i) + " " + row.get(i));
+        for (int i = 0; i < labels.size(); i++) {
+            StringBuilder line = new StringBuilder(Width.pad(labels.get(i), label));
+            for (List<String> layout : layouts) {
+                line.append("  ").append(Width.pad(layout.get(i), width(layout)));
             }
-            text.add(Paragraph.of(around.labelled(row.get(0), String.join(", ", cells))));
+            text.add(Paragraph.of(line.toString().stripTrailing(), i == 0 ? Style.FAINT : Style.NORMAL));
         }
         return text;
     }

@@ -57,12 +57,13 @@ record DraftPlace(Told.CanyonLoaded told) {
             case STATION -> key.isNew() ? newStation(about) : station(about);
             case ANCHOR -> key.isNew() ? newAnchor(about) : anchor(about);
             case PART -> key.isNew() ? newPart(about) : part(about);
-            case VISIT -> canyon().station(about).map(at -> new Go.Inspect(at, canyon().countingRounds()));
+            case VISIT ->
+                canyon().station(about).map(at -> new Go.Inspect(at, canyon().countingRounds(), Optional.empty()));
             case DOWN ->
                 key.isNew()
                         ? Optional.of(new Go.GoDown(canyon()))
                         : trip(about).map(trip -> new Go.GoDown(canyon(), Optional.of(trip)));
-            case INSPECTION -> inspection(about);
+            case INSPECTION -> key.isNew() ? replaced(about) : inspection(about);
             case NOTE -> key.isNew() ? newNote(about) : note(about);
             case ROUND -> round(key, about);
             case TRIP ->
@@ -157,6 +158,13 @@ record DraftPlace(Told.CanyonLoaded told) {
                 .findFirst()
                 .map(found ->
                         new Go.EditPart(uid, found.part().anchor(), found.part().order(), Optional.of(found.part())));
+    }
+
+    private Optional<Go> replaced(Uid uid) {
+        return canyon().stations().stream()
+                .flatMap(station -> station.part(uid).stream())
+                .findFirst()
+                .map(part -> new Go.Replace(part, canyon().countingRounds()));
     }
 
     private Optional<Go> inspection(Uid entry) {

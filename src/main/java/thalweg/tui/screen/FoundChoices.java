@@ -29,8 +29,7 @@ final class FoundChoices {
      * @param skipped what the first option says
      */
     static List<String> foundLabels(String skipped, Surroundings around) {
-        List<String> labels = new ArrayList<>(List.of(skipped));
-        Arrays.stream(Condition.values()).forEach(one -> labels.add(Looks.word(around, "condition", one)));
+        List<String> labels = labels(skipped, around);
         labels.add(around.say("condition.not_seen"));
         return labels;
     }
@@ -42,7 +41,16 @@ final class FoundChoices {
     }
 
     static List<String> leftLabels(Surroundings around) {
-        List<String> labels = new ArrayList<>(List.of(around.say("form.visit.as_found")));
+        return labels(around.say("form.visit.as_found"), around);
+    }
+
+    /**
+     * The conditions that can be chosen.
+     *
+     * @param first what stands for none of them
+     */
+    static List<String> labels(String first, Surroundings around) {
+        List<String> labels = new ArrayList<>(List.of(first));
         Arrays.stream(Condition.values()).forEach(one -> labels.add(Looks.word(around, "condition", one)));
         return labels;
     }

@@ -119,8 +119,19 @@ public sealed interface Go extends Destination {
     /** A part to edit; a new one stands at that order. */
     record EditPart(Uid uid, Uid anchor, String order, Optional<Part> part) implements Go {}
 
-    /** One visit: an inspection of every part of a station, perhaps on one of those rounds. */
-    record Inspect(StationRecord station, List<Entry<Round>> rounds) implements Go {
+    /** A part in the place of which another was put, perhaps on one of those rounds. */
+    record Replace(PartRecord part, List<Entry<Round>> rounds) implements Go {
+        public Replace {
+            rounds = List.copyOf(rounds);
+        }
+    }
+
+    /**
+     * One visit: an inspection of every part of a station, perhaps on one of those rounds.
+     *
+     * @param first the part to begin with, if not the first
+     */
+    record Inspect(StationRecord station, List<Entry<Round>> rounds, Optional<Uid> first) implements Go {
         public Inspect {
             rounds = List.copyOf(rounds);
         }

@@ -105,7 +105,13 @@ record InspectionForm(Go.CorrectInspection go) implements FormTask {
         if (found.equals(FoundChoices.NOT_SEEN) && (left || !work(filled).isEmpty())) {
             return around.say("form.visit.not_seen_but_more", label);
         }
-        return found.isEmpty() && !left ? around.say("form.visit.skipped_but_more", label) : "";
+        if (found.isEmpty() && !left) {
+            return around.say("form.visit.skipped_but_more", label);
+        }
+        return inspection(filled, List.of())
+                .unsaid()
+                .map(why -> around.labelled(label, around.phrases().say(why)))
+                .orElse("");
     }
 
     @Override
@@ -115,18 +121,21 @@ record InspectionForm(Go.CorrectInspection go) implements FormTask {
                 .filter(i -> filled.text("keep" + i).equals(YES))
                 .mapToObj(had::get)
                 .toList();
-        Optional<Condition> found = filled.word("found", Condition.class);
-        Inspection right = new Inspection(
+        Inspection right = inspection(filled, kept);
+        return new Amend.CorrectInspection(go.wrong().uid(), right, filled.photos("photo"), filled.text(Build.REASON));
+    }
+
+    private Inspection inspection(Filled filled, List<Photo> kept) {
+        return new Inspection(
                 go.part().part().uid(),
                 PartialDate.parse(filled.text("on")),
                 filled.text("by"),
-                found,
+                filled.word("found", Condition.class),
                 filled.word("left", Condition.class),
                 filled.word("water", WaterLevel.class),
                 work(filled),
                 filled.text("note"),
                 RoundChoice.chosen(filled),
                 kept);
-        return new Amend.CorrectInspection(go.wrong().uid(), right, filled.photos("photo"), filled.text(Build.REASON));
     }
 }

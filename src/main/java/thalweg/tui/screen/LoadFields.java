@@ -164,9 +164,13 @@ final class LoadFields {
     private static LoadDraft load(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
         boolean force = plain.endsWith("n") || plain.endsWith("lbf");
-        return force
+        LoadDraft load = force
                 ? LoadDraft.ofForce(Force.parse(text).inKilonewtons(), 0, 0)
                 : LoadDraft.ofMass(Mass.parse(text).kilograms(), 0, 0);
+        load.objection().ifPresent(why -> {
+            throw new InputException(Sentence.of("A load of \"{0}\" {1}.", text.strip(), why));
+        });
+        return load;
     }
 
     private static double factor(String text) {

@@ -88,6 +88,10 @@ record PartScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, ListS
                 .unless(place().isEmpty(), around.say("loading")));
         bindings.add(keys.remove(around));
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        bindings.add(keys.replace(
+                place().map(Place::part),
+                place().map(at -> at.canyon().countingRounds()).orElse(List.of()),
+                around));
         bindings.addAll(Amending.turning(this, Optional.of(canyon), canyonName, around));
         bindings.add(keys.move(around));
         bindings.addAll(

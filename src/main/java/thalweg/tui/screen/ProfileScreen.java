@@ -12,7 +12,6 @@ import thalweg.logbook.StationRecord;
 import thalweg.profile.Profile;
 import thalweg.profile.ProfileLines;
 import thalweg.profile.ProfilePicture;
-import thalweg.route.PartialDate;
 import thalweg.text.Width;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -269,8 +268,7 @@ record ProfileScreen(Uid canyon, Optional<Told.CanyonLoaded> loaded, Optional<Ui
             return stand.place().obstacle().kind().usuallyRigged() ? "; " + around.say("canyon.no_station") : "";
         }
         StationRecord station = stand.station().get();
-        String seen = station.lastSeen()
-                .min(PartialDate.BY_LAST_DAY)
+        String seen = station.oldestLook()
                 .map(date -> ", " + around.say("profile.oldest", Looks.ago(around, date)))
                 .orElse("");
         return "; "

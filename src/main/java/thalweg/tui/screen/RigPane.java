@@ -7,6 +7,7 @@ import thalweg.rig.PointLoss;
 import thalweg.rig.RigAnswer;
 import thalweg.rig.RigDraft;
 import thalweg.rig.RigDrawing;
+import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
 import thalweg.tui.core.Surroundings;
@@ -42,10 +43,14 @@ record RigPane(Optional<RigAnswer> figures, RigView view, Optional<RigDraft> dra
         return canvas.part(height, 1, canvas.rows() - height, canvas.columns() - 2);
     }
 
-    /** A small terminal shows either the drawing or the text. */
+    /** Whether the terminal is so small that it shows either the drawing or the text. */
+    static boolean oneAtATime(Surroundings around) {
+        return around.rows() < LEAST_ROWS_FOR_BOTH && !around.wide();
+    }
+
+    /** Draws what fits. */
     void draw(Canvas canvas, List<Paragraph> text, Surroundings around) {
-        boolean oneAtATime = around.rows() < LEAST_ROWS_FOR_BOTH;
-        boolean words = figures.isEmpty() || around.wide() || view.textOnly() || !oneAtATime;
+        boolean words = figures.isEmpty() || view.textOnly() || !oneAtATime(around);
         canvas.fit(0, 1, canvas.columns() - 2, headLine(around), headStyle());
         if (words) {
             Paragraph.draw(textRoom(canvas, around), text, view.top(), around);
@@ -72,6 +77,13 @@ record RigPane(Optional<RigAnswer> figures, RigView view, Optional<RigDraft> dra
         return view.loss(figures).map(LossText::style).orElse(Style.FAINT);
     }
 
+    private static String focus(RigDraft known, Surroundings around) {
+        String right = new Length(known.rig().focus().get(0)).printFine(around.units());
+        String up = new Length(known.rig().focus().get(1)).printFine(around.units());
+        String whole = around.say("rig.focus", right, up);
+        return Width.of(whole) <= around.columns() - 2 ? whole : around.say("rig.focus_brief", right, up);
+    }
+
     /** What the loss that is drawn comes to, what the points bear where the load is swung, or where the focus is. */
     private String headLine(Surroundings around) {
         Optional<PointLoss> loss = view.loss(figures);
@@ -81,10 +93,6 @@ record RigPane(Optional<RigAnswer> figures, RigView view, Optional<RigDraft> dra
         if (view.swung() != 0 && figures.isPresent()) {
             return RigText.swung(view.state(figures.get()), around);
         }
-        return draft.map(known -> around.say(
-                        "rig.focus",
-                        new Length(known.rig().focus().get(0)).printFine(around.units()),
-                        new Length(known.rig().focus().get(1)).printFine(around.units())))
-                .orElse("");
+        return draft.map(known -> focus(known, around)).orElse("");
     }
 }

@@ -86,15 +86,22 @@ record RigScreen(
         boolean none = draft().isEmpty();
         List<Binding> bindings = new ArrayList<>();
         bindings.addAll(FocusKeys.of(around, this::moved, none));
+        Binding turning =
+                Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned())));
+        if (RigPane.oneAtATime(around)) {
+            bindings.add(turning);
+        }
         bindings.add(Binding.of(Key.of('a'), around.say("key.attach"), this::attach)
                 .unless(!stated(), around.say("rig.state_first", StartValue.words(starts, around)))
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer"))
                 .unless(around.readOnly(), around.say("read_only.refused")));
         bindings.add(Binding.of(Key.of('o'), around.say("key.load_and_material"), () -> openOptions(around))
                 .unless(none, nothing));
+        bindings.add(new StudyKeys(this).compare(around));
         bindings.add(new StudyKeys(this).why(around));
-        bindings.add(
-                Binding.of(Key.Named.TAB, around.say("key.text_or_drawing"), () -> Step.stay(with(view.turned()))));
+        if (!RigPane.oneAtATime(around)) {
+            bindings.add(turning);
+        }
         bindings.add(Binding.of(Key.of('x'), around.say("key.next_loss"), this::nextLoss)
                 .unless(answer.figures().isEmpty(), around.say("rig.no_answer")));
         bindings.addAll(steps(around));
@@ -238,7 +245,7 @@ record RigScreen(
                             RigFigures.of(opened.draft()),
                             RigKeeping.begun(go),
                             Optional.empty(),
-                            RigView.FIRST,
+                            RigPane.oneAtATime(around) ? RigView.FIRST.atText() : RigView.FIRST,
                             ranging)
                     .ranged();
             return around.readOnly() ? step : step.doing(new Keep.Find(RigKeeping.key(go)));

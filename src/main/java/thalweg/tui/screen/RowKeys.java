@@ -8,6 +8,9 @@ import thalweg.amend.ThingChange;
 import thalweg.body.ThingBody;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Entry;
+import thalweg.logbook.PartRecord;
+import thalweg.logbook.Round;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Key;
 import thalweg.tui.core.Screen;
@@ -45,6 +48,21 @@ record RowKeys(Screen screen, Optional<StationRow> row, Optional<CanyonRecord> c
     Binding remove(Surroundings around) {
         return Amending.taking(isEntry(), () -> open(acts().flatMap(StationRow.Acts::remove)), around)
                 .unless(acts().flatMap(StationRow.Acts::remove).isEmpty(), refusal(around));
+    }
+
+    /**
+     * The key that says that another part was put in its place.
+     *
+     * @param part the chosen one, if a part is chosen
+     * @param rounds on which that may have been, newest first
+     */
+    Binding replace(Optional<PartRecord> part, List<Entry<Round>> rounds, Surroundings around) {
+        return Binding.of(
+                        Key.of('R'),
+                        around.say("key.replace"),
+                        () -> Step.open(screen, new Go.Replace(part.orElseThrow(), rounds)))
+                .unless(part.isEmpty(), around.say("station.part_first"))
+                .unless(around.readOnly(), around.say("read_only.refused"));
     }
 
     private String refusal(Surroundings around) {

@@ -104,7 +104,10 @@ public final class Screens {
             return new DownForm(go);
         }
         if (destination instanceof Go.Inspect go) {
-            return new VisitForm(go.station(), go.rounds());
+            return new VisitForm(go);
+        }
+        if (destination instanceof Go.Replace go) {
+            return new ReplaceForm(go);
         }
         if (destination instanceof Go.CorrectInspection go) {
             return new InspectionForm(go);

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import thalweg.logbook.Condition;
 import thalweg.logbook.ConditionWords;
 import thalweg.logbook.ListedStation;
-import thalweg.route.PartialDate;
 import thalweg.text.Width;
 import thalweg.tui.core.Canvas;
 import thalweg.tui.core.Style;
@@ -73,7 +72,7 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
                 seen(row, around),
                 style,
                 chosen ? style : Looks.style(row.standing()),
-                chosen || row.looked().isPresent() ? style : Style.MIND);
+                chosen || seenWhole(row) ? style : Style.MIND);
     }
 
     /** The name is cut before the mark of what is due. */
@@ -116,9 +115,16 @@ record StationColumns(int station, int canyon, int place, int state, Surrounding
                 : ConditionWords.told(row.standing(), around.phrases());
     }
 
-    /** When any of its parts was last seen. */
-    static String seen(ListedStation row, Surroundings around) {
-        return row.looked().map(PartialDate::print).orElse(around.say("stations.never"));
+    private static boolean seenWhole(ListedStation row) {
+        return row.oldestLook().isPresent() && row.standing().neverSeen() == 0;
+    }
+
+    /** When the part that was longest not seen was seen last, or how many nobody has seen at all: that is older still. */
+    private static String seen(ListedStation row, Surroundings around) {
+        int never = row.standing().neverSeen();
+        return row.oldestLook()
+                .map(date -> never == 0 ? date.print() : around.say("stations.some_never", never))
+                .orElse(around.say("stations.never"));
     }
 
     private void paint(

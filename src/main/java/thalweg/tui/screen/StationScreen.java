@@ -9,6 +9,7 @@ import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
 import thalweg.logbook.LocalRecord;
+import thalweg.logbook.PartRecord;
 import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.rig.KeptRig;
@@ -101,10 +102,7 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         Optional<StationRow> chosen = chosen(around);
         RowKeys keys = new RowKeys(this, chosen, loaded.map(Told.CanyonLoaded::record));
         List<Binding> bindings = new ArrayList<>();
-        bindings.add(Binding.of(
-                        Key.of('i'),
-                        around.say("key.inspect"),
-                        () -> Step.open(this, new Go.Inspect(station().orElseThrow(), rounds())))
+        bindings.add(Binding.of(Key.of('i'), around.say("key.inspect"), () -> inspect(around))
                 .unless(noParts, around.say("station.nothing_to_inspect"))
                 .unless(around.readOnly(), readOnly));
         bindings.add(Binding.of(
@@ -118,6 +116,9 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
         bindings.add(Binding.of(Key.Named.ENTER, around.say("key.open"), () -> open(around))
                 .unless(chosen.isEmpty(), around.say("list.empty")));
+        bindings.add(
+                Binding.of(Key.of('c'), around.say("key.its_canyon"), () -> Step.open(this, new Go.OneCanyon(canyon)))
+                        .quiet());
         bindings.add(keys.edit(around));
         bindings.add(Binding.of(Key.of('p'), around.say("key.new_part"), () -> newPart(around))
                 .unless(noAnchor, around.say("station.anchor_first"))
@@ -133,6 +134,7 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         bindings.add(Binding.of(Key.of('o'), around.say("key.over_the_years"), () -> overTheYears(around))
                 .unless(noParts, around.say("timeline.none")));
         bindings.add(keys.remove(around));
+        bindings.add(keys.replace(part(around), loaded.map(told -> rounds()).orElse(List.of()), around));
         bindings.addAll(Amending.turning(this, Optional.of(canyon), canyonName(), around));
         bindings.add(keys.move(around));
         bindings.addAll(Amending.shifting(by -> shifted(by, around), keys.shiftRefusal(around), around));
@@ -203,12 +205,22 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         return Step.open(this, new Go.Rig(station().orElseThrow(), anchor(around), kept, analysis));
     }
 
+    private Optional<PartRecord> part(Surroundings around) {
+        return chosen(around)
+                .flatMap(row ->
+                        station().flatMap(record -> record.part(row.acts().uid())));
+    }
+
+    private Optional<Uid> partUid(Surroundings around) {
+        return part(around).map(chosen -> chosen.part().uid());
+    }
+
+    private Step inspect(Surroundings around) {
+        return Step.open(this, new Go.Inspect(station().orElseThrow(), rounds(), partUid(around)));
+    }
+
     private Step overTheYears(Surroundings around) {
-        Optional<Uid> part = chosen(around)
-                .map(row -> row.acts().uid())
-                .filter(chosen ->
-                        station().flatMap(record -> record.part(chosen)).isPresent());
-        return Step.open(this, new Go.OverTheYears(canyon, uid, part));
+        return Step.open(this, new Go.OverTheYears(canyon, uid, partUid(around)));
     }
 
     private Step writeNote() {
@@ -226,9 +238,8 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
     /** A part opens with everything that was found on it; anything else is read. */
     private Step open(Surroundings around) {
         StationRow row = chosen(around).orElseThrow();
-        return station()
-                .flatMap(record -> record.part(row.acts().uid()))
-                .map(part -> Step.open(this, new Go.OnePart(canyon, part.part().uid())))
+        return partUid(around)
+                .map(part -> Step.open(this, new Go.OnePart(canyon, part)))
                 .orElseGet(() -> Step.open(this, new Go.Read(title(around), row.detail())));
     }
 

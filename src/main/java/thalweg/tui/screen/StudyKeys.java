@@ -41,8 +41,6 @@ final class StudyKeys {
         String nothing = around.say("rig.no_answer");
         Optional<BestFocus.Found> best = studies().best().flatMap(BestFocus::found);
         return List.of(
-                Binding.of(Key.of('s'), around.say("key.compare"), this::compare)
-                        .unless(none, nothing),
                 Binding.of(Key.of('b'), around.say("key.best_focus"), this::bestFocus)
                         .unless(none, nothing),
                 Binding.of(
@@ -56,6 +54,12 @@ final class StudyKeys {
                                 () -> screen.movedTo(best.orElseThrow().focus()))
                         .unless(best.isEmpty(), around.say("rig.best.first"))
                         .quiet());
+    }
+
+    /** The key that holds the layouts against each other. */
+    Binding compare(Surroundings around) {
+        return Binding.of(Key.of('s'), around.say("key.compare"), this::compare)
+                .unless(screen.answer().figures().isEmpty(), around.say("rig.no_answer"));
     }
 
     /** The key that explains the figures. */

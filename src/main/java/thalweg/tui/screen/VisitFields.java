@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.ConditionWords;
@@ -121,6 +122,10 @@ final class VisitFields {
         if (found.isEmpty() && (more || told)) {
             return around.say("form.visit.skipped_but_more", part.label());
         }
+        Optional<Sentence> unsaid = inspection(part, filled, Optional.empty()).unsaid();
+        if (unsaid.isPresent()) {
+            return around.labelled(part.label(), around.phrases().say(unsaid.get()));
+        }
         Optional<Condition> now = filled.word(found(part), Condition.class);
         Optional<Condition> before = part.record().state().condition();
         boolean better = now.isPresent()
@@ -147,19 +152,22 @@ final class VisitFields {
             if (filled.text(found(part)).isEmpty()) {
                 continue;
             }
-            Inspection inspection = new Inspection(
-                    part.record().part().uid(),
-                    PartialDate.parse(filled.text("on")),
-                    filled.text("by"),
-                    filled.word(found(part), Condition.class),
-                    filled.word(key(LEFT, part), Condition.class),
-                    filled.word("water", WaterLevel.class),
-                    filled.word(key(WORK, part), Work.class).stream().toList(),
-                    filled.text(key(NOTE, part)),
-                    round,
-                    List.of());
-            found.add(new Ask.Found(inspection, filled.photos(key(PHOTO, part))));
+            found.add(new Ask.Found(inspection(part, filled, round), filled.photos(key(PHOTO, part))));
         }
         return found;
+    }
+
+    private static Inspection inspection(Inspected part, Filled filled, Optional<Uid> round) {
+        return new Inspection(
+                part.record().part().uid(),
+                PartialDate.parse(filled.text("on")),
+                filled.text("by"),
+                filled.word(found(part), Condition.class),
+                filled.word(key(LEFT, part), Condition.class),
+                filled.word("water", WaterLevel.class),
+                filled.word(key(WORK, part), Work.class).stream().toList(),
+                filled.text(key(NOTE, part)),
+                round,
+                List.of());
     }
 }

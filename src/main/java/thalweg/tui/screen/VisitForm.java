@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
-import thalweg.logbook.Entry;
-import thalweg.logbook.Round;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.WaterLevel;
 import thalweg.tui.core.Surroundings;
@@ -14,47 +12,52 @@ import thalweg.tui.widget.Form;
 /**
  * One visit to a station: what was found on every part.
  *
- * @param station that was visited
- * @param rounds of the canyon to which the visit may belong, newest first
+ * @param go which station, and where to begin
  */
-record VisitForm(StationRecord station, List<Entry<Round>> rounds) implements FormTask {
+record VisitForm(Go.Inspect go) implements FormTask {
 
-    VisitForm {
-        rounds = List.copyOf(rounds);
+    private StationRecord station() {
+        return go.station();
     }
 
     private List<VisitFields.Inspected> parts() {
-        return station.parts().stream()
+        return station().parts().stream()
                 .map(part -> new VisitFields.Inspected(part, part.part().label()))
                 .toList();
     }
 
     @Override
     public String title(Surroundings around) {
-        return around.say("form.visit.new", station.station().name());
+        return around.say("form.visit.new", station().station().name());
     }
 
     @Override
     public Optional<DraftKey> draft() {
-        return Optional.of(DraftKey.anew(DraftKind.VISIT, station.station().uid()));
+        return Optional.of(DraftKey.anew(DraftKind.VISIT, station().station().uid()));
     }
 
     @Override
     public Form form(Surroundings around) {
         Build build = new Build(around);
-        RoundChoice.add(build, rounds, Optional.empty(), around);
+        RoundChoice.add(build, go.rounds(), Optional.empty(), around);
         build.day("on", "form.visit.on", around.today().toString())
                 .signed("by", "form.visit.by", around.keeper())
                 .maybe("water", "form.visit.water", "water", WaterLevel.class, Optional.empty());
         List<VisitFields.Inspected> parts = parts();
         VisitFields.add(build, parts, around);
         Form form = Form.of(build.done());
-        return parts.isEmpty() ? form : form.focusedOn(VisitFields.found(parts.get(0)));
+        return parts.stream()
+                .filter(part ->
+                        go.first().filter(part.record().part().uid()::equals).isPresent())
+                .findFirst()
+                .or(() -> parts.stream().findFirst())
+                .map(part -> form.focusedOn(VisitFields.found(part)))
+                .orElse(form);
     }
 
     @Override
     public Form adapted(Form before, Form after) {
-        return RoundChoice.filled(before, after, rounds);
+        return RoundChoice.filled(before, after, go.rounds());
     }
 
     @Override

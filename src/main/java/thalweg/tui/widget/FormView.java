@@ -41,7 +41,8 @@ public final class FormView {
             Lists.scrollBar(canvas.part(0, 0, rows, canvas.columns()), above, all, around.glyphs());
         }
         Field focused = form.focused();
-        Optional<String> fault = focused.fault();
+        // What nobody has filled in yet is no fault of theirs; the help says what belongs there.
+        Optional<String> fault = focused.fault().filter(why -> form.refused() || form.touched());
         String named = form.refused() ? around.labelled(focused.label(), "") : "";
         String sentence = fault.map(why -> "! " + named + why).orElse(focused.help());
         List<String> help = Width.wrap(sentence, Math.max(1, canvas.columns()));

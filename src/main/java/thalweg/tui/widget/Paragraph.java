@@ -34,8 +34,16 @@ public record Paragraph(int margin, String text, Style style) {
     private record Line(int margin, String text, Style style) {}
 
     private static List<Line> lines(List<Paragraph> paragraphs, int width) {
+        return lines(paragraphs, width, Integer.MAX_VALUE);
+    }
+
+    /** All lines, or somewhat more than so many where there are more. */
+    private static List<Line> lines(List<Paragraph> paragraphs, int width, int most) {
         List<Line> lines = new ArrayList<>();
         for (Paragraph paragraph : paragraphs) {
+            if (lines.size() > most) {
+                break;
+            }
             int room = Math.max(1, width - paragraph.margin());
             Width.wrap(paragraph.text(), room)
                     .forEach(text -> lines.add(new Line(paragraph.margin(), text, paragraph.style())));
@@ -50,7 +58,8 @@ public record Paragraph(int margin, String text, Style style) {
 
     /** Draws the text from that line on, as far as it can be scrolled, with a scroll bar where there is more. */
     public static void draw(Canvas canvas, List<Paragraph> paragraphs, int top, Surroundings around) {
-        List<Line> lines = lines(paragraphs, canvas.columns());
+        // A text that needs a bar is broken anew beside it, so its lines without one are not wanted.
+        List<Line> lines = lines(paragraphs, canvas.columns(), canvas.rows());
         boolean bar = lines.size() > canvas.rows();
         if (bar) {
             lines = lines(paragraphs, canvas.columns() - 2);

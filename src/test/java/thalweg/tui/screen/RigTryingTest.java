@@ -41,11 +41,11 @@ final class RigTryingTest {
     }
 
     @Test
-    void onNarrowTerminalsLayoutsAreToldOneByOne() {
+    void onNarrowTerminalsTheTableGoesOnBelow() {
         try (Walk walk = atPorte(60, 40, Glyphs.BRAILLE)) {
             walk.type("rs");
 
-            assertThat(walk.screen()).contains("focused: E ", "limited: E ");
+            assertThat(walk.screen()).contains("Layout  focused ", "Layout  limited ", "E Equalised, A Angle");
         }
     }
 
