@@ -103,10 +103,10 @@ public final class PdfText {
 
     private static String text(Object kid, PDStructureElement element, Map<PDPage, Map<Integer, String>> contents) {
         if (kid instanceof Integer number) {
-            return contents.get(element.getPage()).getOrDefault(number, "");
+            return contents.getOrDefault(element.getPage(), Map.of()).getOrDefault(number, "");
         }
         if (kid instanceof PDMarkedContentReference reference) {
-            return contents.get(reference.getPage()).getOrDefault(reference.getMCID(), "");
+            return contents.getOrDefault(reference.getPage(), Map.of()).getOrDefault(reference.getMCID(), "");
         }
         return "";
     }

@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -48,7 +47,7 @@ final class FoldedPages {
     private record Moved(PDPage side, PDFormXObject form) {}
 
     private final PDDocument document;
-    private final Map<COSDictionary, Moved> moved = new IdentityHashMap<>();
+    private final IdentityHashMap<COSDictionary, Moved> moved = new IdentityHashMap<>();
 
     private FoldedPages(PDDocument document) {
         this.document = document;

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -90,13 +91,13 @@ class FoldedPagesTest {
             PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
             Map<Integer, COSArray> parents = parents(root);
             List<COSDictionary> pieces = new ArrayList<>();
-            Map<COSDictionary, COSDictionary> elements = new IdentityHashMap<>();
+            IdentityHashMap<COSDictionary, COSDictionary> elements = new IdentityHashMap<>();
             collect(root.getCOSObject(), pieces, elements);
 
             assertThat(pieces).hasSizeGreaterThan(100);
             assertThat(pieces).allSatisfy(piece -> {
                 COSDictionary form = piece.getCOSDictionary(COSName.getPDFName("Stm"));
-                COSArray ways = parents.get(form.getInt(COSName.STRUCT_PARENTS));
+                COSArray ways = Objects.requireNonNull(parents.get(form.getInt(COSName.STRUCT_PARENTS)));
                 assertThat(ways.getObject(piece.getInt(COSName.MCID))).isSameAs(elements.get(piece));
             });
         }
@@ -115,7 +116,7 @@ class FoldedPagesTest {
 
     /** Pieces of content below an element, each with its element; a bare number of a piece is an error. */
     private static void collect(
-            COSDictionary element, List<COSDictionary> pieces, Map<COSDictionary, COSDictionary> elements) {
+            COSDictionary element, List<COSDictionary> pieces, IdentityHashMap<COSDictionary, COSDictionary> elements) {
         COSBase kids = element.getDictionaryObject(COSName.K);
         List<COSBase> all = kids instanceof COSArray several
                 ? IntStream.range(0, several.size())
