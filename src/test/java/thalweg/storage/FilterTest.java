@@ -86,7 +86,8 @@ class FilterTest {
         assertThat(keys.unknown()).isEqualTo(unknown);
         Map<Long, FoundCanyon> rows = canyons.rows(keys.order(), filter);
         return Arrays.stream(keys.order().toArray())
-                .mapToObj(key -> rows.get(key).row().name())
+                .mapToObj(rows::get)
+                .map(canyon -> canyon.row().name())
                 .toList();
     }
 
