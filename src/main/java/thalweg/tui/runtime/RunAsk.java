@@ -4,9 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
-import thalweg.fault.InputException;
-import thalweg.fault.Sentence;
-import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.Trip;
@@ -196,13 +193,6 @@ public final class RunAsk implements EffectRunner {
                         plan.times(shown.get().trip(), canyon.get()),
                         plan.paced(shown.get().trip(), canyon.get()))
                 : new Told.TripGone(load.trip());
-    }
-
-    private CanyonRecord canyon(Uid uid) {
-        return new FindRecord(session)
-                .byId(uid)
-                .orElseThrow(
-                        () -> new InputException(Sentence.of("This canyon is no longer in the database; go back.")));
     }
 
     /** The file that somebody named. */
