@@ -49,7 +49,7 @@ final class PlanJson {
                                 .put("exit", way(plan.exit()))
                                 .put(
                                         "steps",
-                                        items(plan.timetable().steps().stream().map(PlanJson::step)))
+                                        items(plan.timetable().steps().stream().map(step -> step(plan, step))))
                                 .done())
                 .put(
                         "sunset",
@@ -108,12 +108,12 @@ final class PlanJson {
                 .done();
     }
 
-    private static Json step(Timetable.Step step) {
+    private static Json step(Plan plan, Timetable.Step step) {
         return Json.fields()
                 .put("place", step.step().place())
                 .put("early", Json.rounded(step.early(), DECIMALS))
                 .put("middle", Json.rounded(step.middle(), DECIMALS))
-                .put("late", Json.rounded(step.late(), DECIMALS))
+                .put("late", Json.rounded(plan.late(step), DECIMALS))
                 .put("way_out", step.step().wayOut().<Json>map(Json::of).orElse(Json.NOTHING))
                 .done();
     }

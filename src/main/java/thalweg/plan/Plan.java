@@ -67,6 +67,26 @@ public record Plan(
         return Math.max(timetable.end()[2], statedLine.orElse(0));
     }
 
+    /** How much longer than simulated the line takes when it takes long, for what the records state is more [-], 1 or more. */
+    double longer() {
+        return longer(timetable, statedLine);
+    }
+
+    /**
+     * The same for a timetable alone.
+     *
+     * @param stated for the whole line, if the records state it [min]
+     */
+    public static double longer(Timetable timetable, Optional<Integer> stated) {
+        double simulated = timetable.end()[2];
+        return simulated == 0 ? 1 : Math.max(1, stated.orElse(0) / simulated);
+    }
+
+    /** When the last is past a place of the line, from its beginning, when it takes long [min]. */
+    public double late(Timetable.Step step) {
+        return longer() * step.late();
+    }
+
     /** From the car to the car when it takes long [min]; empty where a way is unknown. */
     public OptionalDouble lateWhole() {
         return approach.minutes().isPresent() && exit.minutes().isPresent()

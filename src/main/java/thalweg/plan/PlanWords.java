@@ -176,11 +176,12 @@ public final class PlanWords {
             }
         }
         Optional<Double> exit = plan.exit().minutes();
-        lines.add(
-                begin.isPresent() && exit.isPresent()
-                        ? phrases.say(
-                                "plan.back", at(begin, end[1] + exit.get()), at(begin, plan.lateLine() + exit.get()))
-                        : phrases.say("plan.no_whole"));
+        if (plan.approach().minutes().isEmpty() || exit.isEmpty()) {
+            lines.add(phrases.say("plan.no_whole"));
+        } else if (begin.isPresent()) {
+            lines.add(
+                    phrases.say("plan.back", at(begin, end[1] + exit.get()), at(begin, plan.lateLine() + exit.get())));
+        }
         return lines;
     }
 
@@ -189,7 +190,7 @@ public final class PlanWords {
                 step.step().escape() ? "plan.step.escape" : "plan.step",
                 place(step.step().place(), step.step().name()),
                 at(begin, step.middle()),
-                at(begin, step.late()));
+                at(begin, plan.late(step)));
         if (!step.step().escape()) {
             return line;
         }
@@ -200,7 +201,7 @@ public final class PlanWords {
                         line,
                         minutes(way),
                         at(begin, step.middle() + way),
-                        at(begin, step.late() + way)))
+                        at(begin, plan.late(step) + way)))
                 .orElseGet(() -> phrases.say("plan.step.out_unknown", line));
     }
 

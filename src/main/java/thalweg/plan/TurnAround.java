@@ -54,14 +54,12 @@ public record TurnAround(Optional<LineStep> place, Kind kind, double latest, Opt
         out.flatMap(until -> approach.map(way -> until - plan.lateLine() - way))
                 .ifPresent(latest -> points.add(new TurnAround(Optional.empty(), Kind.CAR, latest, start)));
         out.ifPresent(until -> points.add(new TurnAround(Optional.empty(), Kind.LINE, until - plan.lateLine(), begin)));
-        double end = plan.timetable().end()[2];
-        double longer = end == 0 ? 1 : plan.lateLine() / end;
         for (Timetable.Step step : plan.timetable().steps()) {
             if (step.step().escape()) {
                 Optional<LineStep> place = Optional.of(step.step());
-                Optional<Double> there = begin.map(from -> from + longer * step.late());
+                Optional<Double> there = begin.map(from -> from + plan.late(step));
                 out.ifPresent(until ->
-                        points.add(new TurnAround(place, Kind.ESCAPE, until - longer * step.lateRest(), there)));
+                        points.add(new TurnAround(place, Kind.ESCAPE, until - plan.longer() * step.lateRest(), there)));
                 step.step()
                         .wayOut()
                         .ifPresent(way -> points.add(new TurnAround(place, Kind.OUT, dark.get() - way, there)));

@@ -60,7 +60,8 @@ public record Part(
     }
 
     /** What stands in its place since that day: under its label, but what somebody believed of the old one is gone. */
-    public Part replacedOn(PartialDate on, Hardware made, Optional<Force> rated, Optional<Force> ratedAxially) {
+    public Part replacedOn(
+            PartialDate on, Hardware made, Optional<Force> rated, Optional<Force> ratedAxially, String about) {
         return new Part(
                 uid,
                 anchor,
@@ -73,6 +74,6 @@ public record Part(
                 rated,
                 ratedAxially,
                 Optional.empty(),
-                note);
+                about);
     }
 }

@@ -155,11 +155,12 @@ public final class PlanTrip {
         Optional<Integer> begin = trip.start()
                 .flatMap(start -> canyon.canyon().times().approachMinutes().map(approach -> start + approach));
         double from = begin.orElse(0);
+        double longer = Plan.longer(table, canyon.canyon().times().descentMinutes());
         Map<Integer, PlannedAt> times = new HashMap<>();
         table.steps()
                 .forEach(step -> times.put(
                         step.step().place(),
-                        new PlannedAt(from + step.middle(), from + step.late(), begin.isPresent())));
+                        new PlannedAt(from + step.middle(), from + longer * step.late(), begin.isPresent())));
         return times;
     }
 

@@ -44,7 +44,7 @@ final class WrongUseTest {
             list --nope                  | There is no option --nope here. See thalweg list --help.
             show probe else              | "else" is one word too many; put what belongs together in quotes.
             private probe --place abc    | --place is a whole number, not "abc".
-            sheet probe --as pdf         | --as is one of html, text, markdown, not "pdf".
+            sheet probe --as svg         | --as is one of html, text, markdown, pdf, not "svg".
             list --units foo             | --units is one of metric, imperial, not "foo".
             remove probe                 | --reason TEXT is needed here.
             list --db                    | --db needs FILE after it.

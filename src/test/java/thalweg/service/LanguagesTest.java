@@ -35,7 +35,6 @@ class LanguagesTest {
             Language.ES,
             Set.of(
                     "no",
-                    "No",
                     "material",
                     "Material",
                     "demo",

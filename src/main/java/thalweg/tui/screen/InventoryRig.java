@@ -116,8 +116,7 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
                 remarks.add(around.say("rig.left_out.many", part.label()));
             } else {
                 points.add(point(record, points));
-                boolean sound = record.state().condition().equals(Optional.of(Condition.SOUND));
-                if (!sound || record.state().contradictory()) {
+                if (!isSound(record)) {
                     remarks.add(around.say("rig.not_sound", part.label(), Looks.state(around, record.state())));
                 }
             }
@@ -129,9 +128,19 @@ record InventoryRig(Optional<RigDraft> draft, List<String> remarks, Optional<Bef
         Optional<PartRecord> strands = RigStanding.strands(anchor.parts());
         strands.ifPresent(record -> remarks.add(
                 around.say("rig.strands_entered", record.part().label(), Looks.state(around, record.state()))));
+        anchor.parts().stream()
+                .filter(record ->
+                        !record.part().kind().isPoint() && !strands.equals(Optional.of(record)) && !isSound(record))
+                .forEach(record -> remarks.add(
+                        around.say("rig.beside", record.part().label(), Looks.state(around, record.state()))));
         RigDraft entered = strands.map(record -> rig.withRig(strands(rig.rig(), record, around)))
                 .orElse(rig);
         return new InventoryRig(Optional.of(entered), remarks);
+    }
+
+    private static boolean isSound(PartRecord record) {
+        return record.state().condition().equals(Optional.of(Condition.SOUND))
+                && !record.state().contradictory();
     }
 
     /** Its strands are the part that is entered. */

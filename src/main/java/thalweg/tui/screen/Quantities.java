@@ -37,6 +37,7 @@ final class Quantities {
 
     /** A coordinate of a point, within 50 m of the first. */
     static Length coordinate(String text) {
+        refuseBare(text, Sentence.of("\"{0}\" has no unit; write {0} cm, {0} m or {0} ft.", text.strip()));
         long centimetres = Length.parse(text).inCentimetres();
         if (Math.abs(centimetres) > Limits.PLACE_CM) {
             throw new InputException(Sentence.of(
@@ -47,16 +48,21 @@ final class Quantities {
 
     /** A strength above 0, in whole newtons. */
     static Force strength(String text) {
-        if (!text.strip().isEmpty()
-                && Character.isDigit(text.strip().charAt(text.strip().length() - 1))) {
-            throw new InputException(Sentence.of("\"{0}\" has no unit; write {0} kN or lbf.", text.strip()));
-        }
+        refuseBare(text, Sentence.of("\"{0}\" has no unit; write {0} kN or lbf.", text.strip()));
         long newtons = Math.round(Force.parse(text).newtons());
         if (newtons < 1 || newtons > Limits.STRENGTH_N) {
             throw new InputException(
                     Sentence.of("\"{0}\" is not between 0 and {1} kN.", text.strip(), Limits.STRENGTH_N / 1000));
         }
         return new Force(newtons);
+    }
+
+    /** Where a slip of the unit would not be noticed, it is asked for. */
+    private static void refuseBare(String text, Sentence why) {
+        String plain = text.strip();
+        if (!plain.isEmpty() && Character.isDigit(plain.charAt(plain.length() - 1)) && !plain.matches("[+-]?0+")) {
+            throw new InputException(why);
+        }
     }
 
     /** Minutes, as "90", "90 min", "1:30" or "1 h 30". */

@@ -31,7 +31,7 @@ record ReplaceForm(Go.Replace go) implements FormTask {
     private static final String OTHER = "other";
     private static final String SAME = "same";
     private static final Set<String> HARDWARE =
-            Set.of("material", "size", "standard", "maker", "batch", "strength", "axial");
+            Set.of("material", "size", "standard", "maker", "batch", "strength", "axial", "about");
 
     private Part part() {
         return go.part().part();
@@ -86,6 +86,7 @@ record ReplaceForm(Go.Replace go) implements FormTask {
                 .text("batch", "form.part.batch", "")
                 .value("strength", "form.part.strength", "", Quantities::strength)
                 .value("axial", "form.part.axial", "", Quantities::strength)
+                .lines("about", "form.replace.about", "")
                 .labelledLines("note", around.say("form.inspection.note"), around.say("form.replace.note_help"), "")
                 .labelled("photo", around.say("form.inspection.photos"), around.say("form.visit.photo_help"));
         return Form.of(build.done()).focusedOn(FOUND);
@@ -125,7 +126,7 @@ record ReplaceForm(Go.Replace go) implements FormTask {
 
     private Part replacement(Filled filled, PartialDate on) {
         if (filled.text(MAKE).equals(SAME)) {
-            return part().replacedOn(on, part().hardware(), part().strength(), part().axialStrength());
+            return part().replacedOn(on, part().hardware(), part().strength(), part().axialStrength(), part().note());
         }
         Part.Hardware hardware = new Part.Hardware(
                 filled.text("material"),
@@ -133,7 +134,8 @@ record ReplaceForm(Go.Replace go) implements FormTask {
                 filled.text("standard"),
                 filled.text("maker"),
                 filled.text("batch"));
-        return part().replacedOn(on, hardware, strength(filled, "strength"), strength(filled, "axial"));
+        return part().replacedOn(
+                        on, hardware, strength(filled, "strength"), strength(filled, "axial"), filled.text("about"));
     }
 
     private static Optional<Force> strength(Filled filled, String key) {

@@ -46,6 +46,9 @@ record StationRow(
         Acts acts,
         Supplier<List<Paragraph>> details) {
 
+    /** So much of a name is seen at least [cells]. */
+    private static final int LEAST_NAME = 8;
+
     /** Everything about it. */
     List<Paragraph> detail() {
         return details.get();
@@ -256,11 +259,11 @@ record StationRow(
         return new StationRow(name, nameStyle, marked, stateStyle, anchor, acts, () -> whole);
     }
 
-    /** Paints it on one line; the state goes before the name where both do not fit. */
+    /** Paints it on one line; the state goes before the name where both do not fit, and loses its end before its beginning. */
     void paint(Canvas line, Style style) {
         boolean chosen = style == Style.SELECTED;
-        int room = Math.max(4, line.columns() - Width.of(state) - 2);
-        line.fit(0, 0, room, name, chosen ? style : nameStyle);
-        line.put(0, line.columns() - Width.of(state), state, chosen ? style : stateStyle);
+        String shown = Width.cut(state, Math.max(0, line.columns() - LEAST_NAME - 2));
+        line.fit(0, 0, Math.max(0, line.columns() - Width.of(shown) - 2), name, chosen ? style : nameStyle);
+        line.put(0, line.columns() - Width.of(shown), shown, chosen ? style : stateStyle);
     }
 }

@@ -111,10 +111,12 @@ record StationsScreen(StationOrder order, Optional<Integer> all, LongList<Listed
         return Step.open(with(search.closed()), new Go.OneStation(row.canyon().uid(), row.uid()));
     }
 
-    /** What was chosen stays chosen, wherever it stands now. */
+    /** Whoever sorts wants to see what comes first. */
     private Step sorted(StationOrder other, Surroundings around) {
         StationsScreen next = new StationsScreen(other, all, rows, search);
-        return Step.stay(next).doing(next.find(around));
+        return Step.stay(next)
+                .doing(new Ask.FindStations(
+                        search.words(), other, OptionalLong.empty(), page(around), around.settings()));
     }
 
     /** What the words find begins at the top; without words, what was chosen stays chosen. */

@@ -33,7 +33,7 @@ final class RigTryingTest {
             walk.press(SAVE).type("s");
             assertThat(walk.screen())
                     .contains("The figures speak for limited.", "Nobody said what matters most.")
-                    .contains("Does the load stay in one direction? No.");
+                    .contains("Does the load stay in one direction? As stated, no.");
 
             walk.type("mm");
             assertThat(walk.screen()).contains("The figures speak for focused, where little extension matters most.");
