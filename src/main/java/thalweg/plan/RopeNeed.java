@@ -10,7 +10,7 @@ import thalweg.route.ObstacleKind;
 import thalweg.units.Length;
 
 /**
- * A drop that a rope has to reach down.
+ * A place of the line that a rope has to reach down: a drop for short.
  *
  * @param place on the line, counted from 1
  * @param name of the place or its station; empty text where it has none
@@ -25,13 +25,24 @@ public record RopeNeed(int place, String name, Optional<Length> length, boolean 
         }
     }
 
-    /** The drops of a canyon in the order of its line. Of several stations at one drop the longest rope counts. */
+    /**
+     * The places of a canyon that ask for a rope, in the order of its line: drops, handlines, and whatever has a station at
+     * which somebody said how much rope is needed, such as the way round a jump. Of several stations at one place the longest
+     * rope counts.
+     */
     public static List<RopeNeed> of(CanyonRecord canyon) {
         List<RopeNeed> needs = new ArrayList<>();
-        canyon.line().stream()
-                .filter(place -> place.obstacle().kind() == ObstacleKind.DROP)
-                .forEach(place -> needs.add(of(place)));
+        canyon.line().stream().filter(RopeNeed::asks).forEach(place -> needs.add(of(place)));
         return needs;
+    }
+
+    private static boolean asks(LineRecord place) {
+        ObstacleKind kind = place.obstacle().kind();
+        return kind == ObstacleKind.DROP
+                || kind == ObstacleKind.HANDLINE
+                || place.stations().stream()
+                        .flatMap(station -> station.station().ropeNeeded().stream())
+                        .anyMatch(length -> length.metres() > 0);
     }
 
     private static RopeNeed of(LineRecord place) {
