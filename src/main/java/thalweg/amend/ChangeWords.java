@@ -68,7 +68,7 @@ public final class ChangeWords {
 
     private String counted(String type, int number) {
         String key = "change.count." + type;
-        return phrases.all().containsKey(key + ".other")
+        return phrases.has(key + ".other")
                 ? phrases.count(key, number)
                 : count(ThingType.of(type).isPresent() ? "things" : "entries", number);
     }
@@ -144,7 +144,7 @@ public final class ChangeWords {
     private String name(Deed.Subject subject) {
         String type = subject.type().isEmpty()
                 ? phrases.say("unknown")
-                : phrases.all().containsKey("thing." + subject.type())
+                : phrases.has("thing." + subject.type())
                         ? phrases.say("thing." + subject.type())
                         : subject.type().replace('_', ' ');
         String label = Deed.label(subject.body());

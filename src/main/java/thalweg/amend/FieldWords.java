@@ -54,7 +54,7 @@ final class FieldWords {
     }
 
     private String phraseOr(String key, String otherwise) {
-        return phrases.all().containsKey(key) ? phrases.say(key) : otherwise;
+        return phrases.has(key) ? phrases.say(key) : otherwise;
     }
 
     /** What stands in a field; the word for nothing where it is not there. */

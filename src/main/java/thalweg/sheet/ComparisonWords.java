@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import thalweg.rig.CheckLetter;
 import thalweg.rig.LaidOut;
@@ -38,13 +39,7 @@ public final class ComparisonWords {
     public List<List<String>> table(RigComparison comparison) {
         List<CheckLetter> letters = letters(comparison.layouts());
         List<List<String>> rows = new ArrayList<>();
-        List<String> heading = new ArrayList<>();
-        heading.add(phrases.say("compare.layout"));
-        letters.forEach(letter -> heading.add(letter.name()));
-        heading.add(phrases.say("compare.ratio"));
-        heading.add(phrases.say("compare.pull"));
-        heading.add(phrases.say("compare.drop"));
-        rows.add(heading);
+        rows.add(heading(letters, CheckLetter::name));
         comparison.layouts().stream()
                 .filter(layout -> layout.answer().isPresent())
                 .forEach(layout -> rows.add(row(layout, letters)));
@@ -53,12 +48,17 @@ public final class ComparisonWords {
 
     /** What the columns of the table hold, each letter with the word that it stands for. */
     public List<String> labels(RigComparison comparison) {
-        List<String> labels = new ArrayList<>(table(comparison).get(0));
-        List<CheckLetter> letters = letters(comparison.layouts());
-        for (int i = 0; i < letters.size(); i++) {
-            labels.set(1 + i, lettered(letters.get(i)));
-        }
-        return labels;
+        return heading(letters(comparison.layouts()), this::lettered);
+    }
+
+    private List<String> heading(List<CheckLetter> letters, Function<CheckLetter, String> named) {
+        List<String> heading = new ArrayList<>();
+        heading.add(phrases.say("compare.layout"));
+        letters.forEach(letter -> heading.add(named.apply(letter)));
+        heading.add(phrases.say("compare.ratio"));
+        heading.add(phrases.say("compare.pull"));
+        heading.add(phrases.say("compare.drop"));
+        return heading;
     }
 
     /** What each letter stands for, in one line. */

@@ -17,9 +17,7 @@ public final class Phrases {
 
     private static final Pattern GAP = Pattern.compile("\\{([0-9])}");
 
-    private final Map<String, String> sorted;
-
-    /** The same for looking up: each picture asks for dozens. */
+    /** For looking up, not in order: each picture asks for dozens. */
     private final Map<String, String> patterns;
 
     private final Map<String, String> sentences;
@@ -44,7 +42,6 @@ public final class Phrases {
     }
 
     private Phrases(Map<String, String> patterns, Map<String, String> sentences, Optional<Phrases> original) {
-        this.sorted = Collections.unmodifiableMap(new TreeMap<>(patterns));
         this.patterns = new HashMap<>(patterns);
         this.sentences = Map.copyOf(sentences);
         this.original = original;
@@ -122,8 +119,13 @@ public final class Phrases {
         return original.filter(english -> !say("language.reviewed").equals("yes"));
     }
 
+    /** Whether there is a phrase with that key. */
+    public boolean has(String key) {
+        return patterns.containsKey(key);
+    }
+
     /** Every key with its pattern, sorted by key. */
     public Map<String, String> all() {
-        return sorted;
+        return Collections.unmodifiableMap(new TreeMap<>(patterns));
     }
 }

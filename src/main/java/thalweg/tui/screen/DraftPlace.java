@@ -11,6 +11,7 @@ import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
@@ -152,19 +153,20 @@ record DraftPlace(Told.CanyonLoaded told) {
                         Optional.empty()));
     }
 
-    private Optional<Go> part(Uid uid) {
+    private Optional<PartRecord> partRecord(Uid uid) {
         return canyon().stations().stream()
                 .flatMap(station -> station.part(uid).stream())
-                .findFirst()
+                .findFirst();
+    }
+
+    private Optional<Go> part(Uid uid) {
+        return partRecord(uid)
                 .map(found ->
                         new Go.EditPart(uid, found.part().anchor(), found.part().order(), Optional.of(found.part())));
     }
 
     private Optional<Go> replaced(Uid uid) {
-        return canyon().stations().stream()
-                .flatMap(station -> station.part(uid).stream())
-                .findFirst()
-                .map(part -> new Go.Replace(part, canyon().countingRounds()));
+        return partRecord(uid).map(part -> new Go.Replace(part, canyon().countingRounds()));
     }
 
     private Optional<Go> inspection(Uid entry) {

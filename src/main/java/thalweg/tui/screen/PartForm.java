@@ -39,19 +39,15 @@ record PartForm(Go.EditPart go) implements FormTask {
     public Form form(Surroundings around) {
         Optional<Part> before = go.part();
         Part.Hardware made = before.map(Part::hardware).orElse(Part.Hardware.UNKNOWN);
-        return Form.of(new Build(around)
+        Build build = new Build(around)
                 .name("label", "form.part.label", before.map(Part::label).orElse(""))
                 .word(
                         "kind",
                         "form.part.kind",
                         "part",
                         PartKind.class,
-                        before.map(Part::kind).orElse(PartKind.BOLT))
-                .text("material", "form.part.material", made.material())
-                .text("size", "form.part.size", made.size())
-                .text("standard", "form.part.standard", made.standard())
-                .text("maker", "form.part.maker", made.maker())
-                .text("batch", "form.part.batch", made.batch())
+                        before.map(Part::kind).orElse(PartKind.BOLT));
+        return Form.of(HardwareFields.add(build, made)
                 .past(
                         "placed",
                         "form.part.placed",
@@ -110,12 +106,7 @@ record PartForm(Go.EditPart go) implements FormTask {
                 go.order(),
                 filled.text("label"),
                 filled.word("kind", PartKind.class).orElseThrow(),
-                new Part.Hardware(
-                        filled.text("material"),
-                        filled.text("size"),
-                        filled.text("standard"),
-                        filled.text("maker"),
-                        filled.text("batch")),
+                HardwareFields.filled(filled),
                 filled.value("placed", go.part().flatMap(Part::placed), PartialDate::parse),
                 place,
                 filled.value("strength", go.part().flatMap(Part::strength), Quantities::strength),

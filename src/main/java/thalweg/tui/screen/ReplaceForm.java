@@ -3,6 +3,8 @@ package thalweg.tui.screen;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import thalweg.body.ThingBody;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
@@ -30,8 +32,9 @@ record ReplaceForm(Go.Replace go) implements FormTask {
     private static final String MAKE = "make";
     private static final String OTHER = "other";
     private static final String SAME = "same";
-    private static final Set<String> HARDWARE =
-            Set.of("material", "size", "standard", "maker", "batch", "strength", "axial", "about");
+    private static final Set<String> OF_THE_NEW = Stream.concat(
+                    HardwareFields.KEYS.stream(), Stream.of("strength", "axial", "about"))
+            .collect(Collectors.toUnmodifiableSet());
 
     private Part part() {
         return go.part().part();
@@ -78,12 +81,8 @@ record ReplaceForm(Go.Replace go) implements FormTask {
                         List.of(
                                 around.say("form.replace.other"),
                                 around.say("form.replace.same", About.hardware(part(), around))),
-                        OTHER)
-                .text("material", "form.part.material", "")
-                .text("size", "form.part.size", "")
-                .text("standard", "form.part.standard", "")
-                .text("maker", "form.part.maker", "")
-                .text("batch", "form.part.batch", "")
+                        OTHER);
+        HardwareFields.add(build, Part.Hardware.UNKNOWN)
                 .value("strength", "form.part.strength", "", Quantities::strength)
                 .value("axial", "form.part.axial", "", Quantities::strength)
                 .lines("about", "form.replace.about", "")
@@ -96,7 +95,7 @@ record ReplaceForm(Go.Replace go) implements FormTask {
     @Override
     public Form adapted(Form before, Form after) {
         Form filled = RoundChoice.filled(before, after, go.rounds());
-        return filled.hiding(filled.value(MAKE).equals(SAME) ? HARDWARE : Set.of());
+        return filled.hiding(filled.value(MAKE).equals(SAME) ? OF_THE_NEW : Set.of());
     }
 
     @Override
@@ -128,14 +127,12 @@ record ReplaceForm(Go.Replace go) implements FormTask {
         if (filled.text(MAKE).equals(SAME)) {
             return part().replacedOn(on, part().hardware(), part().strength(), part().axialStrength(), part().note());
         }
-        Part.Hardware hardware = new Part.Hardware(
-                filled.text("material"),
-                filled.text("size"),
-                filled.text("standard"),
-                filled.text("maker"),
-                filled.text("batch"));
         return part().replacedOn(
-                        on, hardware, strength(filled, "strength"), strength(filled, "axial"), filled.text("about"));
+                        on,
+                        HardwareFields.filled(filled),
+                        strength(filled, "strength"),
+                        strength(filled, "axial"),
+                        filled.text("about"));
     }
 
     private static Optional<Force> strength(Filled filled, String key) {

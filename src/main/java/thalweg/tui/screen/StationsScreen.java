@@ -103,7 +103,14 @@ record StationsScreen(StationOrder order, Optional<Integer> all, LongList<Listed
     }
 
     private Ask.FindStations find(Surroundings around) {
-        return new Ask.FindStations(search.words(), order, rows.chosenKey(), page(around), around.settings());
+        return find(rows.chosenKey(), around);
+    }
+
+    /**
+     * @param kept what stays chosen; empty for the top of the list
+     */
+    private Ask.FindStations find(OptionalLong kept, Surroundings around) {
+        return new Ask.FindStations(search.words(), order, kept, page(around), around.settings());
     }
 
     private Step open() {
@@ -114,16 +121,14 @@ record StationsScreen(StationOrder order, Optional<Integer> all, LongList<Listed
     /** Whoever sorts wants to see what comes first. */
     private Step sorted(StationOrder other, Surroundings around) {
         StationsScreen next = new StationsScreen(other, all, rows, search);
-        return Step.stay(next)
-                .doing(new Ask.FindStations(
-                        search.words(), other, OptionalLong.empty(), page(around), around.settings()));
+        return Step.stay(next).doing(next.find(OptionalLong.empty(), around));
     }
 
     /** What the words find begins at the top; without words, what was chosen stays chosen. */
     private Step searched(Searching words, Surroundings around) {
         StationsScreen next = with(words);
         OptionalLong kept = words.words().isEmpty() ? rows.chosenKey() : OptionalLong.empty();
-        return Step.stay(next).doing(new Ask.FindStations(words.words(), order, kept, page(around), around.settings()));
+        return Step.stay(next).doing(next.find(kept, around));
     }
 
     private Step moved(ListState to, Surroundings around) {
