@@ -3,7 +3,6 @@ package thalweg.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import thalweg.text.Width;
 
 /**
  * Lines up the cells of a table that is too long to be looked at whole: the columns are as wide as the first rows need, and
@@ -31,9 +30,7 @@ final class RunningColumns {
 
     /** The next row, a cell a column. */
     void row(List<String> cells) {
-        for (int i = 0; i < widths.length; i++) {
-            widths[i] = Math.max(widths[i], Width.of(cells.get(i)));
-        }
+        Columns.widen(widths, cells);
         if (running) {
             print(cells);
             return;
@@ -52,10 +49,6 @@ final class RunningColumns {
     }
 
     private void print(List<String> cells) {
-        List<String> padded = new ArrayList<>();
-        for (int i = 0; i < widths.length; i++) {
-            padded.add(i == widths.length - 1 ? cells.get(i) : Width.pad(cells.get(i), widths[i]));
-        }
-        out.accept(String.join("  ", padded).stripTrailing() + "\n");
+        out.accept(Columns.line(cells, widths));
     }
 }
