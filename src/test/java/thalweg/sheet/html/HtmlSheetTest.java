@@ -57,6 +57,7 @@ class HtmlSheetTest {
             "figcaption",
             "svg",
             "desc",
+            "g",
             "line",
             "polygon",
             "text");
@@ -73,7 +74,6 @@ class HtmlSheetTest {
             "role",
             "scope",
             "href",
-            "data-label",
             "aria-labelledby",
             "xmlns",
             "viewBox",
