@@ -42,8 +42,8 @@ final class Forest {
     }
 
     /** What was found so far on a part that is here. */
-    Optional<PartRecord> part(Node part) {
-        return Optional.ofNullable(parts.get(part.uid()));
+    Optional<PartRecord> part(Uid part) {
+        return Optional.ofNullable(parts.get(part));
     }
 
     /**

@@ -67,7 +67,7 @@ public final class ReadTable {
             refuseLoose(drafts, forest);
         }
         placeInLine(forest, drafts);
-        PlanBuilder plan = new PlanBuilder(here, author, at);
+        PlanBuilder plan = new PlanBuilder(new KnownLooks(here, forest), author, at);
         boolean refused =
                 drafts.stream().anyMatch(draft -> !draft.cells().wrong().isEmpty());
         List<RowReport> reports = report(drafts, forest, plan);
@@ -127,7 +127,7 @@ public final class ReadTable {
                 continue;
             }
             Entry<Inspection> entry = draft.entry().get();
-            List<Entry<Inspection>> known = draft.node().flatMap(forest::part).stream()
+            List<Entry<Inspection>> known = draft.node().flatMap(part -> forest.part(part.uid())).stream()
                     .flatMap(part -> part.inspections().stream())
                     .toList();
             if (entry.correction()
