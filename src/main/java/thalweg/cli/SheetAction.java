@@ -19,6 +19,8 @@ import thalweg.service.MakeSheet;
 import thalweg.service.Session;
 import thalweg.service.SheetOrder;
 import thalweg.sheet.Paper;
+import thalweg.sheet.SheetContents;
+import thalweg.sheet.Stretch;
 
 /** Makes a sheet to hand out. */
 @Command(
@@ -53,6 +55,18 @@ final class SheetAction extends Action {
             paramLabel = "NAME",
             description = "note to whom it is given, under a number that the sheet bears; needs --out")
     private String givenTo = "";
+
+    @Option(
+            names = "--part",
+            paramLabel = "FROM..TO",
+            description = "only a part of the canyon, by the numbers of its first and last place")
+    private @Nullable String part;
+
+    @Option(names = "--private-notes", description = "with your private notes, marked as such; else they are left out")
+    private boolean privateNotes;
+
+    @Mixin
+    private final ContentsOptions contents = new ContentsOptions();
 
     @Mixin
     private final SettingsOption settings = new SettingsOption();
@@ -111,6 +125,7 @@ final class SheetAction extends Action {
     }
 
     private SheetOrder order(CanyonRecord record, MakeSheet.Format chosen) {
+        SheetContents shown = contents.chosen().of(Optional.ofNullable(part).map(Stretch::parse));
         return new SheetOrder(
                 chosen,
                 paper == null ? Paper.A4 : paper,
@@ -118,7 +133,8 @@ final class SheetAction extends Action {
                 Optional.ofNullable(station)
                         .map(words ->
                                 new FindStation(record).named(words).station().uid()),
-                surrounds().folders().fonts());
+                surrounds().folders().fonts(),
+                privateNotes ? shown.withPrivateNotes() : shown);
     }
 
     private Integer give(MakeSheet.Format chosen) {

@@ -4,11 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.StationRecord;
 import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
@@ -16,6 +18,7 @@ import thalweg.sheet.Paper;
 import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
 import thalweg.sheet.SheetOptions;
+import thalweg.sheet.Stretch;
 import thalweg.sheet.html.HtmlSheet;
 import thalweg.sheet.markdown.MarkdownSheet;
 import thalweg.sheet.pdf.PdfSheet;
@@ -75,7 +78,8 @@ public final class MakeSheet {
     /**
      * The file of a sheet.
      *
-     * @throws InputException when the station is no longer there, or a font of the person's own cannot be used
+     * @throws InputException when the station is no longer there, the part of the line that is asked for is not on it, or a
+     *     font of the person's own cannot be used
      */
     public byte[] of(CanyonRecord canyon, SheetOrder order) {
         return of(canyon, order, SheetOptions.usual(order.units(), session.today(), program));
@@ -90,7 +94,8 @@ public final class MakeSheet {
     }
 
     private byte[] of(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
-        Sheet sheet = sheet(canyon, order, options.by(settings));
+        SheetOptions chosen = options.by(settings).holding(order.contents(), privateNotes(canyon, order));
+        Sheet sheet = sheet(canyon, order, chosen);
         return switch (order.format()) {
             case HTML -> utf8(HtmlSheet.render(sheet));
             case TEXT -> utf8(TextSheet.render(sheet));
@@ -99,7 +104,39 @@ public final class MakeSheet {
         };
     }
 
+    private Map<Uid, String> privateNotes(CanyonRecord canyon, SheetOrder order) {
+        if (!order.contents().privateNotes()) {
+            return Map.of();
+        }
+        LocalRecord local = new FindRecord(session).local(canyon.canyon().uid());
+        Map<Uid, String> notes = new LinkedHashMap<>();
+        local.notes()
+                .forEach(note ->
+                        notes.put(note.about(), local.noteAbout(note.about()).orElse("")));
+        return notes;
+    }
+
+    private static void refuseOutside(CanyonRecord canyon, SheetOrder order) {
+        int places = canyon.line().size();
+        Optional<Stretch> outside = order.contents().stretch().filter(stretch -> stretch.to() > places);
+        if (outside.isPresent()) {
+            throw new InputException(
+                    places == 0
+                            ? Sentence.of(
+                                    "The canyon {0} has no place on its line yet.",
+                                    canyon.canyon().name())
+                            : Sentence.of(
+                                    "The part {0} ends behind the last place of {1}, which has the number {2}.",
+                                    outside.get().print(), canyon.canyon().name(), places));
+        }
+        if (order.contents().stretch().isPresent() && order.station().isPresent()) {
+            throw new InputException(
+                    Sentence.of("The card of a station is no part of the line; leave out the station or the part."));
+        }
+    }
+
     private Sheet sheet(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
+        refuseOutside(canyon, order);
         Map<Uid, AnalysisFigures> figures = figures(canyon, options.units());
         if (order.station().isPresent()) {
             return SheetBuilder.card(canyon, alone(canyon, order.station().get()), options, phrases, figures);

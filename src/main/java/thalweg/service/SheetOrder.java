@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import thalweg.ledger.Uid;
 import thalweg.sheet.Paper;
+import thalweg.sheet.SheetContents;
 import thalweg.units.UnitSystem;
 
 /**
@@ -14,5 +15,23 @@ import thalweg.units.UnitSystem;
  * @param units in which quantities are shown
  * @param station whose card it is; empty for the sheet of the whole canyon
  * @param fonts folder with further fonts for PDF, which need not be there
+ * @param contents what it holds
  */
-public record SheetOrder(MakeSheet.Format format, Paper paper, UnitSystem units, Optional<Uid> station, Path fonts) {}
+public record SheetOrder(
+        MakeSheet.Format format,
+        Paper paper,
+        UnitSystem units,
+        Optional<Uid> station,
+        Path fonts,
+        SheetContents contents) {
+
+    /** A sheet of all that others may see. */
+    public SheetOrder(MakeSheet.Format format, Paper paper, UnitSystem units, Optional<Uid> station, Path fonts) {
+        this(format, paper, units, station, fonts, SheetContents.USUAL);
+    }
+
+    /** The same that holds what somebody chose. */
+    public SheetOrder holding(SheetContents other) {
+        return new SheetOrder(format, paper, units, station, fonts, other);
+    }
+}

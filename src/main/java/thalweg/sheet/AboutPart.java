@@ -53,6 +53,7 @@ final class AboutPart {
         Arrays.stream(CanyonText.values())
                 .filter(heading -> !SAID_ELSEWHERE.contains(heading))
                 .forEach(heading -> fact(canyon.prose(), heading).ifPresent(facts::add));
+        wording.privateNote(canyon.uid()).ifPresent(facts::add);
         return Section.of("about", wording.say("sheet.about"), List.of(new Block.Facts(facts)));
     }
 

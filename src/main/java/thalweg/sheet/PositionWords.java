@@ -15,6 +15,9 @@ final class PositionWords {
     }
 
     List<Words> orUnknown(Optional<Position> position) {
+        if (!wording.options().contents().places()) {
+            return List.of(wording.toned(Tone.QUIET, "sheet.left_out.one"));
+        }
         return position.map(this::of).orElseGet(() -> List.of(wording.unknown()));
     }
 

@@ -2,7 +2,9 @@ package thalweg.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import thalweg.ledger.Uid;
 import thalweg.settings.Settings;
 import thalweg.units.UnitSystem;
 
@@ -15,6 +17,8 @@ import thalweg.units.UnitSystem;
  * @param inspectionsShown how many of the latest inspection days of each station are shown, 1 or more
  * @param settings whose figures say what is due
  * @param number under which it is given out, 1 or more; empty where it is not noted that it is
+ * @param contents what it holds
+ * @param privateNotes of the keeper by the thing they are about; shown where the contents ask for them
  */
 public record SheetOptions(
         UnitSystem units,
@@ -22,12 +26,15 @@ public record SheetOptions(
         String program,
         int inspectionsShown,
         Settings settings,
-        Optional<Long> number) {
+        Optional<Long> number,
+        SheetContents contents,
+        Map<Uid, String> privateNotes) {
 
     /** How many inspection days of a station a sheet shows where nobody says otherwise. */
     public static final int USUAL_INSPECTIONS = 3;
 
     public SheetOptions {
+        privateNotes = Map.copyOf(privateNotes);
         if (program.isBlank()
                 || inspectionsShown < 1
                 || number.filter(one -> one < 1).isPresent()) {
@@ -36,19 +43,45 @@ public record SheetOptions(
         }
     }
 
-    /** A sheet without a number, by the standard figures. */
+    /** A sheet without a number, by the standard figures, of all that others may see. */
     public SheetOptions(UnitSystem units, LocalDate asOf, String program, int inspectionsShown) {
-        this(units, asOf, program, inspectionsShown, new Settings(List.of()), Optional.empty());
+        this(
+                units,
+                asOf,
+                program,
+                inspectionsShown,
+                new Settings(List.of()),
+                Optional.empty(),
+                SheetContents.USUAL,
+                Map.of());
     }
 
     /** The same with that number. */
     public SheetOptions numbered(long one) {
-        return new SheetOptions(units, asOf, program, inspectionsShown, settings, Optional.of(one));
+        return new SheetOptions(
+                units, asOf, program, inspectionsShown, settings, Optional.of(one), contents, privateNotes);
     }
 
     /** The same by the figures of those settings. */
     public SheetOptions by(Settings other) {
-        return new SheetOptions(units, asOf, program, inspectionsShown, other, number);
+        return new SheetOptions(units, asOf, program, inspectionsShown, other, number, contents, privateNotes);
+    }
+
+    /**
+     * The same with what somebody chose to show.
+     *
+     * @param notes private ones by the thing they are about; passed over where the contents do not ask for them
+     */
+    public SheetOptions holding(SheetContents other, Map<Uid, String> notes) {
+        return new SheetOptions(
+                units,
+                asOf,
+                program,
+                inspectionsShown,
+                settings,
+                number,
+                other,
+                other.privateNotes() ? notes : Map.of());
     }
 
     /** The usual sheet. */

@@ -77,7 +77,7 @@ final class RunSheets {
         Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
                 .write(
                         canyon,
-                        order(sheet.format(), sheet.units(), sheet.station()),
+                        order(sheet.format(), sheet.units(), sheet.station()).holding(sheet.contents()),
                         target,
                         sheet.overwrite(),
                         sheet.givenTo());
@@ -91,7 +91,7 @@ final class RunSheets {
         int written = new ManySheets(other, make)
                 .write(
                         canyons,
-                        order(sheets.format(), sheets.units(), Optional.empty()),
+                        order(sheets.format(), sheets.units(), Optional.empty()).holding(sheets.contents()),
                         folder,
                         sheets.overwrite(),
                         progress);

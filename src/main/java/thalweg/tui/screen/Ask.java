@@ -26,6 +26,7 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
 import thalweg.settings.Settings;
+import thalweg.sheet.SheetContents;
 import thalweg.text.Language;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
@@ -186,6 +187,7 @@ public sealed interface Ask extends Effect {
      * @param language in which it is written
      * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
+     * @param contents what it holds
      */
     record WriteSheet(
             Uid canyon,
@@ -196,7 +198,8 @@ public sealed interface Ask extends Effect {
             boolean overwrite,
             UnitSystem units,
             Settings settings,
-            String givenTo)
+            String givenTo,
+            SheetContents contents)
             implements Ask {}
 
     /**
@@ -204,6 +207,7 @@ public sealed interface Ask extends Effect {
      *
      * @param language in which they are written
      * @param settings whose figures say what is due
+     * @param contents what they hold
      */
     record WriteSheets(
             Finding finding,
@@ -212,7 +216,8 @@ public sealed interface Ask extends Effect {
             String folder,
             boolean overwrite,
             UnitSystem units,
-            Settings settings)
+            Settings settings,
+            SheetContents contents)
             implements Ask {}
 
     /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */

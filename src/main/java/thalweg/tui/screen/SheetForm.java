@@ -5,10 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
+import thalweg.sheet.SheetContents;
+import thalweg.sheet.Stretch;
 import thalweg.text.Language;
 import thalweg.text.Slug;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
+import thalweg.units.UnitSystem;
 
 /**
  * A sheet to write to a file.
@@ -38,11 +41,22 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         if (!around.readOnly()) {
             build.text("given_to", "sheet_form.given_to", "");
         }
-        return Form.of(build.options(
+        build.options(
                         "overwrite",
                         around.say("sheet_form.overwrite"),
                         List.of("no", YES),
                         List.of(around.say("sheet_form.no"), around.say("sheet_form.yes")),
+                        "no")
+                .word("units", "sheet_form.units", "units", UnitSystem.class, around.units());
+        if (go.station().isEmpty()) {
+            build.value("part", "sheet_form.part", "", Stretch::parse);
+        }
+        return Form.of(ContentsFields.add(build, around)
+                .options(
+                        "private_notes",
+                        around.say("sheet_form.private_notes"),
+                        List.of("no", YES),
+                        List.of(around.say("sheet_form.left_out"), around.say("sheet_form.shown_private")),
                         "no")
                 .done());
     }
@@ -70,8 +84,16 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 filled.word("language", Language.class).orElse(Language.EN),
                 target,
                 filled.text("overwrite").equals(YES),
-                around.units(),
+                filled.word("units", UnitSystem.class).orElse(around.units()),
                 around.settings(),
-                around.readOnly() ? "" : filled.text("given_to"));
+                around.readOnly() ? "" : filled.text("given_to"),
+                contents(filled));
+    }
+
+    private SheetContents contents(Filled filled) {
+        Optional<Stretch> part =
+                go.station().isEmpty() ? filled.value("part", Optional.empty(), Stretch::parse) : Optional.empty();
+        SheetContents shown = ContentsFields.chosen(filled).of(part);
+        return filled.text("private_notes").equals(YES) ? shown.withPrivateNotes() : shown;
     }
 }

@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -167,5 +168,26 @@ final class OwnWalkTest {
 
             assertThat(walk.screen()).contains("1 trip: t lists it", "1 sheet given out: o lists it");
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12,40", "24,80"})
+    void whatASheetHoldsIsChosenInTheForm(int rows, int columns) throws IOException {
+        Path file = folder.resolve("part.txt");
+        try (Walk walk = atCanyon(rows, columns)) {
+            walk.type("v").type("ask the shepherd").press(SAVE);
+            walk.type("w").field("Format").type("pppp");
+            walk.fill("File", file.toString());
+            walk.fill("Part", "1..40").press(SAVE);
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("ends behind the last place of");
+            walk.fill("Part", "1..3");
+            walk.field("Coordinates").type("l");
+            walk.field("Names of people").type("l");
+            walk.field("Private notes").type("s");
+            walk.press(SAVE);
+        }
+        assertThat(Files.readString(file))
+                .contains("places 1 to 3 of", "Left out at export", "PRIVATE", "ask the shepherd")
+                .doesNotContain("° 0");
     }
 }
