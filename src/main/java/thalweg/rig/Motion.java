@@ -204,13 +204,14 @@ final class Motion implements OrdinaryDifferentialEquation {
     }
 
     private void look(ODEStateInterpolator step) {
-        double from = step.getPreviousState().getTime();
-        double to = step.getCurrentState().getTime();
+        ODEStateAndDerivative from = step.getPreviousState();
+        ODEStateAndDerivative to = step.getCurrentState();
+        Between way = new Between(from, to);
         for (int i = 1; i < LOOKS; i++) {
-            double time = from + (to - from) * i / LOOKS;
-            look(time, step.getInterpolatedState(time).getPrimaryState());
+            double share = (double) i / LOOKS;
+            look(from.getTime() + (to.getTime() - from.getTime()) * share, way.at(share));
         }
-        look(to, step.getCurrentState().getPrimaryState());
+        look(to.getTime(), to.getPrimaryState());
     }
 
     private void look(double time, double[] state) {

@@ -9,6 +9,12 @@ public interface Effect {
      */
     interface OnlyLatest extends Effect {}
 
+    /**
+     * Work that computes for long and changes nothing: it begins once the picture of the key that asked for it is painted, so
+     * that it takes no processor from that.
+     */
+    interface AfterPicture extends Effect {}
+
     /** Puts a text on the clipboard of the person's terminal. */
     record Copy(String text) implements Effect {}
 

@@ -7,24 +7,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import thalweg.text.Width;
 
-/**
- * The output half of Lanterna's terminal: it is told its size, reads nothing and asks the terminal nothing.
- *
- * <p>Terminals do not agree on the width of rare characters. After each of those the cursor is put where it belongs, so
- * that one of them cannot shift the rest of a line.
- */
+/** The output half of Lanterna's terminal: it is told its size, reads nothing and asks the terminal nothing. */
 final class CellTerminal extends ANSITerminal {
 
     private final String modesOn;
     private final String modesOff;
     private TerminalSize size;
-    private int row;
-    private int column;
-    private boolean adrift;
-    private boolean bold;
-    private boolean dim;
 
     /**
      * @param out is flushed once for each frame
@@ -68,70 +57,21 @@ final class CellTerminal extends ANSITerminal {
     }
 
     @Override
-    public void setCursorPosition(int toColumn, int toRow) throws IOException {
-        super.setCursorPosition(toColumn, toRow);
-        column = toColumn;
-        row = toRow;
-        adrift = false;
-    }
-
-    @Override
     public void putCharacter(char character) throws IOException {
         putString(Character.toString(character));
     }
 
     @Override
-    public void putString(String cluster) throws IOException {
-        if (adrift) {
-            setCursorPosition(column, row);
-        }
-        int width = Width.of(cluster);
-        if (width == 2) {
-            // Where the terminal takes the character for a narrow one, nothing old remains beside it.
-            write("  ");
-            setCursorPosition(column, row);
-        }
-        write(cluster);
-        column += width;
-        adrift = !isCertain(cluster);
-    }
-
-    /** Latin and its relatives, lines, blocks and braille are one cell wide everywhere that matters. */
-    private static boolean isCertain(String cluster) {
-        if (cluster.length() != 1) {
-            return false;
-        }
-        char c = cluster.charAt(0);
-        return c < 0x300 || (c >= 0x2500 && c < 0x25A0) || (c >= 0x2800 && c < 0x2900);
-    }
-
-    @Override
-    public void resetColorAndSGR() throws IOException {
-        super.resetColorAndSGR();
-        bold = false;
-        dim = false;
+    public void putString(String text) throws IOException {
+        write(text);
     }
 
     @Override
     public void enableSGR(SGR attribute) throws IOException {
         if (attribute == Palette.DIM) {
-            dim = true;
             write("\033[2m");
-            return;
+        } else {
+            super.enableSGR(attribute);
         }
-        bold |= attribute == SGR.BOLD;
-        super.enableSGR(attribute);
-    }
-
-    /** One code ends bold and dim alike, so that the other is switched on again. */
-    @Override
-    public void disableSGR(SGR attribute) throws IOException {
-        if (attribute != SGR.BOLD && attribute != Palette.DIM) {
-            super.disableSGR(attribute);
-            return;
-        }
-        bold &= attribute != SGR.BOLD;
-        dim &= attribute != Palette.DIM;
-        write("\033[22m" + (bold ? "\033[1m" : "") + (dim ? "\033[2m" : ""));
     }
 }

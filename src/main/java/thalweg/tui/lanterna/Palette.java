@@ -1,10 +1,8 @@
 package thalweg.tui.lanterna;
 
 import com.googlecode.lanterna.SGR;
-import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
-import java.util.EnumSet;
-import java.util.List;
+import java.util.Set;
 import thalweg.settings.Theme;
 import thalweg.tui.core.Style;
 
@@ -23,7 +21,14 @@ final class Palette {
     /** Lanterna has no name for dim text; one that no terminal draws stands in for it. */
     static final SGR DIM = SGR.FRAKTUR;
 
-    private record Look(TextColor colour, TextColor ground, EnumSet<SGR> attributes) {}
+    /** What a style is told the terminal by. */
+    record Look(TextColor colour, TextColor ground, Set<SGR> attributes) {
+
+        /** Whether it is what a terminal shows without being told. */
+        boolean isDefault() {
+            return colour == TextColor.ANSI.DEFAULT && ground == TextColor.ANSI.DEFAULT && attributes.isEmpty();
+        }
+    }
 
     private final Theme theme;
 
@@ -31,14 +36,13 @@ final class Palette {
         this.theme = theme;
     }
 
-    /** A space that looks as text of that style does. */
-    TextCharacter space(Style style) {
-        Look look = switch (theme) {
+    /** How text of that style looks. */
+    Look look(Style style) {
+        return switch (theme) {
             case TERMINAL -> coloured(style);
             case CONTRAST -> contrasted(style);
             case PLAIN -> plain(style);
         };
-        return TextCharacter.fromString(" ", look.colour(), look.ground(), look.attributes())[0];
     }
 
     private static Look coloured(Style style) {
@@ -65,11 +69,11 @@ final class Palette {
     }
 
     private static Look onBlack(TextColor colour, SGR... attributes) {
-        return new Look(colour, TextColor.ANSI.BLACK, set(attributes));
+        return new Look(colour, TextColor.ANSI.BLACK, Set.of(attributes));
     }
 
     private static Look on(TextColor ground, SGR... attributes) {
-        return new Look(TextColor.ANSI.BLACK, ground, set(attributes));
+        return new Look(TextColor.ANSI.BLACK, ground, Set.of(attributes));
     }
 
     private static Look plain(Style style) {
@@ -85,12 +89,6 @@ final class Palette {
     }
 
     private static Look look(TextColor colour, SGR... attributes) {
-        return new Look(colour, TextColor.ANSI.DEFAULT, set(attributes));
-    }
-
-    private static EnumSet<SGR> set(SGR... attributes) {
-        EnumSet<SGR> set = EnumSet.noneOf(SGR.class);
-        set.addAll(List.of(attributes));
-        return set;
+        return new Look(colour, TextColor.ANSI.DEFAULT, Set.of(attributes));
     }
 }

@@ -70,6 +70,7 @@ public final class Loop {
     private final Function<Sentence, String> speech;
     private final Workers workers;
     private final DraftKeeper drafts;
+    private final List<Work> postponed = new ArrayList<>();
     private final BlockingQueue<Message> queue = new LinkedBlockingQueue<>();
     private final AtomicBoolean sizeInDoubt = new AtomicBoolean();
 
@@ -197,6 +198,7 @@ public final class Loop {
         reader.start();
         Shell sized = resized(first);
         Shell shell = paint(reached(sized, sized::start));
+        startPostponed();
         // Only now, for it takes a while and the first picture need not wait; what changed before is asked for.
         terminal.onResize(this::doubtSize);
         doubtSize();
@@ -211,8 +213,14 @@ public final class Loop {
             }
             if (going) {
                 shell = paint(shell);
+                startPostponed();
             }
         }
+    }
+
+    private void startPostponed() {
+        postponed.forEach(workers::start);
+        postponed.clear();
     }
 
     private void read() {
@@ -343,6 +351,8 @@ public final class Loop {
             going = false;
         } else if (work.effect() instanceof Keep asked) {
             drafts.start(work.frame(), asked);
+        } else if (work.effect() instanceof Effect.AfterPicture) {
+            postponed.add(work);
         } else {
             workers.start(work);
         }

@@ -171,7 +171,7 @@ public sealed interface Ask extends Effect {
     record Compare(RigInput input, RigPriority priority) implements Ask {}
 
     /** A rig whose peaks are to have their range; answered by {@link Told.PeakRangeFound}. */
-    record FindPeakRange(RigAnswer answer) implements Ask {}
+    record FindPeakRange(RigAnswer answer) implements Ask, AfterPicture {}
 
     /** The next trials of a cascade; answered by {@link Told.CascadeRan}. */
     record NextTrials(Cascade cascade, CascadeOdds before) implements Ask {}

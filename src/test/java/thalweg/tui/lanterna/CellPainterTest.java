@@ -141,11 +141,11 @@ class CellPainterTest {
         List<TerminalPosition> wrong = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
             for (int column = 0; column < COLUMNS; column++) {
-                TextCharacter expected = palette.space(canvas.cell(row, column).style());
+                Palette.Look expected = palette.look(canvas.cell(row, column).style());
                 TextCharacter actual = terminal.getCharacter(column, row);
                 if (!canvas.cell(row, column).text().isEmpty()
-                        && !(actual.getModifiers().equals(expected.getModifiers())
-                                && actual.getForegroundColor().equals(expected.getForegroundColor()))) {
+                        && !(actual.getModifiers().equals(expected.attributes())
+                                && actual.getForegroundColor().equals(expected.colour()))) {
                     wrong.add(new TerminalPosition(column, row));
                 }
             }
@@ -202,10 +202,10 @@ class CellPainterTest {
     void stylesNeverPaintABackground() throws IOException {
         for (boolean colour : new boolean[] {true, false}) {
             for (Style style : Style.values()) {
-                TextCharacter space = new Palette(colour ? Theme.TERMINAL : Theme.PLAIN).space(style);
+                Palette.Look look = new Palette(colour ? Theme.TERMINAL : Theme.PLAIN).look(style);
 
-                assertThat(space.getBackgroundColor()).as("%s", style).isEqualTo(TextColor.ANSI.DEFAULT);
-                assertThat(colour || space.getForegroundColor() == TextColor.ANSI.DEFAULT)
+                assertThat(look.ground()).as("%s", style).isEqualTo(TextColor.ANSI.DEFAULT);
+                assertThat(colour || look.colour() == TextColor.ANSI.DEFAULT)
                         .as("%s", style)
                         .isTrue();
             }
@@ -216,10 +216,10 @@ class CellPainterTest {
     void dangerIsToldFromCautionWithoutColoursToo() throws IOException {
         Palette plain = new Palette(Theme.PLAIN);
 
-        assertThat(plain.space(Style.BAD).getModifiers()).containsExactly(SGR.BOLD);
-        assertThat(plain.space(Style.MIND).getModifiers()).containsExactly(SGR.UNDERLINE);
-        assertThat(plain.space(Style.GOOD).getModifiers()).isEmpty();
-        assertThat(plain.space(Style.SELECTED).getModifiers()).containsExactly(SGR.REVERSE);
+        assertThat(plain.look(Style.BAD).attributes()).containsExactly(SGR.BOLD);
+        assertThat(plain.look(Style.MIND).attributes()).containsExactly(SGR.UNDERLINE);
+        assertThat(plain.look(Style.GOOD).attributes()).isEmpty();
+        assertThat(plain.look(Style.SELECTED).attributes()).containsExactly(SGR.REVERSE);
     }
 
     private static Canvas canvas() {

@@ -2,7 +2,6 @@ package thalweg.tui.lanterna;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.Map;
 import java.util.Objects;
@@ -35,10 +34,10 @@ class PaletteTest {
     @ParameterizedTest
     @EnumSource(Style.class)
     void inHighContrastEveryPairIsSevenToOneApart(Style style) {
-        TextCharacter space = new Palette(Theme.CONTRAST).space(style);
+        Palette.Look look = new Palette(Theme.CONTRAST).look(style);
 
-        double one = luminance(space.getForegroundColor());
-        double other = luminance(space.getBackgroundColor());
+        double one = luminance(look.colour());
+        double other = luminance(look.ground());
         assertThat((Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05))
                 .isGreaterThanOrEqualTo(7);
     }
@@ -46,9 +45,9 @@ class PaletteTest {
     @ParameterizedTest
     @EnumSource(Style.class)
     void plainHasNoColourAtAll(Style style) {
-        TextCharacter space = new Palette(Theme.PLAIN).space(style);
+        Palette.Look look = new Palette(Theme.PLAIN).look(style);
 
-        assertThat(space.getForegroundColor()).isEqualTo(TextColor.ANSI.DEFAULT);
-        assertThat(space.getBackgroundColor()).isEqualTo(TextColor.ANSI.DEFAULT);
+        assertThat(look.colour()).isEqualTo(TextColor.ANSI.DEFAULT);
+        assertThat(look.ground()).isEqualTo(TextColor.ANSI.DEFAULT);
     }
 }
