@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.SheetNumber;
 import thalweg.service.FindRecord;
 import thalweg.service.FindStation;
 import thalweg.service.GiveSheet;
@@ -53,7 +54,7 @@ final class SheetAction extends Action {
     @Option(
             names = "--given-to",
             paramLabel = "NAME",
-            description = "note to whom it is given, under a number that the sheet bears; needs --out")
+            description = "note to whom it is given, beside the number that the sheet bears; needs --out")
     private String givenTo = "";
 
     @Option(
@@ -64,6 +65,12 @@ final class SheetAction extends Action {
 
     @Option(names = "--private-notes", description = "with your private notes, marked as such; else they are left out")
     private boolean privateNotes;
+
+    @Option(
+            names = "--since",
+            paramLabel = "NUMBER",
+            description = "begin with what changed in the records since that sheet of this canyon, as 12 or 12-4f9ac1")
+    private @Nullable String since;
 
     @Mixin
     private final ContentsOptions contents = new ContentsOptions();
@@ -95,7 +102,14 @@ final class SheetAction extends Action {
             throw new InputException(
                     Sentence.of("A PDF is no text for a terminal; name the file to write with --out PATH."));
         }
-        return givenTo.isBlank() ? make(chosen) : give(chosen);
+        if (output.file().isPresent()) {
+            return write(chosen, output.file().get());
+        }
+        if (!givenTo.isBlank()) {
+            throw new InputException(
+                    Sentence.of("--given-to needs --out PATH: a sheet is noted together with the name of its file."));
+        }
+        return print(chosen);
     }
 
     /** The one that was named, else the one that fits what else was named. */
@@ -113,7 +127,8 @@ final class SheetAction extends Action {
                 .orElse(MakeSheet.Format.HTML);
     }
 
-    private Integer make(MakeSheet.Format chosen) {
+    /** What is printed bears no number: nobody knows whether it is kept. */
+    private Integer print(MakeSheet.Format chosen) {
         byte[] made;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
@@ -134,20 +149,19 @@ final class SheetAction extends Action {
                         .map(words ->
                                 new FindStation(record).named(words).station().uid()),
                 surrounds().folders().fonts(),
-                privateNotes ? shown.withPrivateNotes() : shown);
+                privateNotes ? shown.withPrivateNotes() : shown,
+                Optional.ofNullable(since).map(SheetNumber::parse));
     }
 
-    private Integer give(MakeSheet.Format chosen) {
-        Path file = output.file()
-                .orElseThrow(() -> new InputException(Sentence.of(
-                        "--given-to needs --out PATH: a sheet is noted together with the name of its file.")));
-        try (Session session = shared().writing()) {
+    private Integer write(MakeSheet.Format chosen, Path file) {
+        try (Session session = givenTo.isBlank() ? shared().noting() : shared().writing()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
-            Optional<Long> number = new GiveSheet(
+            Optional<SheetNumber> number = new GiveSheet(
                             session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
                     .write(record, order(record, chosen), file, output.overwrites(), givenTo);
             output.written(file);
-            number.ifPresent(one -> tell(Sentence.of("Noted as sheet {0}.", one)));
+            tell(number.map(one -> Sentence.of("Noted as sheet {0}.", one.print()))
+                    .orElseGet(() -> Sentence.of("The database can only be read, so that the sheet bears no number.")));
         }
         return ExitCodes.DONE;
     }

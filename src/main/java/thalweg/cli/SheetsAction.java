@@ -68,7 +68,7 @@ final class SheetsAction extends Action {
             throw new InputException(
                     Sentence.of("--paper is for PDF; leave it out, or ask for the sheet with --as pdf."));
         }
-        try (Session session = shared().reading()) {
+        try (Session session = shared().noting()) {
             List<CanyonRow> canyons = new ListCanyons(session)
                     .found(new Finding(String.join(" ", words), filter.filter()))
                     .rows();

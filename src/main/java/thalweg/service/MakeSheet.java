@@ -11,12 +11,14 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.LocalRecord;
+import thalweg.logbook.SheetNumber;
 import thalweg.logbook.StationRecord;
 import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.Paper;
 import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
+import thalweg.sheet.SheetChanges;
 import thalweg.sheet.SheetOptions;
 import thalweg.sheet.Stretch;
 import thalweg.sheet.html.HtmlSheet;
@@ -86,7 +88,7 @@ public final class MakeSheet {
     }
 
     /** The same with the number under which it is given out. */
-    public byte[] numbered(CanyonRecord canyon, SheetOrder order, long number) {
+    public byte[] numbered(CanyonRecord canyon, SheetOrder order, SheetNumber number) {
         return of(
                 canyon,
                 order,
@@ -95,7 +97,10 @@ public final class MakeSheet {
 
     private byte[] of(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
         SheetOptions chosen = options.by(settings).holding(order.contents(), privateNotes(canyon, order));
-        Sheet sheet = sheet(canyon, order, chosen);
+        refuseOutside(canyon, order);
+        Optional<SheetChanges> changes =
+                order.since().map(earlier -> new ChangesSince(session, phrases).of(canyon, order, earlier));
+        Sheet sheet = sheet(canyon, order, chosen.since(changes));
         return switch (order.format()) {
             case HTML -> utf8(HtmlSheet.render(sheet));
             case TEXT -> utf8(TextSheet.render(sheet));
@@ -136,7 +141,6 @@ public final class MakeSheet {
     }
 
     private Sheet sheet(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
-        refuseOutside(canyon, order);
         Map<Uid, AnalysisFigures> figures = figures(canyon, options.units());
         if (order.station().isPresent()) {
             return SheetBuilder.card(canyon, alone(canyon, order.station().get()), options, phrases, figures);

@@ -3,6 +3,7 @@ package thalweg.service;
 import java.nio.file.Path;
 import java.util.Optional;
 import thalweg.ledger.Uid;
+import thalweg.logbook.SheetNumber;
 import thalweg.sheet.Paper;
 import thalweg.sheet.SheetContents;
 import thalweg.units.UnitSystem;
@@ -16,6 +17,7 @@ import thalweg.units.UnitSystem;
  * @param station whose card it is; empty for the sheet of the whole canyon
  * @param fonts folder with further fonts for PDF, which need not be there
  * @param contents what it holds
+ * @param since an earlier sheet of the canyon, where what changed since is to be told
  */
 public record SheetOrder(
         MakeSheet.Format format,
@@ -23,15 +25,21 @@ public record SheetOrder(
         UnitSystem units,
         Optional<Uid> station,
         Path fonts,
-        SheetContents contents) {
+        SheetContents contents,
+        Optional<SheetNumber> since) {
 
     /** A sheet of all that others may see. */
     public SheetOrder(MakeSheet.Format format, Paper paper, UnitSystem units, Optional<Uid> station, Path fonts) {
-        this(format, paper, units, station, fonts, SheetContents.USUAL);
+        this(format, paper, units, station, fonts, SheetContents.USUAL, Optional.empty());
     }
 
     /** The same that holds what somebody chose. */
     public SheetOrder holding(SheetContents other) {
-        return new SheetOrder(format, paper, units, station, fonts, other);
+        return new SheetOrder(format, paper, units, station, fonts, other, since);
+    }
+
+    /** The same with what changed since an earlier sheet. */
+    public SheetOrder since(Optional<SheetNumber> other) {
+        return new SheetOrder(format, paper, units, station, fonts, contents, other);
     }
 }

@@ -53,7 +53,8 @@ final class HeadPart {
         facts.add(wording.fact("sheet.as_of", Words.of(wording.options().asOf().toString())));
         wording.options()
                 .number()
-                .ifPresent(number -> facts.add(wording.fact("sheet.number", wording.words("sheet.number.of", number))));
+                .ifPresent(number ->
+                        facts.add(wording.fact("sheet.number", wording.words("sheet.number.of", number.print()))));
         Words never = wording.toned(Tone.UNKNOWN, "sheet.none_on_record");
         facts.add(wording.fact("sheet.newest", wording.ago(record.newestInspection(), never)));
         facts.add(wording.fact("sheet.oldest", wording.ago(record.oldestLastSeen(), never)));

@@ -1,9 +1,11 @@
 package thalweg.sheet;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonRecord;
@@ -37,13 +39,32 @@ public final class LeaveOut {
     public CanyonRecord from(CanyonRecord whole) {
         return new CanyonRecord(
                 canyon(whole.canyon()),
-                whole.line().stream()
-                        .filter(place -> contents.stretch()
-                                .map(stretch -> stretch.holds(place.number()))
-                                .orElse(true))
+                whole.line().stream().filter(this::isShown).map(this::place).toList(),
+                whole.rounds());
+    }
+
+    /**
+     * The records at an earlier time in the same way. Places count as shown unless they are left out now, so that what was
+     * taken out of a part of the line since is not passed over.
+     *
+     * @param now the records at the later time, with everything in them
+     */
+    public CanyonRecord earlier(CanyonRecord then, CanyonRecord now) {
+        Set<Uid> leftOut = new HashSet<>();
+        now.line().stream()
+                .filter(place -> !isShown(place))
+                .forEach(place -> leftOut.add(place.obstacle().uid()));
+        return new CanyonRecord(
+                canyon(then.canyon()),
+                then.line().stream()
+                        .filter(place -> !leftOut.contains(place.obstacle().uid()))
                         .map(this::place)
                         .toList(),
-                whole.rounds());
+                then.rounds());
+    }
+
+    private boolean isShown(LineRecord place) {
+        return contents.stretch().map(stretch -> stretch.holds(place.number())).orElse(true);
     }
 
     /** The drop that is stated is that of the whole canyon. */

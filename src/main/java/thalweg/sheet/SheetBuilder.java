@@ -109,11 +109,14 @@ public final class SheetBuilder {
     }
 
     private Sheet sheet(String title, CanyonRecord shown, List<Section> sections) {
+        List<Section> all = new ArrayList<>();
+        wording.options().changes().map(new ChangesPart(wording)::of).ifPresent(all::add);
+        all.addAll(sections);
         Sheet sheet = new Sheet(
                 wording.say("sheet.language"),
                 title,
                 new HeadPart(wording).of(shown, whole.line().size()),
-                sections,
+                all,
                 wording.labelled("", ""),
                 footer(title));
         return Reword.of(sheet, whole, wording.options().contents(), wording.phrases());
@@ -123,7 +126,7 @@ public final class SheetBuilder {
         String day = wording.options().asOf().toString();
         String numbered = wording.options()
                 .number()
-                .map(number -> wording.say("sheet.footer.number", day, number))
+                .map(number -> wording.say("sheet.footer.number", day, number.print()))
                 .orElse(day);
         String marked =
                 wording.options().contents().privateNotes() ? wording.say("sheet.footer.private", numbered) : numbered;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import thalweg.ledger.Uid;
+import thalweg.logbook.SheetNumber;
 import thalweg.settings.Settings;
 import thalweg.units.UnitSystem;
 
@@ -16,9 +17,10 @@ import thalweg.units.UnitSystem;
  * @param program version of the program that makes it
  * @param inspectionsShown how many of the latest inspection days of each station are shown, 1 or more
  * @param settings whose figures say what is due
- * @param number under which it is given out, 1 or more; empty where it is not noted that it is
+ * @param number that tells it from every other; empty where it is not noted that it was written
  * @param contents what it holds
  * @param privateNotes of the keeper by the thing they are about; shown where the contents ask for them
+ * @param changes since an earlier sheet, if they are asked for
  */
 public record SheetOptions(
         UnitSystem units,
@@ -26,20 +28,18 @@ public record SheetOptions(
         String program,
         int inspectionsShown,
         Settings settings,
-        Optional<Long> number,
+        Optional<SheetNumber> number,
         SheetContents contents,
-        Map<Uid, String> privateNotes) {
+        Map<Uid, String> privateNotes,
+        Optional<SheetChanges> changes) {
 
     /** How many inspection days of a station a sheet shows where nobody says otherwise. */
     public static final int USUAL_INSPECTIONS = 3;
 
     public SheetOptions {
         privateNotes = Map.copyOf(privateNotes);
-        if (program.isBlank()
-                || inspectionsShown < 1
-                || number.filter(one -> one < 1).isPresent()) {
-            throw new IllegalArgumentException(
-                    "a sheet names its program, shows the latest inspection and is numbered from 1");
+        if (program.isBlank() || inspectionsShown < 1) {
+            throw new IllegalArgumentException("a sheet names its program and shows the latest inspection");
         }
     }
 
@@ -53,18 +53,19 @@ public record SheetOptions(
                 new Settings(List.of()),
                 Optional.empty(),
                 SheetContents.USUAL,
-                Map.of());
+                Map.of(),
+                Optional.empty());
     }
 
     /** The same with that number. */
-    public SheetOptions numbered(long one) {
+    public SheetOptions numbered(SheetNumber one) {
         return new SheetOptions(
-                units, asOf, program, inspectionsShown, settings, Optional.of(one), contents, privateNotes);
+                units, asOf, program, inspectionsShown, settings, Optional.of(one), contents, privateNotes, changes);
     }
 
     /** The same by the figures of those settings. */
     public SheetOptions by(Settings other) {
-        return new SheetOptions(units, asOf, program, inspectionsShown, other, number, contents, privateNotes);
+        return new SheetOptions(units, asOf, program, inspectionsShown, other, number, contents, privateNotes, changes);
     }
 
     /**
@@ -81,7 +82,14 @@ public record SheetOptions(
                 settings,
                 number,
                 other,
-                other.privateNotes() ? notes : Map.of());
+                other.privateNotes() ? notes : Map.of(),
+                changes);
+    }
+
+    /** The same with what changed since an earlier sheet. */
+    public SheetOptions since(Optional<SheetChanges> other) {
+        return new SheetOptions(
+                units, asOf, program, inspectionsShown, settings, number, contents, privateNotes, other);
     }
 
     /** The usual sheet. */

@@ -8,6 +8,7 @@ import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.SheetNumber;
 import thalweg.progress.Progress;
 import thalweg.service.FindRecord;
 import thalweg.service.Folders;
@@ -74,14 +75,17 @@ final class RunSheets {
                 .byId(sheet.canyon())
                 .orElseThrow(
                         () -> new InputException(Sentence.of("This canyon is no longer in the database; go back.")));
-        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
+        Optional<SheetNumber> number = new GiveSheet(
+                        session, LoadPhrases.of(sheet.language()), program, sheet.settings())
                 .write(
                         canyon,
-                        order(sheet.format(), sheet.units(), sheet.station()).holding(sheet.contents()),
+                        order(sheet.format(), sheet.units(), sheet.station())
+                                .holding(sheet.contents())
+                                .since(sheet.since()),
                         target,
                         sheet.overwrite(),
                         sheet.givenTo());
-        return new Told.SheetWritten(target.toString(), number);
+        return new Told.SheetWritten(target.toString(), number.map(SheetNumber::print));
     }
 
     private Told many(Session other, Ask.WriteSheets sheets) {

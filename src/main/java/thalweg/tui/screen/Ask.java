@@ -16,6 +16,7 @@ import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
 import thalweg.logbook.RowOrder;
+import thalweg.logbook.SheetNumber;
 import thalweg.logbook.StationOrder;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
@@ -188,6 +189,7 @@ public sealed interface Ask extends Effect {
      * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
      * @param contents what it holds
+     * @param since number of an earlier sheet, where what changed since is to be told
      */
     record WriteSheet(
             Uid canyon,
@@ -199,7 +201,8 @@ public sealed interface Ask extends Effect {
             UnitSystem units,
             Settings settings,
             String givenTo,
-            SheetContents contents)
+            SheetContents contents,
+            Optional<SheetNumber> since)
             implements Ask {}
 
     /**

@@ -13,6 +13,7 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
@@ -209,12 +210,13 @@ public sealed interface Go extends Destination {
      * @param canyon in which it is
      * @param name of the canyon, or of the station
      * @param station whose card it is; empty for the sheet of the whole canyon
+     * @param local what this database keeps to itself around the canyon: earlier sheets, trips
      */
-    record WriteSheet(Uid canyon, String name, Optional<Uid> station) implements Go {
+    record WriteSheet(Uid canyon, String name, Optional<Uid> station, LocalRecord local) implements Go {
 
         /** The sheet of a canyon. */
-        WriteSheet(Uid canyon, String name) {
-            this(canyon, name, Optional.empty());
+        WriteSheet(Uid canyon, String name, LocalRecord local) {
+            this(canyon, name, Optional.empty(), local);
         }
 
         /** What it is about. */

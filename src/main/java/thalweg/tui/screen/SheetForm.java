@@ -1,10 +1,15 @@
 package thalweg.tui.screen;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
+import thalweg.logbook.Entry;
+import thalweg.logbook.SheetGiven;
+import thalweg.logbook.SheetNumber;
 import thalweg.sheet.SheetContents;
 import thalweg.sheet.Stretch;
 import thalweg.text.Language;
@@ -21,6 +26,9 @@ import thalweg.units.UnitSystem;
 record SheetForm(Go.WriteSheet go) implements FormTask {
 
     private static final String YES = "yes";
+
+    /** Whoever still holds an older one asks by its number, with the command. */
+    private static final int MOST_EARLIER = 20;
 
     @Override
     public String title(Surroundings around) {
@@ -51,6 +59,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
         if (go.station().isEmpty()) {
             build.value("part", "sheet_form.part", "", Stretch::parse);
         }
+        earlier(build, around);
         return Form.of(ContentsFields.add(build, around)
                 .options(
                         "private_notes",
@@ -87,7 +96,51 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 filled.word("units", UnitSystem.class).orElse(around.units()),
                 around.settings(),
                 around.readOnly() ? "" : filled.text("given_to"),
-                contents(filled));
+                contents(filled),
+                since(filled));
+    }
+
+    private Optional<SheetNumber> since(Filled filled) {
+        return earlier().isEmpty()
+                ? Optional.empty()
+                : Optional.of(filled.text("since"))
+                        .filter(number -> !number.isEmpty())
+                        .map(SheetNumber::parse);
+    }
+
+    /** The sheets of the canyon of which it is known what they were made from, the latest first. */
+    private List<SheetGiven> earlier() {
+        return go.local().countingSheets().stream()
+                .map(Entry::content)
+                .filter(sheet -> sheet.ledger().isPresent())
+                .sorted(Comparator.comparing(SheetGiven::number).reversed())
+                .limit(MOST_EARLIER)
+                .toList();
+    }
+
+    /** One of them, since which changes are told; no field where there is none. */
+    private void earlier(Build build, Surroundings around) {
+        List<SheetGiven> sheets = earlier();
+        if (sheets.isEmpty()) {
+            return;
+        }
+        List<String> options = new ArrayList<>(List.of(""));
+        List<String> labels = new ArrayList<>(List.of(around.say("sheet_form.since.none")));
+        sheets.forEach(sheet -> {
+            options.add(sheet.mark().print());
+            labels.add(
+                    sheet.to().isEmpty()
+                            ? around.say(
+                                    "sheet_form.since.of",
+                                    sheet.number(),
+                                    sheet.on().print())
+                            : around.say(
+                                    "sheet_form.since.given",
+                                    sheet.number(),
+                                    sheet.on().print(),
+                                    sheet.to()));
+        });
+        build.options("since", around.say("sheet_form.since"), options, labels, "");
     }
 
     private SheetContents contents(Filled filled) {

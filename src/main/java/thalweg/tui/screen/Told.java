@@ -173,9 +173,9 @@ public sealed interface Told extends Message {
     /**
      * A sheet was written.
      *
-     * @param number under which it was noted that it was given out; empty where nothing was noted
+     * @param number under which it was noted, as it stands on the sheet; empty where nothing was noted
      */
-    record SheetWritten(String target, Optional<Long> number) implements Told {}
+    record SheetWritten(String target, Optional<String> number) implements Told {}
 
     /** So many sheets were written into a folder. */
     record SheetsWritten(String folder, int sheets) implements Told {}
