@@ -77,7 +77,6 @@ final class KeysBench {
             pty.press("/");
             press(pty, "a letter of a search" + size, KEY, "m", "o", "r", BACKSPACE, BACKSPACE, BACKSPACE);
             pty.press(ESCAPE);
-            pty.press(ESCAPE);
             pty.type("s", "Stations");
             press(pty, "Down in stations" + size, KEY, DOWN);
             press(pty, "PgDn in stations" + size, KEY, PAGE_DOWN);

@@ -4,16 +4,16 @@ package thalweg.tui.core;
 public interface Effect {
 
     /**
-     * Work that only reads, and of which a screen needs the last answer alone: once it asks for the same kind again, what
-     * has not begun is left undone and never answered.
-     */
-    interface OnlyLatest extends Effect {}
-
-    /**
-     * Work that computes for long and changes nothing: it begins once the picture of the key that asked for it is painted, so
-     * that it takes no processor from that.
+     * Work that changes nothing: it begins once the picture of the key that asked for it is painted, so that it takes no
+     * processor from that.
      */
     interface AfterPicture extends Effect {}
+
+    /**
+     * Such work of which a screen needs the last answer alone: once it asks for the same kind again, what has not begun is
+     * left undone and never answered.
+     */
+    interface OnlyLatest extends AfterPicture {}
 
     /** Puts a text on the clipboard of the person's terminal. */
     record Copy(String text) implements Effect {}
@@ -25,7 +25,7 @@ public interface Effect {
      * Looks whether somebody else has changed what the screens show; answered by {@link Message.ChangedElsewhere} or
      * {@link Message.Unchanged}.
      */
-    record Look() implements Effect {}
+    record Look() implements AfterPicture {}
 
     /**
      * Leaves this interface, for another to begin in its place.

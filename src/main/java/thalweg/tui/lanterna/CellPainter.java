@@ -32,6 +32,7 @@ final class CellPainter {
     private Optional<Style> style = Optional.empty();
     private TerminalSize size = TerminalSize.ZERO;
     private boolean cursorIsShown;
+    private boolean started;
 
     /** Where the next character goes as far as the terminal's answer is known; -1 where it is not. */
     private int atRow = -1;
@@ -47,14 +48,19 @@ final class CellPainter {
     /** Takes the terminal over. */
     void start() throws IOException {
         terminal.enterPrivateMode();
+        started = true;
         terminal.setCursorVisible(false);
         cursorIsShown = false;
         clear();
         terminal.flush();
     }
 
-    /** Leaves it; what was typed ahead is not read. */
+    /** Leaves it, unless it was left; what was typed ahead is not read. */
     void stop() throws IOException {
+        if (!started) {
+            return;
+        }
+        started = false;
         terminal.exitPrivateMode();
         terminal.flush();
         last = Optional.empty();

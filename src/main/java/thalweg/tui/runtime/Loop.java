@@ -70,6 +70,7 @@ public final class Loop {
     private final Function<Sentence, String> speech;
     private final Workers workers;
     private final DraftKeeper drafts;
+    private final Practice practice = new Practice();
     private final List<Work> postponed = new ArrayList<>();
     private final BlockingQueue<Message> queue = new LinkedBlockingQueue<>();
     private final AtomicBoolean sizeInDoubt = new AtomicBoolean();
@@ -197,8 +198,11 @@ public final class Loop {
         reader.setDaemon(true);
         reader.start();
         Shell sized = resized(first);
-        Shell shell = paint(reached(sized, sized::start));
+        Shell started = reached(sized, sized::start);
+        // What the first picture lacks is asked for before it: so much is loaded for painting meanwhile.
         startPostponed();
+        Shell shell = paint(started);
+        practice.on(shell);
         // Only now, for it takes a while and the first picture need not wait; what changed before is asked for.
         terminal.onResize(this::doubtSize);
         doubtSize();
@@ -214,6 +218,7 @@ public final class Loop {
             if (going) {
                 shell = paint(shell);
                 startPostponed();
+                practice.on(shell);
             }
         }
     }
@@ -241,6 +246,7 @@ public final class Loop {
         List<Message> messages = new ArrayList<>();
         try {
             messages.add(queue.take());
+            practice.interrupt();
             queue.drainTo(messages);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -278,7 +284,7 @@ public final class Loop {
         if (due && watches && !looking) {
             looking = true;
             looked = now;
-            workers.start(new Work(Shell.NOBODY, new Effect.Look()));
+            start(new Work(Shell.NOBODY, new Effect.Look()));
         }
     }
 

@@ -95,7 +95,7 @@ public sealed interface Ask extends Effect {
             implements Ask {}
 
     /** What a trip of the records needs; answered by {@link Told.Planned}. */
-    record PlanTrip(Trip trip, Settings settings) implements Ask {}
+    record PlanTrip(Trip trip, Settings settings) implements Ask, AfterPicture {}
 
     /** The list of what is due, to a file; answered by {@link Told.SheetWritten}. */
     record WriteDue(FindDue due, String target, boolean overwrite) implements Ask {}
@@ -107,10 +107,10 @@ public sealed interface Ask extends Effect {
     record WriteParts(String words, String target, boolean overwrite) implements Ask {}
 
     /** A canyon with everything in it; answered by {@link Told.CanyonLoaded}. */
-    record LoadCanyon(Uid canyon) implements Ask {}
+    record LoadCanyon(Uid canyon) implements Ask, AfterPicture {}
 
     /** A file of records to look into; answered by {@link Told.RecordsRead}. */
-    record ReadRecords(String path) implements Ask {}
+    record ReadRecords(String path) implements Ask, AfterPicture {}
 
     /** What a file of records would change, to be taken in; answered by {@link Told.TakenIn}. */
     record TakeIn(ImportPlan plan) implements Ask {}
@@ -166,16 +166,16 @@ public sealed interface Ask extends Effect {
     record AddNote(RiggingNote note) implements Ask {}
 
     /** A rig whose best focus is looked for; answered by {@link Told.BestFocusFound}. */
-    record FindBestFocus(RigInput input) implements Ask {}
+    record FindBestFocus(RigInput input) implements Ask, AfterPicture {}
 
     /** A rig whose points are to be rigged in every layout; answered by {@link Told.Compared}. */
-    record Compare(RigInput input, RigPriority priority) implements Ask {}
+    record Compare(RigInput input, RigPriority priority) implements Ask, AfterPicture {}
 
     /** A rig whose peaks are to have their range; answered by {@link Told.PeakRangeFound}. */
     record FindPeakRange(RigAnswer answer) implements Ask, AfterPicture {}
 
     /** The next trials of a cascade; answered by {@link Told.CascadeRan}. */
-    record NextTrials(Cascade cascade, CascadeOdds before) implements Ask {}
+    record NextTrials(Cascade cascade, CascadeOdds before) implements Ask, AfterPicture {}
 
     /** A rig to compute and keep with a station; answered by {@link Told.Saved}. */
     record AttachAnalysis(StationRecord station, RigInput input) implements Ask {}

@@ -74,6 +74,12 @@ public record Shell(
         return tell(top(), new Message.Opened());
     }
 
+    /** What kind of screen is on top; empty while it waits for its content. */
+    public Optional<Class<? extends Screen>> scene() {
+        Screen screen = top().screen();
+        return screen.waiting() ? Optional.empty() : Optional.of(screen.getClass());
+    }
+
     Frame top() {
         return frames.get(frames.size() - 1);
     }

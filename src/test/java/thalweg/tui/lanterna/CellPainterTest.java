@@ -1,6 +1,7 @@
 package thalweg.tui.lanterna;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalPosition;
@@ -183,6 +184,14 @@ class CellPainterTest {
         small.put(0, 0, "y", Style.NORMAL);
         painter.paint(small);
         assertThat(shown()).startsWith("y  x");
+    }
+
+    /** A signal may close what is closing already. */
+    @Test
+    void whatWasLeftIsLeftOnce() throws IOException {
+        painter.stop();
+
+        assertThatCode(painter::stop).doesNotThrowAnyException();
     }
 
     @Test

@@ -47,7 +47,7 @@ final class DemoRun implements AutoCloseable {
         code = CompletableFuture.supplyAsync(() -> loop.run(shell(screen)), task -> new Thread(task).start());
     }
 
-    private static Shell shell(Supplier<Screen> screen) {
+    static Shell shell(Supplier<Screen> screen) {
         Surroundings around = new Surroundings(
                 PHRASES,
                 UnitSystem.METRIC,
