@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
+import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.SheetNumber;
 import thalweg.service.FindRecord;
@@ -71,6 +72,12 @@ final class SheetAction extends Action {
             paramLabel = "NUMBER",
             description = "begin with what changed in the records since that sheet of this canyon, as 12 or 12-4f9ac1")
     private @Nullable String since;
+
+    @Option(
+            names = "--trip",
+            paramLabel = "ID",
+            description = "for a trip of the records: when to be where, until when to go on, what to carry")
+    private @Nullable String trip;
 
     @Mixin
     private final ContentsOptions contents = new ContentsOptions();
@@ -150,7 +157,14 @@ final class SheetAction extends Action {
                                 new FindStation(record).named(words).station().uid()),
                 surrounds().folders().fonts(),
                 privateNotes ? shown.withPrivateNotes() : shown,
-                Optional.ofNullable(since).map(SheetNumber::parse));
+                Optional.ofNullable(since).map(SheetNumber::parse),
+                Optional.ofNullable(trip).map(SheetAction::id));
+    }
+
+    private static Uid id(String typed) {
+        return Uid.parse(typed)
+                .orElseThrow(() -> new InputException(
+                        Sentence.of("\"{0}\" is no id of a trip; `trips` lists them with their ids.", typed)));
     }
 
     private Integer write(MakeSheet.Format chosen, Path file) {

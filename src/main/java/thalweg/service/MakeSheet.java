@@ -13,6 +13,8 @@ import thalweg.logbook.LineRecord;
 import thalweg.logbook.LocalRecord;
 import thalweg.logbook.SheetNumber;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Trip;
+import thalweg.logbook.TripInCanyon;
 import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
 import thalweg.sheet.Paper;
@@ -21,6 +23,7 @@ import thalweg.sheet.SheetBuilder;
 import thalweg.sheet.SheetChanges;
 import thalweg.sheet.SheetOptions;
 import thalweg.sheet.Stretch;
+import thalweg.sheet.TripPlan;
 import thalweg.sheet.html.HtmlSheet;
 import thalweg.sheet.markdown.MarkdownSheet;
 import thalweg.sheet.pdf.PdfSheet;
@@ -100,7 +103,8 @@ public final class MakeSheet {
         refuseOutside(canyon, order);
         Optional<SheetChanges> changes =
                 order.since().map(earlier -> new ChangesSince(session, phrases).of(canyon, order, earlier));
-        Sheet sheet = sheet(canyon, order, chosen.since(changes));
+        Optional<TripPlan> trip = order.trip().map(uid -> plan(canyon, order, uid));
+        Sheet sheet = sheet(canyon, order, chosen.since(changes).forTrip(trip));
         return switch (order.format()) {
             case HTML -> utf8(HtmlSheet.render(sheet));
             case TEXT -> utf8(TextSheet.render(sheet));
@@ -119,6 +123,24 @@ public final class MakeSheet {
                 .forEach(note ->
                         notes.put(note.about(), local.noteAbout(note.about()).orElse("")));
         return notes;
+    }
+
+    private TripPlan plan(CanyonRecord canyon, SheetOrder order, Uid uid) {
+        if (order.station().isPresent()) {
+            throw new InputException(
+                    Sentence.of("The card of a station has no timetable; leave out the station or the trip."));
+        }
+        Trip trip = session.local()
+                .trip(uid)
+                .map(TripInCanyon::trip)
+                .orElseThrow(() -> new InputException(
+                        Sentence.of("There is no trip with the id {0}; `trips` lists them.", uid.text())));
+        if (!trip.canyon().equals(canyon.canyon().uid())) {
+            throw new InputException(Sentence.of(
+                    "That trip goes to another canyon than {0}.",
+                    canyon.canyon().name()));
+        }
+        return new TripPlan(trip, new PlanTrip(session, settings).of(trip));
     }
 
     private static void refuseOutside(CanyonRecord canyon, SheetOrder order) {

@@ -18,6 +18,7 @@ import thalweg.units.UnitSystem;
  * @param fonts folder with further fonts for PDF, which need not be there
  * @param contents what it holds
  * @param since an earlier sheet of the canyon, where what changed since is to be told
+ * @param trip to that canyon, for which the sheet is made; empty where it is for none
  */
 public record SheetOrder(
         MakeSheet.Format format,
@@ -26,20 +27,26 @@ public record SheetOrder(
         Optional<Uid> station,
         Path fonts,
         SheetContents contents,
-        Optional<SheetNumber> since) {
+        Optional<SheetNumber> since,
+        Optional<Uid> trip) {
 
     /** A sheet of all that others may see. */
     public SheetOrder(MakeSheet.Format format, Paper paper, UnitSystem units, Optional<Uid> station, Path fonts) {
-        this(format, paper, units, station, fonts, SheetContents.USUAL, Optional.empty());
+        this(format, paper, units, station, fonts, SheetContents.USUAL, Optional.empty(), Optional.empty());
     }
 
     /** The same that holds what somebody chose. */
     public SheetOrder holding(SheetContents other) {
-        return new SheetOrder(format, paper, units, station, fonts, other, since);
+        return new SheetOrder(format, paper, units, station, fonts, other, since, trip);
     }
 
     /** The same with what changed since an earlier sheet. */
     public SheetOrder since(Optional<SheetNumber> other) {
-        return new SheetOrder(format, paper, units, station, fonts, contents, other);
+        return new SheetOrder(format, paper, units, station, fonts, contents, other, trip);
+    }
+
+    /** The same for a trip. */
+    public SheetOrder forTrip(Optional<Uid> other) {
+        return new SheetOrder(format, paper, units, station, fonts, contents, since, other);
     }
 }

@@ -54,6 +54,7 @@ public final class SheetBuilder {
         record.line().stream()
                 .filter(place -> !place.stations().isEmpty())
                 .forEach(place -> sections.add(places.of(place)));
+        sections.add(new FoundPart(wording).of(record));
         sections.add(about.origin(record.canyon()));
         return sheet(record.canyon().name(), record, sections);
     }
@@ -82,7 +83,10 @@ public final class SheetBuilder {
         return sheet(
                 wording.say("sheet.card", station, record.canyon().name()),
                 alone,
-                List.of(new PlacePart(wording, figures).of(shown), new AboutPart(wording).origin(record.canyon())));
+                List.of(
+                        new PlacePart(wording, figures).of(shown),
+                        new FoundPart(wording).of(alone),
+                        new AboutPart(wording).origin(record.canyon())));
     }
 
     /**
@@ -104,6 +108,7 @@ public final class SheetBuilder {
         sections.add(new AboutPart(wording).help(record.canyon()));
         sections.add(new GlancePart(wording).inBrief(record));
         record.line().forEach(place -> sections.add(pocket.of(place)));
+        sections.add(new FoundPart(wording).of(record));
         sections.add(pocket.leftOut(record.canyon()));
         return sheet(record.canyon().name(), record, sections);
     }
@@ -111,6 +116,10 @@ public final class SheetBuilder {
     private Sheet sheet(String title, CanyonRecord shown, List<Section> sections) {
         List<Section> all = new ArrayList<>();
         wording.options().changes().map(new ChangesPart(wording)::of).ifPresent(all::add);
+        wording.options()
+                .trip()
+                .map(plan -> new TripPart(wording).of(plan, shown))
+                .ifPresent(all::add);
         all.addAll(sections);
         Sheet sheet = new Sheet(
                 wording.say("sheet.language"),

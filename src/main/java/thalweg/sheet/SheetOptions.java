@@ -21,6 +21,7 @@ import thalweg.units.UnitSystem;
  * @param contents what it holds
  * @param privateNotes of the keeper by the thing they are about; shown where the contents ask for them
  * @param changes since an earlier sheet, if they are asked for
+ * @param trip for which it is made, if it is for one
  */
 public record SheetOptions(
         UnitSystem units,
@@ -31,7 +32,8 @@ public record SheetOptions(
         Optional<SheetNumber> number,
         SheetContents contents,
         Map<Uid, String> privateNotes,
-        Optional<SheetChanges> changes) {
+        Optional<SheetChanges> changes,
+        Optional<TripPlan> trip) {
 
     /** How many inspection days of a station a sheet shows where nobody says otherwise. */
     public static final int USUAL_INSPECTIONS = 3;
@@ -54,18 +56,29 @@ public record SheetOptions(
                 Optional.empty(),
                 SheetContents.USUAL,
                 Map.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     /** The same with that number. */
     public SheetOptions numbered(SheetNumber one) {
         return new SheetOptions(
-                units, asOf, program, inspectionsShown, settings, Optional.of(one), contents, privateNotes, changes);
+                units,
+                asOf,
+                program,
+                inspectionsShown,
+                settings,
+                Optional.of(one),
+                contents,
+                privateNotes,
+                changes,
+                trip);
     }
 
     /** The same by the figures of those settings. */
     public SheetOptions by(Settings other) {
-        return new SheetOptions(units, asOf, program, inspectionsShown, other, number, contents, privateNotes, changes);
+        return new SheetOptions(
+                units, asOf, program, inspectionsShown, other, number, contents, privateNotes, changes, trip);
     }
 
     /**
@@ -83,13 +96,20 @@ public record SheetOptions(
                 number,
                 other,
                 other.privateNotes() ? notes : Map.of(),
-                changes);
+                changes,
+                trip);
     }
 
     /** The same with what changed since an earlier sheet. */
     public SheetOptions since(Optional<SheetChanges> other) {
         return new SheetOptions(
-                units, asOf, program, inspectionsShown, settings, number, contents, privateNotes, other);
+                units, asOf, program, inspectionsShown, settings, number, contents, privateNotes, other, trip);
+    }
+
+    /** The same for a trip. */
+    public SheetOptions forTrip(Optional<TripPlan> other) {
+        return new SheetOptions(
+                units, asOf, program, inspectionsShown, settings, number, contents, privateNotes, changes, other);
     }
 
     /** The usual sheet. */

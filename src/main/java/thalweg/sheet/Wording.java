@@ -174,6 +174,11 @@ final class Wording {
                 .orElseGet(() -> toned(Tone.UNKNOWN, "sheet.way_out", say("unknown")));
     }
 
+    /** A place to write in by hand. */
+    Words blank() {
+        return toned(Tone.QUIET, "sheet.blank");
+    }
+
     Fact fact(String key, Words... lines) {
         return new Fact(say(key), List.of(lines));
     }

@@ -81,7 +81,8 @@ final class RunSheets {
                         canyon,
                         order(sheet.format(), sheet.units(), sheet.station())
                                 .holding(sheet.contents())
-                                .since(sheet.since()),
+                                .since(sheet.since())
+                                .forTrip(sheet.trip()),
                         target,
                         sheet.overwrite(),
                         sheet.givenTo());

@@ -190,6 +190,7 @@ public sealed interface Ask extends Effect {
      * @param givenTo to whom it is given; empty text where that is not noted
      * @param contents what it holds
      * @param since number of an earlier sheet, where what changed since is to be told
+     * @param trip for which it is made, if it is for one
      */
     record WriteSheet(
             Uid canyon,
@@ -202,7 +203,8 @@ public sealed interface Ask extends Effect {
             Settings settings,
             String givenTo,
             SheetContents contents,
-            Optional<SheetNumber> since)
+            Optional<SheetNumber> since,
+            Optional<Uid> trip)
             implements Ask {}
 
     /**

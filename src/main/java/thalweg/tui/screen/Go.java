@@ -211,12 +211,14 @@ public sealed interface Go extends Destination {
      * @param name of the canyon, or of the station
      * @param station whose card it is; empty for the sheet of the whole canyon
      * @param local what this database keeps to itself around the canyon: earlier sheets, trips
+     * @param trip for which it is made at first, if it is for one
      */
-    record WriteSheet(Uid canyon, String name, Optional<Uid> station, LocalRecord local) implements Go {
+    record WriteSheet(Uid canyon, String name, Optional<Uid> station, LocalRecord local, Optional<Uid> trip)
+            implements Go {
 
         /** The sheet of a canyon. */
         WriteSheet(Uid canyon, String name, LocalRecord local) {
-            this(canyon, name, Optional.empty(), local);
+            this(canyon, name, Optional.empty(), local, Optional.empty());
         }
 
         /** What it is about. */

@@ -7,9 +7,12 @@ import java.util.Locale;
 import java.util.Optional;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
+import thalweg.ledger.Uid;
 import thalweg.logbook.Entry;
 import thalweg.logbook.SheetGiven;
 import thalweg.logbook.SheetNumber;
+import thalweg.logbook.Trip;
+import thalweg.route.PartialDate;
 import thalweg.sheet.SheetContents;
 import thalweg.sheet.Stretch;
 import thalweg.text.Language;
@@ -60,6 +63,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
             build.value("part", "sheet_form.part", "", Stretch::parse);
         }
         earlier(build, around);
+        trips(build, around);
         return Form.of(ContentsFields.add(build, around)
                 .options(
                         "private_notes",
@@ -97,7 +101,8 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 around.settings(),
                 around.readOnly() ? "" : filled.text("given_to"),
                 contents(filled),
-                since(filled));
+                since(filled),
+                trips().isEmpty() ? Optional.empty() : Uid.parse(filled.text("trip")));
     }
 
     private Optional<SheetNumber> since(Filled filled) {
@@ -141,6 +146,36 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                                     sheet.to()));
         });
         build.options("since", around.say("sheet_form.since"), options, labels, "");
+    }
+
+    /** The trips to the canyon that are not called off; the card of a station is for none. */
+    private List<Trip> trips() {
+        return go.station().isPresent()
+                ? List.of()
+                : go.local().trips().stream()
+                        .filter(trip -> trip.state() != Trip.State.CALLED_OFF)
+                        .sorted(Trip.IN_TURN)
+                        .toList();
+    }
+
+    /** One of them, whose plan the sheet has; no field where there is none. */
+    private void trips(Build build, Surroundings around) {
+        if (trips().isEmpty()) {
+            return;
+        }
+        List<String> options = new ArrayList<>(List.of(""));
+        List<String> labels = new ArrayList<>(List.of(around.say("sheet_form.trip.none")));
+        for (Trip trip : trips()) {
+            String day = trip.on().map(PartialDate::print).orElse(around.say("trips.no_day"));
+            options.add(trip.uid().text());
+            labels.add(trip.name().isEmpty() ? day : around.say("sheet_form.trip.named", day, trip.name()));
+        }
+        build.options(
+                "trip",
+                around.say("sheet_form.trip"),
+                options,
+                labels,
+                go.trip().map(Uid::text).orElse(""));
     }
 
     private SheetContents contents(Filled filled) {

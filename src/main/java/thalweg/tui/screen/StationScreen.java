@@ -150,7 +150,7 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
         return Step.open(
                 this,
                 new Go.WriteSheet(
-                        canyon, name, Optional.of(uid), loaded.orElseThrow().local()));
+                        canyon, name, Optional.of(uid), loaded.orElseThrow().local(), Optional.empty()));
     }
 
     private Step moved(ListState to) {

@@ -199,8 +199,14 @@ public sealed interface Told extends Message {
      * @param canyon to which it goes
      * @param planned when the group should have passed each place, by its number; empty where nobody is entered to go
      * @param paced how it went against the figures
+     * @param local what this database keeps to itself around that canyon
      */
-    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned, PacedTrip paced)
+    record TripLoaded(
+            TripInCanyon shown,
+            CanyonRecord canyon,
+            Map<Integer, PlannedAt> planned,
+            PacedTrip paced,
+            LocalRecord local)
             implements Told {
         public TripLoaded {
             planned = Map.copyOf(planned);
