@@ -11,8 +11,11 @@ import org.sqlite.SQLiteOpenMode;
 /** Opens connections to SQLite, each with every setting that the program relies on. */
 final class Connections {
 
-    /** Room for pages in memory [KiB]: lists and rebuilding go back and forth over more than the usual 2 MiB. */
-    static final int CACHE_KIB = 65_536;
+    /** Room for pages in memory [KiB]: lists go back and forth over more than the usual 2 MiB. */
+    static final int READING_KIB = 16_384;
+
+    /** The same while something is written: a large import would write to the file and wait for the disk in between. */
+    static final int WRITING_KIB = 65_536;
 
     private Connections() {}
 
@@ -57,7 +60,7 @@ final class Connections {
         sql.run("pragma trusted_schema = off");
         sql.run("pragma cell_size_check = on");
         sql.run("pragma temp_store = memory");
-        sql.run("pragma cache_size = -" + CACHE_KIB);
+        room(sql, READING_KIB);
         sql.run("pragma synchronous = extra");
         Optional<Long> mapped = sql.one("pragma mmap_size = 0", row -> row.getLong(1));
         if (mapped.filter(bytes -> bytes != 0).isPresent()) {
@@ -66,5 +69,10 @@ final class Connections {
         if (!readOnly) {
             sql.all("pragma journal_mode = delete", row -> row.getString(1));
         }
+    }
+
+    /** Gives pages so much room in memory [KiB]; those beyond it are let go. */
+    static void room(Sql sql, int kibibytes) throws SQLException {
+        sql.run("pragma cache_size = " + -kibibytes);
     }
 }

@@ -201,7 +201,7 @@ public final class Database implements AutoCloseable {
         try (Watched watched = Watched.copying(connection, target, bytes(), progress)) {
             try {
                 // With much room in memory nothing of the copy would be in its file before the end.
-                sql.run("pragma cache_size = " + -COPYING_KIB);
+                Connections.room(sql, COPYING_KIB);
                 sql.run("vacuum into ?", target.toAbsolutePath().toString());
             } catch (SQLException e) {
                 watched.stopped().ifPresent(stopped -> {
@@ -209,7 +209,7 @@ public final class Database implements AutoCloseable {
                 });
                 throw e;
             } finally {
-                sql.run("pragma cache_size = " + -Connections.CACHE_KIB);
+                Connections.room(sql, Connections.READING_KIB);
             }
             DatabaseFile.settle(target);
         } catch (SQLException e) {
@@ -299,7 +299,12 @@ public final class Database implements AutoCloseable {
                     file));
         }
         try {
-            return transaction("begin immediate", work, "commit");
+            Connections.room(sql, Connections.WRITING_KIB);
+            try {
+                return transaction("begin immediate", work, "commit");
+            } finally {
+                Connections.room(sql, Connections.READING_KIB);
+            }
         } catch (SQLException e) {
             throw SqlFailures.explain(file, e);
         }

@@ -25,6 +25,9 @@ public record DemoScreen(String told) implements Screen {
     /** Work that takes so long. */
     public record Rest(long milliseconds) implements Effect {}
 
+    /** Work that changes nothing. */
+    public record Reading() implements Effect.AfterPicture {}
+
     /** Work that fails by a mistake. */
     public record Fall() implements Effect {}
 
@@ -41,6 +44,7 @@ public record DemoScreen(String told) implements Screen {
         return List.of(
                 Binding.of(Key.of('r'), "rest", () -> new DemoScreen("resting").doing(new Rest(50))),
                 Binding.of(Key.of('R'), "rest long", () -> new DemoScreen("resting").doing(new Rest(1000))),
+                Binding.of(Key.of('l'), "look up", () -> new DemoScreen("looking up").doing(new Reading())),
                 Binding.of(Key.of('f'), "fall", () -> new DemoScreen("falling").doing(new Fall())),
                 Binding.of(Key.of('y'), "copy", () -> new DemoScreen("copied").doing(new Effect.Copy("sling"))),
                 Binding.of(Key.of('Y'), "copy much", () -> new DemoScreen("copied").doing(copyOf(100_000))),

@@ -83,6 +83,11 @@ final class FakeTerminal implements TerminalPort {
         return List.copyOf(told);
     }
 
+    /** What the last frame showed. */
+    synchronized String shown() {
+        return shown;
+    }
+
     /** How many frames there were. */
     synchronized int paints() {
         return paints;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,6 +150,26 @@ class LoopTest {
             Thread.currentThread().interrupt();
         }
         return new DemoScreen.Rested();
+    }
+
+    @Test
+    void whatOnlyReadsBeginsOnceThePictureStands() throws Exception {
+        AtomicReference<DemoRun> running = new AtomicReference<>();
+        AtomicReference<String> shownThen = new AtomicReference<>("");
+        try (DemoRun run = opened(effect -> {
+            if (effect instanceof DemoScreen.Reading) {
+                shownThen.set(running.get().terminal.shown());
+            }
+            return new DemoScreen.Rested();
+        })) {
+            running.set(run);
+
+            run.terminal.press(Key.of('l'));
+            run.terminal.await("Rested");
+
+            assertThat(shownThen.get()).contains("looking up");
+            run.quit();
+        }
     }
 
     @Test
