@@ -85,7 +85,8 @@ final class Reword {
                         drawing(picture.drawing()),
                         picture.wide().map(this::drawing),
                         picture.plain().stream().map(text).toList()),
-                blanks -> new Block.Blanks(blanks.labels().stream().map(text).toList()));
+                blanks -> new Block.Blanks(blanks.labels().stream().map(text).toList()),
+                code -> new Block.Code(code.id(), text.apply(code.caption()), code.address()));
     }
 
     private List<Words> lines(List<Words> lines) {

@@ -54,6 +54,7 @@ public final class SheetBuilder {
         record.line().stream()
                 .filter(place -> !place.stations().isEmpty())
                 .forEach(place -> sections.add(places.of(place)));
+        new CodesPart(wording).of(record).ifPresent(sections::add);
         sections.add(new FoundPart(wording).of(record));
         sections.add(about.origin(record.canyon()));
         return sheet(record.canyon().name(), record, sections);

@@ -22,6 +22,7 @@ class FloorPlanTest {
             text          | pure | fault                                                                        |
             json          | pure | fault text                                                                   | com.fasterxml.jackson
             place         | pure | fault units text                                                             |
+            qr            | pure |                                                                              | com.google.zxing
             drawing       | pure | units                                                                        |
             rig           | pure | fault units drawing                                                          | org.hipparchus
             settings      | pure | fault units text json rig                                                    |
@@ -43,7 +44,7 @@ class FloorPlanTest {
             exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
-            sheet.html    |      | fault units text drawing sheet                                               | gg.jte
+            sheet.html    |      | fault units text qr drawing sheet                                             | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             sheet.pdf     |      | fault text sheet sheet.html                                                 | com.openhtmltopdf org.apache.pdfbox org.apache.fontbox org.w3c.dom org.xml.sax
             sheet.markdown |     | fault units text drawing sheet                                              |

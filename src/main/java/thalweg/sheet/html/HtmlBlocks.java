@@ -21,7 +21,14 @@ final class HtmlBlocks {
                 facts -> Templates.of("facts.jte", Map.of("facts", facts, "words", words)),
                 table -> Templates.of("table.jte", Map.of("table", table, "words", words)),
                 HtmlBlocks::picture,
-                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)));
+                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)),
+                code -> Templates.of(
+                        "code.jte",
+                        Map.of(
+                                "code",
+                                code,
+                                "drawing",
+                                Templates.asIs(SvgCode.write(code.address(), code.caption(), code.id())))));
     }
 
     private static List<Content> lines(Block.Notice notice) {

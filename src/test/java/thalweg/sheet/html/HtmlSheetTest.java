@@ -59,6 +59,7 @@ class HtmlSheetTest {
             "desc",
             "line",
             "polygon",
+            "path",
             "text");
 
     /** Any other attribute could load or run something. */
@@ -89,6 +90,7 @@ class HtmlSheetTest {
             "font-weight",
             "text-anchor",
             "points",
+            "d",
             "x",
             "y",
             "x1",
