@@ -98,19 +98,28 @@ public final class MakeSheet {
                 SheetOptions.usual(order.units(), session.today(), program).numbered(number));
     }
 
+    /** What a sheet of that order says, as plain text whatever its format; without a number. */
+    public String asText(CanyonRecord canyon, SheetOrder order) {
+        return TextSheet.render(sheetOf(canyon, order, SheetOptions.usual(order.units(), session.today(), program)));
+    }
+
     private byte[] of(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
-        SheetOptions chosen = options.by(settings).holding(order.contents(), privateNotes(canyon, order));
-        refuseOutside(canyon, order);
-        Optional<SheetChanges> changes =
-                order.since().map(earlier -> new ChangesSince(session, phrases).of(canyon, order, earlier));
-        Optional<TripPlan> trip = order.trip().map(uid -> plan(canyon, order, uid));
-        Sheet sheet = sheet(canyon, order, chosen.since(changes).forTrip(trip));
+        Sheet sheet = sheetOf(canyon, order, options);
         return switch (order.format()) {
             case HTML -> utf8(HtmlSheet.render(sheet));
             case TEXT -> utf8(TextSheet.render(sheet));
             case MARKDOWN -> utf8(MarkdownSheet.render(sheet));
             case PDF -> PdfSheet.render(sheet, order.paper(), OwnFonts.in(order.fonts()), phrases);
         };
+    }
+
+    private Sheet sheetOf(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
+        SheetOptions chosen = options.by(settings).holding(order.contents(), privateNotes(canyon, order));
+        refuseOutside(canyon, order);
+        Optional<SheetChanges> changes =
+                order.since().map(earlier -> new ChangesSince(session, phrases).of(canyon, order, earlier));
+        Optional<TripPlan> trip = order.trip().map(uid -> plan(canyon, order, uid));
+        return sheet(canyon, order, chosen.since(changes).forTrip(trip));
     }
 
     private Map<Uid, String> privateNotes(CanyonRecord canyon, SheetOrder order) {

@@ -1,5 +1,6 @@
 package thalweg.tui.runtime;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +48,9 @@ final class RunSheets {
         if (effect instanceof Ask.WriteSheet sheet) {
             return Optional.of(one(sheet));
         }
+        if (effect instanceof Ask.LookAtSheet look) {
+            return Optional.of(look(look.sheet()));
+        }
         if (effect instanceof Ask.WriteSheets sheets) {
             return Optional.of(session.aside(other -> many(other, sheets)));
         }
@@ -69,23 +73,35 @@ final class RunSheets {
                 format, paper, units, station, Folders.of(System.getenv()).fonts());
     }
 
-    private Told one(Ask.WriteSheet sheet) {
-        Path target = RunAsk.target(sheet.target());
-        CanyonRecord canyon = new FindRecord(session)
+    private CanyonRecord canyon(Ask.WriteSheet sheet) {
+        return new FindRecord(session)
                 .byId(sheet.canyon())
                 .orElseThrow(
                         () -> new InputException(Sentence.of("This canyon is no longer in the database; go back.")));
+    }
+
+    private static SheetOrder order(Ask.WriteSheet sheet) {
+        return order(sheet.format(), sheet.units(), sheet.station())
+                .holding(sheet.contents())
+                .since(sheet.since())
+                .forTrip(sheet.trip());
+    }
+
+    private Told look(Ask.WriteSheet sheet) {
+        Path target = RunAsk.target(sheet.target());
+        CanyonRecord canyon = canyon(sheet);
+        MakeSheet make = new MakeSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings());
+        List<String> lines = make.asText(canyon, order(sheet)).lines().toList();
+        return new Told.SheetLookedAt(
+                lines, target.toString(), make.of(canyon, order(sheet)).length, Files.exists(target));
+    }
+
+    private Told one(Ask.WriteSheet sheet) {
+        Path target = RunAsk.target(sheet.target());
+        CanyonRecord canyon = canyon(sheet);
         Optional<SheetNumber> number = new GiveSheet(
                         session, LoadPhrases.of(sheet.language()), program, sheet.settings())
-                .write(
-                        canyon,
-                        order(sheet.format(), sheet.units(), sheet.station())
-                                .holding(sheet.contents())
-                                .since(sheet.since())
-                                .forTrip(sheet.trip()),
-                        target,
-                        sheet.overwrite(),
-                        sheet.givenTo());
+                .write(canyon, order(sheet), target, sheet.overwrite(), sheet.givenTo());
         return new Told.SheetWritten(target.toString(), number.map(SheetNumber::print));
     }
 

@@ -207,6 +207,9 @@ public sealed interface Ask extends Effect {
             Optional<Uid> trip)
             implements Ask {}
 
+    /** A sheet as it would be written, to look at first; answered by {@link Told.SheetLookedAt}. */
+    record LookAtSheet(WriteSheet sheet) implements Ask {}
+
     /**
      * The sheets of the canyons that are looked for, into a folder; answered by {@link Told.SheetsWritten}.
      *

@@ -17,6 +17,7 @@ import thalweg.sheet.SheetContents;
 import thalweg.sheet.Stretch;
 import thalweg.text.Language;
 import thalweg.text.Slug;
+import thalweg.tui.core.Effect;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
 import thalweg.units.UnitSystem;
@@ -80,7 +81,7 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
     }
 
     @Override
-    public Ask ask(Filled filled, Surroundings around) {
+    public Ask.WriteSheet ask(Filled filled, Surroundings around) {
         Ask.SheetFormat format = filled.word("format", Ask.SheetFormat.class).orElseThrow();
         String ending = switch (format) {
             case HTML -> ".html";
@@ -103,6 +104,23 @@ record SheetForm(Go.WriteSheet go) implements FormTask {
                 contents(filled),
                 since(filled),
                 trips().isEmpty() ? Optional.empty() : Uid.parse(filled.text("trip")));
+    }
+
+    @Override
+    public boolean looks() {
+        return true;
+    }
+
+    @Override
+    public Optional<Effect> look(Filled filled, Surroundings around) {
+        return Optional.of(new Ask.LookAtSheet(ask(filled, around)));
+    }
+
+    @Override
+    public Optional<Onward> onward(Told answer, Filled sent, Surroundings around) {
+        return answer instanceof Told.SheetLookedAt looked
+                ? Optional.of(new Onward(new Go.Read(title(around), AboutSheet.of(looked, around)), false))
+                : Optional.empty();
     }
 
     private Optional<SheetNumber> since(Filled filled) {

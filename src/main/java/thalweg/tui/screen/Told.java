@@ -171,6 +171,20 @@ public sealed interface Told extends Message {
     }
 
     /**
+     * A sheet as it would be written.
+     *
+     * @param lines of its plain text, in order
+     * @param target where it would be written
+     * @param bytes of the file in the form that was chosen; its number makes it a little longer
+     * @param there whether that file is there already
+     */
+    record SheetLookedAt(List<String> lines, String target, long bytes, boolean there) implements Told {
+        public SheetLookedAt {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
      * A sheet was written.
      *
      * @param number under which it was noted, as it stands on the sheet; empty where nothing was noted

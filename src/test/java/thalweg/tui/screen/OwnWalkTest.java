@@ -175,6 +175,33 @@ final class OwnWalkTest {
                 .contains("What changed since sheet 1-", "Places and stations", "changed place");
     }
 
+    @ParameterizedTest
+    @CsvSource({"12,40", "24,80", "40,120"})
+    void aSheetIsLookedAtBeforeItIsWritten(int rows, int columns) throws IOException {
+        Path file = folder.resolve("look.html");
+        Files.writeString(file, "mine");
+        try (Walk walk = atCanyon(rows, columns)) {
+            walk.type("w").fill("File", file.toString());
+            walk.fill("Part", "2..3").press(Key.Named.F4);
+            StringBuilder read = new StringBuilder(walk.screen());
+            for (int page = 0; page < 30; page++) {
+                read.append(walk.press(Key.Named.PAGE_DOWN).screen());
+            }
+            assertThat(read.toString().replaceAll("[█│\\s]+", " "))
+                    .contains("This would be written to", "about", "kB.", "That file is there already")
+                    .contains("=== Gorge de l'Éclusaune ===", "Left out at export", "Station: Porte");
+            assertThat(Files.readString(file)).isEqualTo("mine");
+            assertThat(local(walk).sheets()).isEmpty();
+
+            walk.press(Key.Named.ESCAPE).field("Part");
+            assertThat(walk.screen()).contains("2..3");
+            walk.press(SAVE);
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("is there already");
+            walk.fill("Part", "x").press(Key.Named.F4);
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("cannot be read");
+        }
+    }
+
     @Test
     void howMuchStaysHereIsSaidWithTheCanyon() {
         try (Walk walk = atCanyon(40, 120)) {
