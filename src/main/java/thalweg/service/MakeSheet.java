@@ -172,10 +172,11 @@ public final class MakeSheet {
     }
 
     private Sheet sheet(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
-        Map<Uid, AnalysisFigures> figures = figures(canyon, options.units());
         if (order.station().isPresent()) {
-            return SheetBuilder.card(canyon, alone(canyon, order.station().get()), options, phrases, figures);
+            LineRecord alone = alone(canyon, order.station().get());
+            return SheetBuilder.card(canyon, alone, options, phrases, figures(alone.stations(), options.units()));
         }
+        Map<Uid, AnalysisFigures> figures = figures(canyon.stations(), options.units());
         return order.format() == Format.PDF && order.paper() == Paper.POCKET
                 ? SheetBuilder.pocket(canyon, options, phrases, figures)
                 : SheetBuilder.build(canyon, options, phrases, figures);
@@ -198,10 +199,10 @@ public final class MakeSheet {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
-    private Map<Uid, AnalysisFigures> figures(CanyonRecord canyon, UnitSystem units) {
-        AnalysisView view = new AnalysisView(phrases, units);
+    private Map<Uid, AnalysisFigures> figures(List<StationRecord> stations, UnitSystem units) {
+        AnalysisView view = new AnalysisView(phrases, units, session.answers());
         Map<Uid, AnalysisFigures> figures = new LinkedHashMap<>();
-        for (StationRecord station : canyon.stations()) {
+        for (StationRecord station : stations) {
             station.analyses()
                     .forEach(entry -> view.of(station, entry).ifPresent(known -> figures.put(entry.uid(), known)));
         }
