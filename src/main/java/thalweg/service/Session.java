@@ -23,6 +23,7 @@ import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
 import thalweg.storage.DueOrderStore;
 import thalweg.storage.DueStore;
+import thalweg.storage.EarlierStore;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
@@ -141,6 +142,10 @@ public final class Session implements AutoCloseable {
 
     RecordStore records() {
         return new RecordStore(database);
+    }
+
+    EarlierStore earlier() {
+        return new EarlierStore(database);
     }
 
     CanyonStore canyons() {

@@ -32,7 +32,14 @@ final class HtmlBlocks {
                 table -> Templates.of(
                         "table.jte", Map.of("table", table, "words", words, "heads", heads.of(table.columns()))),
                 HtmlBlocks::picture,
-                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)));
+                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)),
+                code -> Templates.of(
+                        "code.jte",
+                        Map.of(
+                                "code",
+                                code,
+                                "drawing",
+                                Templates.asIs(SvgCode.write(code.address(), code.caption(), code.id())))));
     }
 
     private static List<Content> lines(Block.Notice notice) {

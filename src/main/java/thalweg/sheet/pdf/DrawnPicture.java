@@ -14,11 +14,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /** One picture of a sheet as it is painted, black on white. */
 final class DrawnPicture implements SVGImage {
+
+    /** A stroke to the right, as codes are made of. */
+    private static final Pattern RUN = Pattern.compile("M(\\d+) (\\d+\\.5)h(\\d+)");
 
     private static final FSRGBColor WHITE = new FSRGBColor(255, 255, 255);
 
@@ -94,6 +99,7 @@ final class DrawnPicture implements SVGImage {
                 case "line" -> line(element);
                 case "polygon" -> polygon(element);
                 case "text" -> label(element);
+                case "path" -> fields(element);
                 default -> throw new AssertionError("a picture holds no " + element.getNodeName());
             }
         }
@@ -114,6 +120,22 @@ final class DrawnPicture implements SVGImage {
             stroke(line);
             device.draw(new Line2D.Double(
                     x(number(line, "x1")), y(number(line, "y1")), x(number(line, "x2")), y(number(line, "y2"))));
+        }
+
+        /** The dark fields of a code; its light ground is the paper. */
+        private void fields(Element path) {
+            if (!path.hasAttribute("stroke")) {
+                return;
+            }
+            Path2D dark = new Path2D.Double();
+            Matcher run = RUN.matcher(path.getAttribute("d"));
+            while (run.find()) {
+                double left = x(Double.parseDouble(run.group(1)));
+                double middle = y(Double.parseDouble(run.group(2)));
+                double length = Double.parseDouble(run.group(3)) * scale;
+                dark.append(new Rectangle2D.Double(left, middle - scale / 2, length, scale), false);
+            }
+            device.fill(dark);
         }
 
         private void polygon(Element polygon) {

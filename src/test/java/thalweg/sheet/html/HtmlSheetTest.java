@@ -60,6 +60,7 @@ class HtmlSheetTest {
             "g",
             "line",
             "polygon",
+            "path",
             "text");
 
     /** Any other attribute could load or run something. */
@@ -89,6 +90,7 @@ class HtmlSheetTest {
             "font-weight",
             "text-anchor",
             "points",
+            "d",
             "x",
             "y",
             "x1",
