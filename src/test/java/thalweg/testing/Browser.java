@@ -141,7 +141,10 @@ public final class Browser implements AutoCloseable {
         }
         events.clear();
         target = value(
-                send("Target.createTarget", Json.fields().put("url", "about:blank").done()), "targetId");
+                send(
+                        "Target.createTarget",
+                        Json.fields().put("url", "about:blank").done()),
+                "targetId");
         session = value(
                 send(
                         "Target.attachToTarget",
@@ -261,9 +264,11 @@ public final class Browser implements AutoCloseable {
                                 JsonText.canonical(Json.fields()
                                         .put("id", 1_000_000)
                                         .put("method", "Page.handleJavaScriptDialog")
-                                        .put("params", Json.fields()
-                                                .put("accept", Json.of(true))
-                                                .done())
+                                        .put(
+                                                "params",
+                                                Json.fields()
+                                                        .put("accept", Json.of(true))
+                                                        .done())
                                         .put("sessionId", session)
                                         .done()),
                                 true)

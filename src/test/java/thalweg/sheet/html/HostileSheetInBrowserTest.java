@@ -51,7 +51,8 @@ final class HostileSheetInBrowserTest {
             "\u0000\u0007\u001B[31mred\u001B[0m\u0085\u2028\u2029",
             "=HYPERLINK(\"http://fetched.invalid/m\") +1+1 -1 @SUM(1)",
             "&lt;script&gt;" + MARK + "&lt;/script&gt; &#x3c;script&#x3e;" + MARK + " &amp;amp;",
-            "<math><mtext><table><mglyph><style><img src=x onerror=" + MARK + "></style></mglyph></table></mtext></math>",
+            "<math><mtext><table><mglyph><style><img src=x onerror=" + MARK
+                    + "></style></mglyph></table></mtext></math>",
             "--><!--[if true]><script>" + MARK + "</script><![endif]-->]]><![CDATA[<script>" + MARK + "</script>",
             "W".repeat(10_000));
 
@@ -90,19 +91,25 @@ final class HostileSheetInBrowserTest {
         assertThat(page.evaluate("typeof window.ran")).isEqualTo("undefined");
         assertThat(page.requests()).singleElement().asString().startsWith("file:///");
         assertThat(page.complaints()).isEmpty();
-        assertThat(page.evaluate("document.querySelectorAll('script,iframe,object,embed,link,base,form,img,[onload],[onerror],"
-                        + "[onfocus],[onmouseover],[onbegin]').length"))
+        assertThat(page.evaluate(
+                        "document.querySelectorAll('script,iframe,object,embed,link,base,form,img,[onload],[onerror],"
+                                + "[onfocus],[onmouseover],[onbegin]').length"))
                 .isEqualTo("0");
         assertThat(page.evaluate("Array.from(document.querySelectorAll('a')).map(a => a.protocol)"
                         + ".filter(p => p !== 'file:' && p !== 'geo:').join()"))
                 .isEmpty();
         assertThat(page.evaluate("getComputedStyle(document.body).display")).isEqualTo("block");
         assertThat(words).isNotEmpty();
-        String missing = page.evaluate("(() => { const text = document.body.innerText; return "
-                + "['" + String.join("','", words) + "'].filter(word => !text.includes(word)).join(); })()");
+        String missing = page.evaluate("(() => { const text = document.body.innerText; return " + "['"
+                + String.join("','", words) + "'].filter(word => !text.includes(word)).join(); })()");
         assertThat(missing).isEmpty();
         for (String told : List.of(
-                "<script>window.ran=1", "<svg onload=", "javascript:window.ran=1", "@import url(", "{{7*7}}", "=HYPERLINK")) {
+                "<script>window.ran=1",
+                "<svg onload=",
+                "javascript:window.ran=1",
+                "@import url(",
+                "{{7*7}}",
+                "=HYPERLINK")) {
             assertThat(page.evaluate("document.body.innerText.includes('" + told + "')"))
                     .as(told)
                     .isEqualTo("true");
@@ -129,13 +136,11 @@ final class HostileSheetInBrowserTest {
         String html = HtmlRenderer.builder()
                 .extensions(tables)
                 .build()
-                .render(Parser.builder()
-                        .extensions(tables)
-                        .build()
-                        .parse(MarkdownSheet.render(canyon.sheet())));
+                .render(Parser.builder().extensions(tables).build().parse(MarkdownSheet.render(canyon.sheet())));
 
         Browser page = opened(
-                "markdown-" + seed + ".html", "<!DOCTYPE html><html><head><meta charset=\"utf-8\"/></head><body>" + html + "</body></html>");
+                "markdown-" + seed + ".html",
+                "<!DOCTYPE html><html><head><meta charset=\"utf-8\"/></head><body>" + html + "</body></html>");
 
         isHarmless(page, canyon.expected());
     }

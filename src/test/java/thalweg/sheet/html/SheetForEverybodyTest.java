@@ -75,7 +75,8 @@ final class SheetForEverybodyTest {
 
     private static String axe() throws IOException {
         try (InputStream in = Objects.requireNonNull(
-                SheetForEverybodyTest.class.getResourceAsStream("/axe.min.js"), "axe-core is on the path of the tests")) {
+                SheetForEverybodyTest.class.getResourceAsStream("/axe.min.js"),
+                "axe-core is on the path of the tests")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
@@ -95,11 +96,10 @@ final class SheetForEverybodyTest {
             ImportRecords records = new ImportRecords(session);
             records.accept(records.preview("sample", SampleRecords.bytes()).plan());
             MakeSheet make = new MakeSheet(session, LoadPhrases.english(), "0.1.0");
-            SheetOrder order = new SheetOrder(
-                    MakeSheet.Format.HTML, Paper.A4, UnitSystem.METRIC, Optional.empty(), folder);
+            SheetOrder order =
+                    new SheetOrder(MakeSheet.Format.HTML, Paper.A4, UnitSystem.METRIC, Optional.empty(), folder);
             for (CanyonRecord canyon : new ExportRecords(session).orAll(List.of())) {
-                pages.add(Files.write(
-                        folder.resolve(canyon.canyon().uid().text() + ".html"), make.of(canyon, order)));
+                pages.add(Files.write(folder.resolve(canyon.canyon().uid().text() + ".html"), make.of(canyon, order)));
             }
         }
         return pages;
