@@ -46,16 +46,23 @@ final class GpxRules {
             Map.entry("gpx", List.of("metadata", "wpt*", "rte*", "trk*", "extensions")),
             Map.entry(
                     "metadata",
-                    List.of("name", "desc", "author", "copyright", "link*", "time", "keywords", "bounds", "extensions")),
+                    List.of(
+                            "name",
+                            "desc",
+                            "author",
+                            "copyright",
+                            "link*",
+                            "time",
+                            "keywords",
+                            "bounds",
+                            "extensions")),
             Map.entry("author", List.of("name", "email", "link")),
             Map.entry("email", List.of()),
             Map.entry("bounds", List.of()),
             Map.entry("copyright", List.of("year", "license")),
             Map.entry("link", List.of("text", "type")),
-            Map.entry(
-                    "rte", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "rtept*")),
-            Map.entry(
-                    "trk", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "trkseg*")),
+            Map.entry("rte", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "rtept*")),
+            Map.entry("trk", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "trkseg*")),
             Map.entry("trkseg", List.of("trkpt*", "extensions")),
             Map.entry("wpt", POINT),
             Map.entry("rtept", POINT),
@@ -163,7 +170,8 @@ final class GpxRules {
             case "sat", "number" -> expect(text.matches("\\+?[0-9]+|-0+"), name + " is a whole number from 0");
             case "dgpsid" ->
                 expect(text.matches("[0-9]{1,4}") && Integer.parseInt(text) <= 1023, "a station is 0 to 1023");
-            case "fix" -> expect(List.of("none", "2d", "3d", "dgps", "pps").contains(text), "a fix is one of five words");
+            case "fix" ->
+                expect(List.of("none", "2d", "3d", "dgps", "pps").contains(text), "a fix is one of five words");
             case "year" -> expect(text.matches("-?[0-9]{4,}(Z|[+-][0-9]{2}:[0-9]{2})?"), "a year has four digits");
             case "extensions" -> {
                 // Anything of another namespace may stand in it.
