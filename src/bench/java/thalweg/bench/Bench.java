@@ -40,12 +40,13 @@ public final class Bench {
             Map.entry("cascade LIMITED", "500 ms"),
             Map.entry("cascade LOOP", "500 ms"),
             Map.entry("openCanyon", "10 ms p95"),
+            Map.entry("importInspections", "2 s"),
             Map.entry("html 30", "50 ms"),
             Map.entry("pdf 30", "1 s"));
 
     static {
         GROUPS.put("rig", "thalweg.rig.RigBench");
-        GROUPS.put("records", RecordsBench.class.getName());
+        GROUPS.put("records", "thalweg.bench.(RecordsBench|TableBench)");
         GROUPS.put("sheets", SheetsBench.class.getName());
         GROUPS.put(StartBench.GROUP, "");
         GROUPS.put(KeysBench.GROUP, "");

@@ -40,7 +40,8 @@ public final class PartBody {
                 .done();
     }
 
-    private static Json place(PartPlace place) {
+    /** A place as a value. */
+    public static Json place(PartPlace place) {
         return Json.fields()
                 .put("right_cm", place.right().inCentimetres())
                 .put("up_cm", place.up().inCentimetres())

@@ -8,16 +8,17 @@ import thalweg.json.Json;
 import thalweg.place.Position;
 
 /** A position as it stands in the bodies of a canyon, of a place on the line and of a station. */
-final class PositionBody {
+public final class PositionBody {
 
     /** The key of it. */
-    static final String KEY = "position";
+    public static final String KEY = "position";
 
     private static final String DATUM = "WGS 84";
 
     private PositionBody() {}
 
-    static Optional<Json> written(Optional<Position> position) {
+    /** It as a value; nothing where it is unknown. */
+    public static Optional<Json> written(Optional<Position> position) {
         return position.map(known -> Json.fields()
                 .put("lat_e7", known.latE7())
                 .put("lon_e7", known.lonE7())

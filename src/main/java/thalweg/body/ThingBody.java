@@ -88,6 +88,22 @@ public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body)
         return new ThingBody(type, uid, label, moved);
     }
 
+    /**
+     * The body with those fields of the stored one that only a newer version knows.
+     *
+     * @param stored as it is kept
+     * @param before the stored one as this version reads it
+     */
+    public Json.Fields keepingUnknown(Json.Fields stored, Json.Fields before) {
+        Json.Fields all = body;
+        for (var field : stored.values().entrySet()) {
+            if (!before.values().containsKey(field.getKey()) && !body.values().containsKey(field.getKey())) {
+                all = all.with(field.getKey(), field.getValue());
+            }
+        }
+        return all;
+    }
+
     /** What the thing is in; empty for a canyon. */
     public Optional<Uid> parent() {
         return parent(type, body);

@@ -22,8 +22,8 @@ import thalweg.service.Session;
         name = "export",
         description = {
             "Writes canyons with everything in them as a file that `import` takes in; all where none is named.",
-            "gpx and geojson hold where things are, for maps; canyons-csv and inspections-csv are tables for a spreadsheet"
-                    + " (`stations --csv`, `parts --csv` and `due --csv` write others)."
+            "gpx and geojson hold where things are, for maps; canyons-csv, stations-csv, parts-csv and inspections-csv are"
+                    + " tables that `import` takes in again (`stations --csv`, `parts --csv` and `due --csv` write lists)."
         })
 final class ExportAction extends Action {
 
@@ -33,6 +33,8 @@ final class ExportAction extends Action {
         GPX("gpx"),
         GEOJSON("geojson"),
         CANYONS_CSV("canyons-csv"),
+        STATIONS_CSV("stations-csv"),
+        PARTS_CSV("parts-csv"),
         INSPECTIONS_CSV("inspections-csv");
 
         private final String word;
@@ -121,6 +123,8 @@ final class ExportAction extends Action {
             }
             case GEOJSON -> ExportRecords.geoJson(records, phrases(), shared().units());
             case CANYONS_CSV -> ExportRecords.canyonsCsv(records);
+            case STATIONS_CSV -> ExportRecords.stationsCsv(records);
+            case PARTS_CSV -> ExportRecords.partsCsv(records);
             case INSPECTIONS_CSV -> ExportRecords.inspectionsCsv(records);
             case JSON -> throw new IllegalStateException("written already");
         };

@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Scanner;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.exchange.ImportPlan;
+import thalweg.exchange.table.TableReport;
 import thalweg.fault.Sentence;
+import thalweg.progress.Progress;
 import thalweg.service.ImportRecords;
+import thalweg.service.ImportTable;
 import thalweg.service.ReadFile;
 import thalweg.service.ReadWaypoints;
 import thalweg.service.Session;
@@ -20,8 +24,9 @@ import thalweg.text.Clean;
 @Command(
         name = "import",
         description = {
-            "Shows what a file of records would change, and takes it in when that is accepted.",
+            "Shows what a file of records or a table would change, and takes it in when that is accepted.",
             "All of it is taken in or nothing. Nothing is written without --accept or a yes.",
+            "Of a table (CSV) it says what each column is taken for and what becomes of each row.",
             "Of a file of waypoints (GPX) it says what is in it; they are placed in the screen."
         })
 final class ImportAction extends Action {
@@ -29,7 +34,7 @@ final class ImportAction extends Action {
     private static final int MOST_FINDINGS = 40;
     private static final int LONGEST_VALUE = 60;
 
-    @Parameters(paramLabel = "FILE", description = "a JSON file of records, or a GPX file of waypoints")
+    @Parameters(paramLabel = "FILE", description = "a JSON file of records, a CSV table, or a GPX file of waypoints")
     private Path file = Path.of("");
 
     @Option(names = "--dry-run", description = "only show what would change")
@@ -37,6 +42,9 @@ final class ImportAction extends Action {
 
     @Option(names = "--accept", description = "take it in without asking")
     private boolean accept;
+
+    @Mixin
+    private final TableOptions table = new TableOptions();
 
     ImportAction(Surrounds surrounds) {
         super(surrounds);
@@ -48,6 +56,9 @@ final class ImportAction extends Action {
         if (ReadWaypoints.looksLikeOne(bytes)) {
             return waypoints(ReadWaypoints.of(file.toString(), bytes));
         }
+        if (table.isMeant(file, bytes)) {
+            return table(bytes);
+        }
         try (Session session = shared().exists() ? shared().writing() : shared().trial()) {
             ImportRecords records = new ImportRecords(session);
             ImportRecords.Preview preview = records.preview(file.toString(), bytes);
@@ -56,21 +67,43 @@ final class ImportAction extends Action {
                 return ExitCodes.WRONG_INPUT;
             }
             print(report(preview.plan()));
-            if (preview.plan().isEmpty()) {
-                tell(Sentence.of("There is nothing to take in."));
-                return ExitCodes.DONE;
+            return decide(preview.plan(), records);
+        }
+    }
+
+    private int table(byte[] bytes) {
+        TableImport columns = table.read(file, bytes);
+        if (!columns.findings().isEmpty()) {
+            refuse(columns.findings());
+            return ExitCodes.WRONG_INPUT;
+        }
+        try (Session session = shared().exists() ? shared().writing() : shared().trial()) {
+            ImportTable.Preview preview =
+                    new ImportTable(session).preview(columns.table(), columns.columns(), Progress.UNWATCHED);
+            print(columns.told(preview, new TableReport(phrases(), shared().units()), phrases()));
+            if (preview.plan().isRefused()) {
+                return ExitCodes.WRONG_INPUT;
             }
-            if (dryRun || !accepted()) {
-                tell(
-                        dryRun
-                                ? Sentence.of("Nothing was written.")
-                                : Sentence.of("Nothing was written; add --accept to take it in."));
-                return dryRun ? ExitCodes.DONE : ExitCodes.NO;
-            }
-            take(preview.plan(), records);
-            tell(Sentence.of("Taken in."));
+            print(report(preview.plan().plan()));
+            return decide(preview.plan().plan(), new ImportRecords(session));
+        }
+    }
+
+    private int decide(ImportPlan plan, ImportRecords records) {
+        if (plan.isEmpty()) {
+            tell(Sentence.of("There is nothing to take in."));
             return ExitCodes.DONE;
         }
+        if (dryRun || !accepted()) {
+            tell(
+                    dryRun
+                            ? Sentence.of("Nothing was written.")
+                            : Sentence.of("Nothing was written; add --accept to take it in."));
+            return dryRun ? ExitCodes.DONE : ExitCodes.NO;
+        }
+        take(plan, records);
+        tell(Sentence.of("Taken in."));
+        return ExitCodes.DONE;
     }
 
     /** A database that was not there is made only now, when there is something to put in. */

@@ -1,28 +1,10 @@
 package thalweg.exchange;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import thalweg.body.FactBody;
-import thalweg.body.ThingBody;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
-import thalweg.json.Json;
-import thalweg.json.JsonText;
 import thalweg.ledger.Fact;
 import thalweg.ledger.Revision;
-import thalweg.ledger.Uid;
-import thalweg.logbook.AnchorRecord;
-import thalweg.logbook.CanyonRecord;
-import thalweg.logbook.Entry;
-import thalweg.logbook.LineRecord;
-import thalweg.logbook.PartRecord;
-import thalweg.logbook.StationRecord;
-import thalweg.route.Canyon;
 
 /**
  * What an import would do, for a person to accept or not.
@@ -61,6 +43,9 @@ public record ImportPlan(
         remarks = List.copyOf(remarks);
     }
 
+    /** Of a file from which nothing is taken. */
+    public static final ImportPlan NOTHING = new ImportPlan(List.of(), List.of(), 0, 0, List.of(), 0, List.of());
+
     /** Whether accepting it would change nothing. */
     public boolean isEmpty() {
         return revisions.isEmpty() && facts.isEmpty();
@@ -76,156 +61,8 @@ public record ImportPlan(
      * @throws InputException when an id of the file stands for a thing of another type here
      */
     public static ImportPlan of(List<Parcel> incoming, Known known, String author, String at) {
-        Builder builder = new Builder(known, author, at);
+        PlanBuilder builder = new PlanBuilder(known, author, at);
         incoming.forEach(builder::parcel);
-        builder.remarkAmended();
-        return new ImportPlan(
-                builder.revisions,
-                List.copyOf(builder.facts.values()),
-                incoming.size(),
-                builder.added,
-                builder.changes,
-                builder.unchanged,
-                builder.remarks);
-    }
-
-    private static final class Builder {
-
-        private final Known known;
-        private final String author;
-        private final String at;
-        private final List<Revision> revisions = new ArrayList<>();
-        private final Map<Uid, Fact> facts = new LinkedHashMap<>();
-        private final List<FieldChange> changes = new ArrayList<>();
-        private final List<Sentence> remarks = new ArrayList<>();
-        private int added;
-        private int unchanged;
-        private int amended;
-
-        Builder(Known known, String author, String at) {
-            this.known = known;
-            this.author = author;
-            this.at = at;
-        }
-
-        void parcel(Parcel parcel) {
-            canyon(parcel.canyon());
-            Canyon canyon = parcel.canyon().canyon();
-            parcel.local().trips().forEach(trip -> thing(ThingBody.of(trip)));
-            parcel.local().notes().forEach(note -> thing(ThingBody.of(note)));
-            parcel.local().sheets().forEach(entry -> facts(FactBody.of(entry.content()), entry));
-            if (!parcel.local().isEmpty()) {
-                remarks.add(Sentence.of(
-                        "The file holds private records of \"{0}\": trips, private notes or to whom sheets were given.",
-                        canyon.name()));
-            }
-        }
-
-        private void canyon(CanyonRecord record) {
-            if (known.hasOtherCanyonNamed(
-                    record.canyon().name(), record.canyon().uid())) {
-                remarks.add(Sentence.of(
-                        "There is another canyon named \"{0}\" here already; both would stand side by side.",
-                        record.canyon().name()));
-            }
-            thing(ThingBody.of(record.canyon()));
-            for (LineRecord place : record.line()) {
-                thing(ThingBody.of(place.obstacle()));
-                place.stations().forEach(this::station);
-            }
-            record.rounds().forEach(entry -> facts(FactBody.of(entry.content()), entry));
-        }
-
-        private void station(StationRecord record) {
-            thing(ThingBody.of(record.station()));
-            for (AnchorRecord anchor : record.anchors()) {
-                thing(ThingBody.of(anchor.anchor()));
-                for (PartRecord part : anchor.parts()) {
-                    thing(ThingBody.of(part.part()));
-                    part.inspections().forEach(entry -> facts(FactBody.of(entry.content()), entry));
-                }
-            }
-            record.notes().forEach(entry -> facts(FactBody.of(entry.content()), entry));
-            record.analyses().forEach(entry -> facts(FactBody.of(entry.content()), entry));
-        }
-
-        private void thing(ThingBody thing) {
-            Optional<Revision> head = known.head(thing.uid());
-            if (head.isEmpty()) {
-                added++;
-                revisions.add(Revision.first(thing.uid(), thing.type().word(), thing.body(), author, at));
-                return;
-            }
-            refuseOtherType(thing, head.get());
-            List<FieldChange> differences = differences(thing, head.get().body());
-            if (differences.isEmpty() && !head.get().deleted()) {
-                unchanged++;
-            } else {
-                if (head.get().deleted()) {
-                    remarks.add(Sentence.of(
-                            "The {0} \"{1}\" was taken out here and would come back.",
-                            thing.type().word(), thing.label()));
-                }
-                changes.addAll(differences);
-                revisions.add(head.get().next(thing.body(), false, author, at));
-            }
-        }
-
-        void remarkAmended() {
-            if (amended > 0) {
-                remarks.add(
-                        amended == 1
-                                ? Sentence.of("1 entry of the file was corrected, withdrawn or taken back here, and"
-                                        + " stays so; the list of changes can bring back what was taken back.")
-                                : Sentence.of(
-                                        "{0} entries of the file were corrected, withdrawn or taken back here, and"
-                                                + " stay so; the list of changes can bring back what was taken back.",
-                                        amended));
-            }
-        }
-
-        private static void refuseOtherType(ThingBody thing, Revision head) {
-            if (!head.type().equals(thing.type().word())) {
-                throw new InputException(Sentence.of(
-                        "The id {0} names an existing {1} here, but in the file the {2} \"{3}\"; give that one"
-                                + " another id, or none.",
-                        thing.uid().text(), head.type(), thing.type().word(), thing.label()));
-            }
-        }
-
-        private void facts(FactBody body, Entry<?> entry) {
-            List<Fact> own = body.facts(entry);
-            if (entry.counts() && known.isAmended(own.get(0))) {
-                amended++;
-            }
-            own.forEach(this::fact);
-        }
-
-        private void fact(Fact fact) {
-            if (known.says(fact) || facts.putIfAbsent(fact.uid(), fact) != null) {
-                unchanged++;
-            }
-        }
-
-        private static List<FieldChange> differences(ThingBody thing, Json.Fields before) {
-            Set<String> keys = new LinkedHashSet<>(before.values().keySet());
-            keys.addAll(thing.body().values().keySet());
-            List<FieldChange> differences = new ArrayList<>();
-            for (String key : keys) {
-                String was = text(before.field(key));
-                String becomes = text(thing.body().field(key));
-                if (!was.equals(becomes)) {
-                    differences.add(new FieldChange(thing.type().word() + " " + thing.label(), key, was, becomes));
-                }
-            }
-            return differences;
-        }
-
-        private static String text(Optional<Json> value) {
-            if (value.isEmpty()) {
-                return "";
-            }
-            return value.get() instanceof Json.Text text ? text.value() : JsonText.canonical(value.get());
-        }
+        return builder.done(incoming.size());
     }
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import thalweg.exchange.Parcel;
 import thalweg.exchange.csv.CanyonsCsv;
 import thalweg.exchange.csv.InspectionsCsv;
+import thalweg.exchange.csv.InventoryCsv;
+import thalweg.exchange.csv.PlacesCsv;
 import thalweg.exchange.json.RecordsWriter;
 import thalweg.exchange.map.GeoJsonText;
 import thalweg.exchange.map.GpxText;
@@ -59,6 +61,16 @@ public final class ExportRecords {
     /** All that was found on their parts, as CSV. */
     public static String inspectionsCsv(List<CanyonRecord> canyons) {
         return InspectionsCsv.write(canyons);
+    }
+
+    /** Their lines, a station or a place without one a row, as CSV. */
+    public static String stationsCsv(List<CanyonRecord> canyons) {
+        return PlacesCsv.write(canyons);
+    }
+
+    /** Their anchors, a part or an anchor without one a row, as CSV. */
+    public static String partsCsv(List<CanyonRecord> canyons) {
+        return InventoryCsv.write(canyons);
     }
 
     /** Those canyons, or all there are where none is named. */

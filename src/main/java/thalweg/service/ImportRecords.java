@@ -2,18 +2,12 @@ package thalweg.service;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
 import thalweg.exchange.ImportPlan;
-import thalweg.exchange.Known;
 import thalweg.exchange.Parcel;
 import thalweg.exchange.json.RecordsReader;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.json.Findings;
-import thalweg.ledger.Fact;
-import thalweg.ledger.Revision;
-import thalweg.ledger.Uid;
 import thalweg.progress.Progress;
 import thalweg.storage.Batch;
 
@@ -61,8 +55,7 @@ public final class ImportRecords {
         Findings findings = new Findings();
         RecordsReader reader = new RecordsReader(session::mint, session.keeper(), session.now(), session.today());
         List<Parcel> canyons = reader.read(name, bytes, findings);
-        ImportPlan plan = ImportPlan.of(
-                canyons, new InDatabase(session, progress, new AtomicLong()), session.keeper(), session.now());
+        ImportPlan plan = ImportPlan.of(canyons, new InDatabase(session, progress), session.keeper(), session.now());
         return new Preview(
                 findings.all().stream().map(finding -> finding.saying()).toList(), plan);
     }
@@ -75,30 +68,5 @@ public final class ImportRecords {
     /** The same. */
     public void accept(ImportPlan plan, Progress progress) {
         session.ledger().append(new Batch(plan.revisions(), plan.facts(), session.keeper(), session.now()), progress);
-    }
-
-    private record InDatabase(Session session, Progress progress, AtomicLong asked) implements Known {
-        @Override
-        public Optional<Revision> head(Uid thing) {
-            progress.at(asked.incrementAndGet(), 0);
-            return session.ledger().head(thing);
-        }
-
-        @Override
-        public boolean says(Fact fact) {
-            progress.at(asked.incrementAndGet(), 0);
-            return session.ledger().says(fact);
-        }
-
-        @Override
-        public boolean isAmended(Fact fact) {
-            return session.ledger().fact(fact.uid()).isPresent()
-                    && !session.ledger().counts(fact);
-        }
-
-        @Override
-        public boolean hasOtherCanyonNamed(String name, Uid uid) {
-            return session.canyons().named(name).stream().anyMatch(other -> !other.equals(uid));
-        }
     }
 }

@@ -17,7 +17,7 @@ public final class LoadPhrases {
 
     /**
      * The files of a language: what it is itself, words of the domain, what profiles, sheets, calculator, settings, screens and changes
-     * say, what stays here.
+     * say, what stays here, tables that come in.
      */
     static final List<String> FILES = List.of(
             "language",
@@ -36,7 +36,8 @@ public final class LoadPhrases {
             "due",
             "plan",
             "stations",
-            "timeline");
+            "timeline",
+            "table");
 
     private LoadPhrases() {}
 

@@ -76,7 +76,7 @@ public final class SaveThing {
         }
         refuseHidden(after);
         Revision head = head(before);
-        Json.Fields kept = withUnknown(head.body(), before.body(), after.body());
+        Json.Fields kept = after.keepingUnknown(head.body(), before.body());
         return Optional.of(head.next(kept, false, session.keeper(), session.now()));
     }
 
@@ -125,16 +125,5 @@ public final class SaveThing {
     private static boolean says(Revision stored, ThingBody before) {
         ThingBody now = new ThingBody(before.type(), before.uid(), before.label(), stored.body());
         return Entered.of(now).body().equals(before.body());
-    }
-
-    /** Fields that a newer version wrote are kept as they are. */
-    private static Json.Fields withUnknown(Json.Fields stored, Json.Fields before, Json.Fields after) {
-        Json.Fields all = after;
-        for (var field : stored.values().entrySet()) {
-            if (!before.values().containsKey(field.getKey()) && !after.values().containsKey(field.getKey())) {
-                all = all.with(field.getKey(), field.getValue());
-            }
-        }
-        return all;
     }
 }

@@ -41,9 +41,10 @@ class FloorPlanTest {
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
             exchange.gpx  | pure | fault units text json place body                                             |
+            exchange.table | pure | fault units text json place ledger route logbook body exchange                 |
             exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
-            exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange          | de.siegmar.fastcsv
+            exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange exchange.table | de.siegmar.fastcsv
             sheet.html    |      | fault units text qr drawing sheet                                             | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             sheet.pdf     |      | fault text sheet sheet.html                                                 | com.openhtmltopdf org.apache.pdfbox org.apache.fontbox org.w3c.dom org.xml.sax
@@ -54,7 +55,7 @@ class FloorPlanTest {
             tui.widget    | pure | units text drawing tui.core                                                  |
             tui.screen    | pure | below-screen tui.core tui.widget                                             |
             tui.shell     | pure | units text draft tui.core tui.widget tui.screen                              |
-            tui.runtime   |      | fault progress units text ledger draft logbook due plan sheet amend exchange.gpx placing service tui.core tui.screen tui.shell |
+            tui.runtime   |      | fault progress units text ledger draft logbook due plan sheet amend exchange.gpx exchange.table placing service tui.core tui.screen tui.shell |
             tui.lanterna  |      | fault units text settings tui.core tui.runtime                                   | com.googlecode.lanterna
             cli           |      | below-screen service                                                         | picocli
             .             |      | above                                                                        |

@@ -1,13 +1,13 @@
 package thalweg.exchange.csv;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Standing;
-import thalweg.place.Position;
+import thalweg.route.AmericanGrade;
 import thalweg.route.Canyon;
-import thalweg.route.PartialDate;
-import thalweg.units.Length;
+import thalweg.route.CanyonText;
+import thalweg.route.FrenchGrade;
 
 /** Canyons as CSV. */
 public final class CanyonsCsv {
@@ -28,12 +28,28 @@ public final class CanyonsCsv {
             "latitude",
             "longitude",
             "accuracy_m",
+            "stated_longest_drop_cm",
+            "approach_time_min",
+            "descent_time_min",
+            "exit_time_min",
+            "ropes",
+            "approach",
+            "exit",
+            "season",
+            "catchment",
+            "access",
+            "emergency",
+            "sources",
+            "notes",
             "invented",
             "canyon_uid");
 
     private CanyonsCsv() {}
 
-    /** The canyons in their order, a line each; what is unknown is an empty cell. */
+    /**
+     * The canyons in their order, a line each; what is unknown is an empty cell. The longest drop is there twice: as it is
+     * shown, which the line may tell, and as somebody stated it.
+     */
     public static String write(List<CanyonRecord> canyons) {
         return CsvText.of(COLUMNS, canyons, CanyonsCsv::cells);
     }
@@ -41,31 +57,29 @@ public final class CanyonsCsv {
     private static List<String> cells(CanyonRecord record) {
         Canyon canyon = record.canyon();
         Standing standing = record.standing();
-        return List.of(
+        List<String> cells = new ArrayList<>(List.of(
                 canyon.name(),
-                String.join("; ", canyon.otherNames()),
+                CellText.list(canyon.otherNames()),
                 canyon.region(),
                 canyon.country(),
-                canyon.french().map(grade -> grade.print()).orElse(""),
-                canyon.american().map(grade -> grade.print()).orElse(""),
-                record.longestDrop()
-                        .map(Length::inCentimetres)
-                        .map(String::valueOf)
-                        .orElse(""),
+                CellText.of(canyon.french(), FrenchGrade::print),
+                CellText.of(canyon.american(), AmericanGrade::print),
+                CellText.centimetres(record.longestDrop()),
                 Integer.toString(record.stations().size()),
-                standing.worst()
-                        .map(worst -> worst.name().toLowerCase(Locale.ROOT))
-                        .orElse(""),
+                CellText.word(standing.worst()),
                 Integer.toString(standing.gone()),
                 Integer.toString(standing.neverSeen()),
-                record.newestInspection().map(PartialDate::print).orElse(""),
-                canyon.position().map(Position::printLatitude).orElse(""),
-                canyon.position().map(Position::printLongitude).orElse(""),
-                canyon.position()
-                        .flatMap(Position::accuracyMetres)
-                        .map(String::valueOf)
-                        .orElse(""),
-                canyon.invented() ? "yes" : "",
-                canyon.uid().text());
+                CellText.date(record.newestInspection())));
+        cells.addAll(CellText.position(canyon.position()));
+        cells.add(CellText.centimetres(canyon.longestDrop()));
+        cells.add(CellText.number(canyon.times().approachMinutes()));
+        cells.add(CellText.number(canyon.times().descentMinutes()));
+        cells.add(CellText.number(canyon.times().exitMinutes()));
+        for (CanyonText heading : CanyonText.values()) {
+            cells.add(CellText.prose(canyon.prose(), heading));
+        }
+        cells.add(CellText.yes(canyon.invented()));
+        cells.add(canyon.uid().text());
+        return cells;
     }
 }

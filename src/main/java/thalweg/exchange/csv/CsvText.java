@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Function;
+import thalweg.exchange.table.Guard;
 
 /**
  * A table as CSV: commas, line ends of two characters, quotes where they are needed, a first line with the names of the
@@ -25,7 +26,7 @@ final class CsvText {
 
     /** One line of values, its end with it. */
     static String row(List<String> cells) {
-        return line(cells.stream().map(Cell::guarded).toList());
+        return line(cells.stream().map(Guard::put).toList());
     }
 
     static <T> String of(List<String> columns, List<T> rows, Function<T, List<String>> cells) {
@@ -34,7 +35,7 @@ final class CsvText {
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
             csv.writeRecord(columns);
             rows.forEach(row ->
-                    csv.writeRecord(cells.apply(row).stream().map(Cell::guarded).toList()));
+                    csv.writeRecord(cells.apply(row).stream().map(Guard::put).toList()));
         } catch (IOException e) {
             throw new UncheckedIOException("text in memory cannot be written", e);
         }

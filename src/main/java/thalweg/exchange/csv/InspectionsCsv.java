@@ -2,15 +2,18 @@ package thalweg.exchange.csv;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.Correction;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Inspection;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.PartRecord;
+import thalweg.logbook.Photo;
 import thalweg.logbook.StationRecord;
+import thalweg.logbook.Withdrawal;
 
 /** All that was found on parts, as CSV: what was corrected or withdrawn is there too, and said not to count. */
 public final class InspectionsCsv {
@@ -31,6 +34,16 @@ public final class InspectionsCsv {
             "counts",
             "written_by",
             "written_at",
+            "not_seen",
+            "photos",
+            "photo_hashes",
+            "photo_captions",
+            "withdrawn_because",
+            "withdrawn_by",
+            "withdrawn_at",
+            "corrects_uid",
+            "correction_reason",
+            "round_uid",
             "invented",
             "entry_uid",
             "part_uid",
@@ -65,25 +78,36 @@ public final class InspectionsCsv {
                 Integer.toString(row.place().number()),
                 row.station().station().name(),
                 row.part().part().label(),
-                word(Optional.of(row.part().part().kind())),
+                CellText.word(row.part().part().kind()),
                 inspection.on().print(),
                 inspection.by(),
-                word(inspection.found()),
-                word(inspection.left()),
-                word(inspection.water()),
-                inspection.work().stream().map(work -> word(Optional.of(work))).collect(Collectors.joining("; ")),
+                CellText.word(inspection.found()),
+                CellText.word(inspection.left()),
+                CellText.word(inspection.water()),
+                inspection.work().stream().map(work -> CellText.word(work)).collect(Collectors.joining("; ")),
                 inspection.note(),
                 row.entry().counts() ? "yes" : "no",
                 row.entry().author(),
                 row.entry().at(),
-                row.canyon().canyon().invented() ? "yes" : "",
+                CellText.yes(!inspection.wasSeen()),
+                lines(inspection.photos(), Photo::file),
+                lines(inspection.photos(), photo -> photo.hash().hex()),
+                lines(inspection.photos(), Photo::caption),
+                CellText.of(row.entry().withdrawal(), Withdrawal::reason),
+                CellText.of(row.entry().withdrawal(), Withdrawal::author),
+                CellText.of(row.entry().withdrawal(), Withdrawal::at),
+                CellText.of(
+                        row.entry().correction(), correction -> correction.of().text()),
+                CellText.of(row.entry().correction(), Correction::reason),
+                CellText.of(inspection.round(), Uid::text),
+                CellText.yes(row.canyon().canyon().invented()),
                 row.entry().uid().text(),
                 row.part().part().uid().text(),
                 row.station().station().uid().text(),
                 row.canyon().canyon().uid().text());
     }
 
-    private static String word(Optional<? extends Enum<?>> value) {
-        return value.map(known -> known.name().toLowerCase(Locale.ROOT)).orElse("");
+    private static String lines(List<Photo> photos, Function<Photo, String> line) {
+        return photos.stream().map(line).collect(Collectors.joining("\n"));
     }
 }

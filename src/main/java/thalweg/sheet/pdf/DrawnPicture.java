@@ -61,11 +61,7 @@ final class DrawnPicture implements SVGImage {
     @Override
     public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
         Painting painting = new Painting(device, context, x - box.left() * scale, y - box.top() * scale);
-        for (Node child = svg.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element element) {
-                painting.paint(element);
-            }
-        }
+        painting.paintIn(svg);
     }
 
     /** One act of painting, on a device that counts in dots. */
@@ -87,9 +83,19 @@ final class DrawnPicture implements SVGImage {
             this.originY = originY;
         }
 
-        void paint(Element element) {
+        /** What an element holds, one after the other. */
+        void paintIn(Element element) {
+            for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+                if (child instanceof Element inner) {
+                    paint(inner);
+                }
+            }
+        }
+
+        private void paint(Element element) {
             device.setColor(FSRGBColor.BLACK);
             switch (element.getNodeName()) {
+                case "g" -> paintIn(element);
                 case "line" -> line(element);
                 case "polygon" -> polygon(element);
                 case "text" -> label(element);
@@ -148,15 +154,17 @@ final class DrawnPicture implements SVGImage {
             if (polygon.hasAttribute("fill")) {
                 device.fill(path);
             }
-            if (polygon.hasAttribute("stroke")) {
+            if (!polygon.getAttribute("stroke").equals("none")) {
                 stroke(polygon);
                 device.draw(path);
             }
         }
 
-        private void stroke(Element element) {
-            float strokeWidth = (float) (SvgBox.number(element, "stroke-width", 1) * scale);
-            String dashes = element.getAttribute("stroke-dasharray");
+        /** As the group has it in which the shape stands. */
+        private void stroke(Element shape) {
+            Element group = (Element) shape.getParentNode();
+            float strokeWidth = (float) (SvgBox.number(group, "stroke-width", 1) * scale);
+            String dashes = group.getAttribute("stroke-dasharray");
             if (dashes.isEmpty()) {
                 device.setStroke(new BasicStroke(strokeWidth, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
                 return;

@@ -2,11 +2,13 @@ package thalweg.tui.runtime;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import thalweg.exchange.ImportPlan;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.progress.Progress;
 import thalweg.service.BackUp;
 import thalweg.service.ImportRecords;
+import thalweg.service.ImportTable;
 import thalweg.service.ReadFile;
 import thalweg.service.ReadWaypoints;
 import thalweg.service.Session;
@@ -39,6 +41,10 @@ final class RunLong {
         if (effect instanceof Ask.ReadRecords read) {
             return Optional.of(read(read.path()));
         }
+        if (effect instanceof Ask.PreviewTable table) {
+            ImportTable.Preview preview = new ImportTable(session).preview(table.table(), table.columns(), progress);
+            return Optional.of(new Told.TableUnderstood(table.name(), preview.plan(), preview.first()));
+        }
         if (effect instanceof Ask.TakeIn take) {
             return Optional.of(session.aside(other -> taken(other, take)));
         }
@@ -60,8 +66,19 @@ final class RunLong {
                             + " canyon from it, and in a canyon g places them on its line.",
                     path));
         }
+        if (ImportTable.looksLikeOne(bytes)) {
+            return table(path.toString(), bytes);
+        }
         ImportRecords.Preview preview = new ImportRecords(session).preview(path.toString(), bytes, progress);
         return new Told.RecordsRead(path.toString(), preview.findings(), preview.plan());
+    }
+
+    private static Told table(String name, byte[] bytes) {
+        ImportTable.Read read = ImportTable.read(bytes, Optional.empty());
+        String text = ImportTable.text(bytes);
+        return text.isEmpty() || read.table().headings().isEmpty()
+                ? new Told.RecordsRead(name, read.findings(), ImportPlan.NOTHING)
+                : new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
     }
 
     private Told taken(Session other, Ask.TakeIn take) {

@@ -6,6 +6,8 @@ import java.util.OptionalLong;
 import thalweg.body.ThingBody;
 import thalweg.draft.DraftKey;
 import thalweg.exchange.ImportPlan;
+import thalweg.exchange.table.Columns;
+import thalweg.exchange.table.Table;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonFilter;
 import thalweg.logbook.Finding;
@@ -109,8 +111,11 @@ public sealed interface Ask extends Effect {
     /** A canyon with everything in it; answered by {@link Told.CanyonLoaded}. */
     record LoadCanyon(Uid canyon) implements Ask, AfterPicture {}
 
-    /** A file of records to look into; answered by {@link Told.RecordsRead}. */
+    /** A file of records or a table to look into; answered by {@link Told.RecordsRead} or {@link Told.TableRead}. */
     record ReadRecords(String path) implements Ask, AfterPicture {}
+
+    /** A table of which the columns are matched, to look what it would change; answered by {@link Told.TableUnderstood}. */
+    record PreviewTable(String name, Table table, Columns columns) implements Ask, AfterPicture {}
 
     /** What a file of records would change, to be taken in; answered by {@link Told.TakenIn}. */
     record TakeIn(ImportPlan plan) implements Ask {}

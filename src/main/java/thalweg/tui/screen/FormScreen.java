@@ -259,7 +259,7 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
             return Step.stay(this);
         }
         if (message instanceof Message.KeyPressed pressed) {
-            return Step.stay(with(task.adapted(form.get(), form.get().after(pressed.key()))));
+            return Step.stay(with(task.adapted(form.get(), form.get().after(pressed.key()), around)));
         }
         if (message instanceof Message.Pasted pasted) {
             return Step.stay(with(form.get().pasted(pasted.text())));

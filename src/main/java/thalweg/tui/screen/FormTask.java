@@ -77,4 +77,9 @@ interface FormTask {
     default Form adapted(Form before, Form after) {
         return after;
     }
+
+    /** The same where the other fields have words of their own. */
+    default Form adapted(Form before, Form after, Surroundings around) {
+        return adapted(before, after);
+    }
 }

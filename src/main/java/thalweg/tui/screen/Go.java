@@ -46,7 +46,16 @@ public sealed interface Go extends Destination {
     record ReadRecords() implements Go {}
 
     /** What a file of records would change, to take in or to leave. */
-    record TakeIn(String file, ImportPlan plan) implements Go {}
+    record TakeIn(String file, ImportPlan plan, Optional<Told.TableUnderstood> table) implements Go {
+
+        /** What a file of records would change. */
+        public TakeIn(String file, ImportPlan plan) {
+            this(file, plan, Optional.empty());
+        }
+    }
+
+    /** The columns of a table to match with fields of the records. */
+    record MatchColumns(Told.TableRead table) implements Go {}
 
     /** A copy of the whole database to write. */
     record BackUp() implements Go {}

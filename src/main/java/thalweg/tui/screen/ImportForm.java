@@ -45,6 +45,9 @@ record ImportForm() implements FormTask {
 
     @Override
     public Optional<Onward> onward(Told answer, Filled sent, Surroundings around) {
+        if (answer instanceof Told.TableRead table) {
+            return Optional.of(new Onward(new Go.MatchColumns(table), true));
+        }
         if (!(answer instanceof Told.RecordsRead read)) {
             return Optional.empty();
         }

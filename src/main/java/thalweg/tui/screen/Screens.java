@@ -142,6 +142,9 @@ public final class Screens {
         if (destination instanceof Go.SetKeeper) {
             return new KeeperForm();
         }
+        if (destination instanceof Go.MatchColumns go) {
+            return new ColumnsForm(go.table());
+        }
         if (destination instanceof Go.ReadRecords) {
             return new ImportForm();
         }

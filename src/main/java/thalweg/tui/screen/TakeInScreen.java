@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import thalweg.amend.ChangeWords;
 import thalweg.exchange.ImportPlan;
+import thalweg.exchange.table.TablePlan;
+import thalweg.exchange.table.TableReport;
 import thalweg.text.Clean;
 import thalweg.tui.core.Binding;
 import thalweg.tui.core.Canvas;
@@ -28,6 +30,9 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
 
     private static final int LONGEST_VALUE = 200;
 
+    /** Rows that are told one by one; the others are counted. */
+    private static final int MOST_ROWS = 500;
+
     static TakeInScreen of(Go.TakeIn go) {
         return new TakeInScreen(go, 0, false);
     }
@@ -44,6 +49,7 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
         bindings.add(Binding.of(Key.ctrl('s'), around.say("key.take_in"), this::take)
                 .or(Key.of(Key.Named.F2))
                 .unless(go.plan().isEmpty(), around.say("take_in.nothing"))
+                .unless(refused(), around.say("table.refused"))
                 .unless(working, around.say("take_in.working"))
                 .unless(around.readOnly(), around.say("read_only.refused")));
         if (working) {
@@ -65,6 +71,10 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
                 .or(Key.of(' ')));
         bindings.add(Binding.of(Key.Named.PAGE_UP, around.say("key.page_up"), () -> scrolled(-page, around)));
         return bindings;
+    }
+
+    private boolean refused() {
+        return go.table().filter(table -> table.plan().isRefused()).isPresent();
     }
 
     private Step take() {
@@ -93,6 +103,10 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
     private List<Paragraph> text(Surroundings around) {
         ImportPlan plan = go.plan();
         List<Paragraph> text = new ArrayList<>();
+        go.table().ifPresent(table -> table(table, text, around));
+        if (refused()) {
+            return text;
+        }
         text.add(Paragraph.of(around.phrases().count("take_in.canyons", plan.canyons()), Style.STRONG));
         int changed = plan.revisions().size() - plan.added();
         text.add(Paragraph.of(around.phrases().count("take_in.added", plan.added())));
@@ -120,6 +134,30 @@ record TakeInScreen(Go.TakeIn go, int top, boolean working) implements Screen {
                             Style.NORMAL)));
         }
         return text;
+    }
+
+    /** What a table says, row by row, before what that comes to. */
+    private static void table(Told.TableUnderstood table, List<Paragraph> text, Surroundings around) {
+        TableReport report = new TableReport(around.phrases(), around.units());
+        TablePlan plan = table.plan();
+        text.add(Paragraph.of(report.count(plan), plan.isRefused() ? Style.ERROR : Style.STRONG));
+        if (plan.isRefused()) {
+            text.add(Paragraph.of(around.say("table.refused"), Style.ERROR));
+        }
+        if (!plan.leftOut().isEmpty()) {
+            text.add(Paragraph.of(around.say("table.left_out", String.join(", ", plan.leftOut())), Style.CAUTION));
+        }
+        section(around.say("table.first"), report.first(table.first()), text);
+        section(around.say("table.rows"), report.rows(plan, MOST_ROWS), text);
+        text.add(Paragraph.gap());
+    }
+
+    private static void section(String head, List<String> lines, List<Paragraph> text) {
+        if (!lines.isEmpty()) {
+            text.add(Paragraph.gap());
+            text.add(Paragraph.of(head, Style.STRONG));
+            lines.forEach(line -> text.add(new Paragraph(2, line, Style.NORMAL)));
+        }
     }
 
     private static String shown(String value, Surroundings around) {

@@ -10,6 +10,10 @@ import thalweg.due.DueCount;
 import thalweg.due.FoundDue;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
+import thalweg.exchange.table.TableKind;
+import thalweg.exchange.table.TablePlan;
+import thalweg.exchange.table.TableWords;
+import thalweg.exchange.table.Understood;
 import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonList;
@@ -229,6 +233,23 @@ public sealed interface Told extends Message {
 
     /** A trip is not in use any more. */
     record TripGone(Uid trip) implements Told {}
+
+    /**
+     * A table, of which nobody has said yet what its columns are.
+     *
+     * @param name of the file
+     * @param text of the file
+     * @param kind that its rows seem to be
+     * @param words by which columns are guessed
+     */
+    record TableRead(String name, String text, Optional<TableKind> kind, TableWords words) implements Told {}
+
+    /** What a table would change, and its first rows as they are understood. */
+    record TableUnderstood(String name, TablePlan plan, List<Understood> first) implements Told {
+        public TableUnderstood {
+            first = List.copyOf(first);
+        }
+    }
 
     /**
      * A file of records was looked into.

@@ -10,9 +10,12 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Rules of the GPX 1.1 schema, written down beside the reader and not taken from it: the root and its attributes, the
- * order and number of children, ranges of coordinates, UTC times. The order inside {@code wpt} and the ranges were seen in
- * the schema; the order inside {@code gpx}, {@code rte}, {@code trk} and {@code metadata} is from memory of it.
+ * Rules of the GPX 1.1 schema, written down beside the reader and not taken from it: the root, the order and number of
+ * children, the attributes that are required and allowed, ranges and words of values, no text beside elements. All of it was
+ * held against the text of the published schema; that text itself states no licence, so it does not stand here. What is
+ * stricter: a time is in UTC, as the schema's documentation asks and its type does not.
+ *
+ * @see "GPX 1.1 Schema, http://www.topografix.com/GPX/1/1"
  */
 final class GpxRules {
 
@@ -39,16 +42,35 @@ final class GpxRules {
             "dgpsid",
             "extensions");
 
-    private static final Map<String, List<String>> ORDER = Map.of(
-            "gpx", List.of("metadata", "wpt*", "rte*", "trk*", "extensions"),
-            "metadata",
-                    List.of("name", "desc", "author", "copyright", "link*", "time", "keywords", "bounds", "extensions"),
-            "rte", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "rtept*"),
-            "trk", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "trkseg*"),
-            "trkseg", List.of("trkpt*", "extensions"),
-            "wpt", POINT,
-            "rtept", POINT,
-            "trkpt", POINT);
+    private static final Map<String, List<String>> ORDER = Map.ofEntries(
+            Map.entry("gpx", List.of("metadata", "wpt*", "rte*", "trk*", "extensions")),
+            Map.entry(
+                    "metadata",
+                    List.of("name", "desc", "author", "copyright", "link*", "time", "keywords", "bounds", "extensions")),
+            Map.entry("author", List.of("name", "email", "link")),
+            Map.entry("email", List.of()),
+            Map.entry("bounds", List.of()),
+            Map.entry("copyright", List.of("year", "license")),
+            Map.entry("link", List.of("text", "type")),
+            Map.entry(
+                    "rte", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "rtept*")),
+            Map.entry(
+                    "trk", List.of("name", "cmt", "desc", "src", "link*", "number", "type", "extensions", "trkseg*")),
+            Map.entry("trkseg", List.of("trkpt*", "extensions")),
+            Map.entry("wpt", POINT),
+            Map.entry("rtept", POINT),
+            Map.entry("trkpt", POINT));
+
+    /** Attributes, all of them required; any other is not allowed. */
+    private static final Map<String, List<String>> ATTRIBUTES = Map.ofEntries(
+            Map.entry("gpx", List.of("version", "creator")),
+            Map.entry("wpt", List.of("lat", "lon")),
+            Map.entry("rtept", List.of("lat", "lon")),
+            Map.entry("trkpt", List.of("lat", "lon")),
+            Map.entry("link", List.of("href")),
+            Map.entry("email", List.of("id", "domain")),
+            Map.entry("copyright", List.of("author")),
+            Map.entry("bounds", List.of("minlat", "minlon", "maxlat", "maxlon")));
 
     private static final Pattern UTC = Pattern.compile("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d+)?Z");
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)");
@@ -85,7 +107,13 @@ final class GpxRules {
     }
 
     private void element(Element element) {
-        List<String> order = ORDER.getOrDefault(element.getLocalName(), List.of());
+        String own = element.getLocalName();
+        attributes(element, own);
+        if (!ORDER.containsKey(own)) {
+            expect(element.getElementsByTagName("*").getLength() == 0, own + " holds a text alone");
+            return;
+        }
+        List<String> order = ORDER.getOrDefault(own, List.of());
         if (order.equals(POINT)) {
             expect(inRange(element.getAttribute("lat"), -90, 90), "a latitude is from -90 to 90");
             expect(
@@ -94,7 +122,9 @@ final class GpxRules {
         }
         int at = 0;
         for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (!(node instanceof Element child) || order.isEmpty()) {
+            if (!(node instanceof Element child)) {
+                boolean isText = node.getNodeType() == Node.TEXT_NODE || node.getNodeType() == Node.CDATA_SECTION_NODE;
+                expect(!isText || node.getTextContent().isBlank(), own + " holds no text of its own");
                 continue;
             }
             String name = NAMESPACE.equals(child.getNamespaceURI()) ? child.getLocalName() : "(foreign)";
@@ -109,13 +139,37 @@ final class GpxRules {
         }
     }
 
+    private void attributes(Element element, String own) {
+        List<String> required = ATTRIBUTES.getOrDefault(own, List.of());
+        required.forEach(name -> expect(element.hasAttribute(name), own + " has " + name));
+        for (int i = 0; i < element.getAttributes().getLength(); i++) {
+            Node attribute = element.getAttributes().item(i);
+            boolean declares = attribute.getNodeName().startsWith("xmlns")
+                    || "http://www.w3.org/2001/XMLSchema-instance".equals(attribute.getNamespaceURI());
+            expect(
+                    declares || required.contains(attribute.getNodeName()),
+                    own + " has no attribute " + attribute.getNodeName());
+        }
+    }
+
     private void value(Element child, String name) {
         String text = child.getTextContent().strip();
         switch (name) {
             case "ele" -> expect(DECIMAL.matcher(text).matches(), "an elevation is a decimal number");
             case "time" -> expect(UTC.matcher(text).matches(), "a time is in UTC");
+            case "magvar" -> expect(inRange(text, 0, Math.nextDown(360.0)), "a bearing is from 0 to below 360");
+            case "geoidheight", "hdop", "vdop", "pdop", "ageofdgpsdata" ->
+                expect(DECIMAL.matcher(text).matches(), name + " is a decimal number");
+            case "sat", "number" -> expect(text.matches("\\+?[0-9]+|-0+"), name + " is a whole number from 0");
+            case "dgpsid" ->
+                expect(text.matches("[0-9]{1,4}") && Integer.parseInt(text) <= 1023, "a station is 0 to 1023");
+            case "fix" -> expect(List.of("none", "2d", "3d", "dgps", "pps").contains(text), "a fix is one of five words");
+            case "year" -> expect(text.matches("-?[0-9]{4,}(Z|[+-][0-9]{2}:[0-9]{2})?"), "a year has four digits");
             case "extensions" -> {
-                // Anything may stand in it.
+                // Anything of another namespace may stand in it.
+                for (Node node = child.getFirstChild(); node != null; node = node.getNextSibling()) {
+                    expect(!NAMESPACE.equals(node.getNamespaceURI()), "extensions are of another namespace");
+                }
             }
             default -> element(child);
         }

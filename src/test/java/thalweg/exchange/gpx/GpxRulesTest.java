@@ -46,6 +46,17 @@ class GpxRulesTest {
         <ele>1e3</ele>                  | an elevation is a decimal number
         <time>2026-08-30 10:00</time>   | a time is in UTC
         <x xmlns="urn:x"/>              | (foreign) has its place in wpt
+        <magvar>360</magvar>            | a bearing is from 0 to below 360
+        <fix>4d</fix>                   | a fix is one of five words
+        <sat>-1</sat>                   | sat is a whole number from 0
+        <hdop>1e2</hdop>                | hdop is a decimal number
+        <dgpsid>1024</dgpsid>           | a station is 0 to 1023
+        <link/>                         | link has href
+        <link href="x"><a/></link>      | a has its place in link
+        <name><b/></name>               | name holds a text alone
+        <name id="x">n</name>           | name has no attribute id
+        loose text                      | wpt holds no text of its own
+        <extensions><name/></extensions> | extensions are of another namespace
         """)
     void theRulesCatchWhatBreaksThem(String children, String rule) {
         assertThat(GpxRules.breaches(file("lat=\"1\" lon=\"2\"", children))).containsExactly(rule);
@@ -54,7 +65,7 @@ class GpxRulesTest {
     @Test
     void theRulesCatchCoordinatesThatAreNotOnTheGlobe() {
         assertThat(GpxRules.breaches(file("lat=\"1\" lon=\"180\"", ""))).hasSize(1);
-        assertThat(GpxRules.breaches(file("lat=\"-90.1\"", ""))).hasSize(2);
+        assertThat(GpxRules.breaches(file("lat=\"-90.1\"", ""))).hasSize(3);
     }
 
     private static byte[] file(String attributes, String children) {

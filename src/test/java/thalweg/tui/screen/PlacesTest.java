@@ -29,6 +29,7 @@ import thalweg.rig.RigStudy;
 import thalweg.service.AnalyzeRig;
 import thalweg.service.FindRecord;
 import thalweg.service.ImportRecords;
+import thalweg.service.ImportTable;
 import thalweg.service.LoadPhrases;
 import thalweg.service.ReadWaypoints;
 import thalweg.settings.Settings;
@@ -72,6 +73,8 @@ final class PlacesTest {
                                         "{\"format\": \"thalweg records\", \"version\": 1, \"canyons\": []}"
                                                 .getBytes(StandardCharsets.UTF_8))
                                 .plan()),
+                new Go.MatchColumns(new Told.TableRead(
+                        "in.csv", "name,region\nProbe,\n", Optional.empty(), ImportTable.allWords())),
                 new Go.BackUp(),
                 new Go.Drafts(),
                 new Go.SetKeeper(),
