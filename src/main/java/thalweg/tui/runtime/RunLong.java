@@ -2,7 +2,6 @@ package thalweg.tui.runtime;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import thalweg.exchange.ImportPlan;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.progress.Progress;
@@ -76,9 +75,11 @@ final class RunLong {
     private static Told table(String name, byte[] bytes) {
         ImportTable.Read read = ImportTable.read(bytes, Optional.empty());
         String text = ImportTable.text(bytes);
-        return text.isEmpty() || read.table().headings().isEmpty()
-                ? new Told.RecordsRead(name, read.findings(), ImportPlan.NOTHING)
-                : new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
+        if (text.isEmpty() || read.table().headings().isEmpty()) {
+            ImportRecords.Preview unread = ImportTable.unread(read);
+            return new Told.RecordsRead(name, unread.findings(), unread.plan());
+        }
+        return new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
     }
 
     private Told taken(Session other, Ask.TakeIn take) {
