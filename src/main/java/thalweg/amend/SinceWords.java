@@ -17,6 +17,9 @@ import thalweg.units.UnitSystem;
 /** What became of a canyon's records, in words, what matters most on the way first. */
 public final class SinceWords {
 
+    /** A mark at the end of one line and its word on the next would be read apart. */
+    private static final char NO_BREAK_SPACE = '\u00A0';
+
     private final Phrases phrases;
     private final ChangeWords words;
 
@@ -71,7 +74,7 @@ public final class SinceWords {
 
     private String told(Optional<Condition> condition) {
         String word = condition.map(SinceWords::word).orElse("unknown");
-        return phrases.say("condition.mark." + word) + " " + phrases.say("condition." + word);
+        return phrases.say("condition.mark." + word) + NO_BREAK_SPACE + phrases.say("condition." + word);
     }
 
     private static String word(Enum<?> value) {

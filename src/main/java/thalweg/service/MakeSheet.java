@@ -17,6 +17,7 @@ import thalweg.logbook.Trip;
 import thalweg.logbook.TripInCanyon;
 import thalweg.settings.Settings;
 import thalweg.sheet.AnalysisFigures;
+import thalweg.sheet.LeaveOut;
 import thalweg.sheet.Paper;
 import thalweg.sheet.Sheet;
 import thalweg.sheet.SheetBuilder;
@@ -176,7 +177,8 @@ public final class MakeSheet {
             LineRecord alone = alone(canyon, order.station().get());
             return SheetBuilder.card(canyon, alone, options, phrases, figures(alone.stations(), options.units()));
         }
-        Map<Uid, AnalysisFigures> figures = figures(canyon.stations(), options.units());
+        Map<Uid, AnalysisFigures> figures =
+                figures(new LeaveOut(order.contents()).from(canyon).stations(), options.units());
         return order.format() == Format.PDF && order.paper() == Paper.POCKET
                 ? SheetBuilder.pocket(canyon, options, phrases, figures)
                 : SheetBuilder.build(canyon, options, phrases, figures);

@@ -2,10 +2,7 @@ package thalweg.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.LineRecord;
@@ -70,11 +67,10 @@ final class TripPart {
     }
 
     private Optional<Block> timetable(TripPlan plan, CanyonRecord shown) {
-        Map<Integer, LineRecord> line =
-                shown.line().stream().collect(Collectors.toMap(LineRecord::number, Function.identity()));
         List<List<Cell>> rows = PlannedPlace.of(plan.plan(), wording.phrases()).stream()
-                .filter(planned -> line.containsKey(planned.place()))
-                .map(planned -> row(planned, line.get(planned.place())))
+                .flatMap(planned -> shown.line().stream()
+                        .filter(place -> place.number() == planned.place())
+                        .map(place -> row(planned, place)))
                 .toList();
         return rows.isEmpty()
                 ? Optional.empty()

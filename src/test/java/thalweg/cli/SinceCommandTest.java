@@ -50,7 +50,7 @@ final class SinceCommandTest {
     }
 
     private String sheet() throws IOException {
-        return Files.readString(home.resolve("s.txt")).replaceAll("\\s+", " ");
+        return Files.readString(home.resolve("s.txt")).replaceAll("[\\s\u00A0]+", " ");
     }
 
     private void run(String... words) {
