@@ -17,8 +17,7 @@ public final class HtmlSheet {
         return render(
                 sheet,
                 heads,
-                Templates.text(
-                        "style.jte", Map.of("footer", CssText.quoted(sheet.footer()), "heads", heads.rules())));
+                Templates.text("style.jte", Map.of("footer", CssText.quoted(sheet.footer()), "heads", heads.rules())));
     }
 
     /** The same without a style, for an output that brings its own. */

@@ -72,10 +72,7 @@ public final class SvgDrawing {
         stroke(line.ink(), line.dashed());
         append(
                 "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>\n",
-                x1,
-                y1,
-                x1 + (x2 - x1) * along,
-                y1 + (y2 - y1) * along);
+                x1, y1, x1 + (x2 - x1) * along, y1 + (y2 - y1) * along);
         if (head > 0) {
             double backX = (x2 - x1) / length * head;
             double backY = (y2 - y1) / length * head;
