@@ -2,6 +2,7 @@ package thalweg.sheet.html;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import thalweg.sheet.Block;
@@ -42,8 +43,10 @@ final class ColumnHeads {
         StringBuilder rules = new StringBuilder();
         classes.forEach((columns, name) -> {
             for (int i = 1; i < columns.size(); i++) {
-                rules.append("  .%s td:nth-child(%d)::before { content: %s; }\n"
-                        .formatted(name, i + 1, CssText.quoted(columns.get(i))));
+                rules.append(String.format(
+                        Locale.ROOT,
+                        "  .%s td:nth-child(%d)::before { content: %s; }\n",
+                        name, i + 1, CssText.quoted(columns.get(i))));
             }
         });
         return rules.toString();
