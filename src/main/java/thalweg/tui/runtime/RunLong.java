@@ -2,7 +2,6 @@ package thalweg.tui.runtime;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import thalweg.exchange.ImportPlan;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.progress.Progress;
@@ -62,7 +61,7 @@ final class RunLong {
         byte[] bytes = ReadFile.bytes(path);
         if (ReadWaypoints.looksLikeOne(bytes)) {
             throw new InputException(Sentence.of(
-                    "{0} is a file of waypoints (GPX), not of records; in the list of canyons g begins a"
+                    "{0} is a file of waypoints (GPX or GeoJSON), not of records; in the list of canyons g begins a"
                             + " canyon from it, and in a canyon g places them on its line.",
                     path));
         }
@@ -77,7 +76,7 @@ final class RunLong {
         ImportTable.Read read = ImportTable.read(bytes, Optional.empty());
         String text = ImportTable.text(bytes);
         return text.isEmpty() || read.table().headings().isEmpty()
-                ? new Told.RecordsRead(name, read.findings(), ImportPlan.NOTHING)
+                ? Told.RecordsRead.broken(name, read.findings())
                 : new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
     }
 

@@ -242,6 +242,11 @@ public sealed interface Told extends Message {
         public RecordsRead {
             findings = List.copyOf(findings);
         }
+
+        /** Of a file from which nothing is taken. */
+        public static RecordsRead broken(String name, List<Sentence> findings) {
+            return new RecordsRead(name, findings, ImportPlan.NOTHING);
+        }
     }
 
     /** Everything is signed by that name from now on. */
