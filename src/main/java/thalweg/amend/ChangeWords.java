@@ -20,6 +20,9 @@ public final class ChangeWords {
     /** More fields than these are counted, not named, where a change is told in one line. */
     private static final int FIELDS_NAMED = 3;
 
+    /** A longer text is only named; what it says now stands elsewhere on the sheet [characters]. */
+    private static final int SHORT = 60;
+
     private final Phrases phrases;
     private final FieldWords fields;
 
@@ -80,7 +83,7 @@ public final class ChangeWords {
     /** One deed in one line. */
     public String line(Deed deed) {
         String what = subject(deed);
-        String key = "deed." + deed.kind().name().toLowerCase(Locale.ROOT);
+        String key = key(deed);
         String told = switch (deed.kind()) {
             case ENTERED, REORDERED, BROUGHT_BACK, RESTORED -> "";
             case ADDED -> found(deed.after());
@@ -96,6 +99,30 @@ public final class ChangeWords {
         };
         String done = phrases.say(key, what);
         return told.isEmpty() ? done : phrases.say("deed.told", done, told);
+    }
+
+    /** One deed in one line with what a field said before and says now, field by field, where that is short. */
+    String inFull(Deed deed) {
+        List<String> told = deed.differences().stream()
+                .filter(one -> deed.kind() == Deed.Kind.CHANGED || deed.kind() == Deed.Kind.CORRECTED)
+                .map(one -> difference(deed, one))
+                .toList();
+        return told.isEmpty()
+                ? line(deed)
+                : phrases.say("deed.told", phrases.say(key(deed), subject(deed)), String.join("; ", told));
+    }
+
+    private String difference(Deed deed, Deed.Difference one) {
+        String name = fields.name(one.key());
+        String before = fields.value(deed.type(), one.key(), one.before());
+        String after = fields.value(deed.type(), one.key(), one.after());
+        return before.length() > SHORT || after.length() > SHORT
+                ? name
+                : phrases.say("field.becomes", name, before, after);
+    }
+
+    private static String key(Deed deed) {
+        return "deed." + deed.kind().name().toLowerCase(Locale.ROOT);
     }
 
     private static String parentKey(Deed deed) {

@@ -76,7 +76,7 @@ public record Deed(
      */
     public record Difference(String key, Optional<Json> before, Optional<Json> after) {}
 
-    private static final String ORDER = "order";
+    static final String ORDER = "order";
 
     /** What a revision did. */
     public static Deed of(Revision revision, Known known) {

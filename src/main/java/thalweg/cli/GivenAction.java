@@ -18,12 +18,12 @@ import thalweg.service.FindRecord;
 import thalweg.service.ListGiven;
 import thalweg.service.Session;
 
-/** Lists sheets that were given out. */
+/** Lists sheets that were written. */
 @Command(
         name = "given",
         description = {
-            "Lists the sheets of one canyon or of all that were given out, and whether the records changed since.",
-            "`sheet CANYON --out PATH --given-to NAME` notes one."
+            "Lists the sheets of one canyon or of all that were written, and whether the records changed since.",
+            "Every sheet that is written to a file is noted; --given-to NAME notes to whom it is given."
         })
 final class GivenAction extends Action {
 
@@ -51,8 +51,7 @@ final class GivenAction extends Action {
             print(JsonText.indented(
                     new Json.Items(sheets.stream().map(GivenAction::json).toList())));
         } else if (sheets.isEmpty()) {
-            tell(Sentence.of(
-                    "No sheet was given out yet; sheet CANYON --out PATH --given-to NAME writes and notes one."));
+            tell(Sentence.of("No sheet was written yet; sheet CANYON --out PATH writes one and notes it."));
         } else {
             print(table(sheets));
         }
@@ -61,11 +60,11 @@ final class GivenAction extends Action {
 
     private String table(List<GivenSheet> sheets) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("NO", "GIVEN", "TO", "FILE", "RECORDS", "CANYON", "ID"));
+        rows.add(List.of("NO", "WRITTEN", "GIVEN TO", "FILE", "RECORDS", "CANYON", "ID"));
         for (GivenSheet shown : sheets) {
             SheetGiven given = shown.entry().content();
             rows.add(List.of(
-                    Long.toString(given.number()),
+                    given.mark().print(),
                     given.on().print(),
                     given.to(),
                     given.file(),
@@ -85,6 +84,7 @@ final class GivenAction extends Action {
 
     private static Json json(GivenSheet shown) {
         Json.Fields fields = SheetGivenBody.write(shown.entry().content())
+                .with("mark", Json.of(shown.entry().content().mark().print()))
                 .with("uid", Json.of(shown.entry().uid().text()))
                 .with("canyon", Json.of(shown.canyon().uid().text()))
                 .with("canyon_name", Json.of(shown.canyon().name()))

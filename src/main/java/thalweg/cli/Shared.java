@@ -92,6 +92,14 @@ final class Shared {
         return named(Session.writing(file, surrounds.clock(), surrounds.user()));
     }
 
+    /** A session that notes what was done where the database may be written, and only reads it where it may not. */
+    Session noting() {
+        Path file = file().toAbsolutePath();
+        Path folder = file.getParent();
+        boolean mayWrite = Files.isWritable(file) && (folder == null || Files.isWritable(folder));
+        return mayWrite || !Files.exists(file) ? writing() : reading();
+    }
+
     /** What is written is signed as the person's settings say. */
     private Session named(Session session) {
         try {

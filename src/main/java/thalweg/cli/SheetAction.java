@@ -11,7 +11,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
+import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
+import thalweg.logbook.SheetNumber;
 import thalweg.service.FindRecord;
 import thalweg.service.FindStation;
 import thalweg.service.GiveSheet;
@@ -19,6 +21,8 @@ import thalweg.service.MakeSheet;
 import thalweg.service.Session;
 import thalweg.service.SheetOrder;
 import thalweg.sheet.Paper;
+import thalweg.sheet.SheetContents;
+import thalweg.sheet.Stretch;
 
 /** Makes a sheet to hand out. */
 @Command(
@@ -51,8 +55,32 @@ final class SheetAction extends Action {
     @Option(
             names = "--given-to",
             paramLabel = "NAME",
-            description = "note to whom it is given, under a number that the sheet bears; needs --out")
+            description = "note to whom it is given, beside the number that the sheet bears; needs --out")
     private String givenTo = "";
+
+    @Option(
+            names = "--part",
+            paramLabel = "FROM..TO",
+            description = "only a part of the canyon, by the numbers of its first and last place")
+    private @Nullable String part;
+
+    @Option(names = "--private-notes", description = "with your private notes, marked as such; else they are left out")
+    private boolean privateNotes;
+
+    @Option(
+            names = "--since",
+            paramLabel = "NUMBER",
+            description = "begin with what changed in the records since that sheet of this canyon, as 12 or 12-4f9ac1")
+    private @Nullable String since;
+
+    @Option(
+            names = "--trip",
+            paramLabel = "ID",
+            description = "for a trip of the records: when to be where, until when to go on, what to carry")
+    private @Nullable String trip;
+
+    @Mixin
+    private final ContentsOptions contents = new ContentsOptions();
 
     @Mixin
     private final SettingsOption settings = new SettingsOption();
@@ -81,7 +109,14 @@ final class SheetAction extends Action {
             throw new InputException(
                     Sentence.of("A PDF is no text for a terminal; name the file to write with --out PATH."));
         }
-        return givenTo.isBlank() ? make(chosen) : give(chosen);
+        if (output.file().isPresent()) {
+            return write(chosen, output.file().get());
+        }
+        if (!givenTo.isBlank()) {
+            throw new InputException(
+                    Sentence.of("--given-to needs --out PATH: a sheet is noted together with the name of its file."));
+        }
+        return print(chosen);
     }
 
     /** The one that was named, else the one that fits what else was named. */
@@ -99,7 +134,8 @@ final class SheetAction extends Action {
                 .orElse(MakeSheet.Format.HTML);
     }
 
-    private Integer make(MakeSheet.Format chosen) {
+    /** What is printed bears no number: nobody knows whether it is kept. */
+    private Integer print(MakeSheet.Format chosen) {
         byte[] made;
         try (Session session = shared().reading()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
@@ -111,6 +147,7 @@ final class SheetAction extends Action {
     }
 
     private SheetOrder order(CanyonRecord record, MakeSheet.Format chosen) {
+        SheetContents shown = contents.chosen().of(Optional.ofNullable(part).map(Stretch::parse));
         return new SheetOrder(
                 chosen,
                 paper == null ? Paper.A4 : paper,
@@ -118,20 +155,27 @@ final class SheetAction extends Action {
                 Optional.ofNullable(station)
                         .map(words ->
                                 new FindStation(record).named(words).station().uid()),
-                surrounds().folders().fonts());
+                surrounds().folders().fonts(),
+                privateNotes ? shown.withPrivateNotes() : shown,
+                Optional.ofNullable(since).map(SheetNumber::parse),
+                Optional.ofNullable(trip).map(SheetAction::id));
     }
 
-    private Integer give(MakeSheet.Format chosen) {
-        Path file = output.file()
-                .orElseThrow(() -> new InputException(Sentence.of(
-                        "--given-to needs --out PATH: a sheet is noted together with the name of its file.")));
-        try (Session session = shared().writing()) {
+    private static Uid id(String typed) {
+        return Uid.parse(typed)
+                .orElseThrow(() -> new InputException(
+                        Sentence.of("\"{0}\" is no id of a trip; `trips` lists them with their ids.", typed)));
+    }
+
+    private Integer write(MakeSheet.Format chosen, Path file) {
+        try (Session session = givenTo.isBlank() ? shared().noting() : shared().writing()) {
             CanyonRecord record = new FindRecord(session).canyon(canyon);
-            Optional<Long> number = new GiveSheet(
+            Optional<SheetNumber> number = new GiveSheet(
                             session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()))
                     .write(record, order(record, chosen), file, output.overwrites(), givenTo);
             output.written(file);
-            number.ifPresent(one -> tell(Sentence.of("Noted as sheet {0}.", one)));
+            tell(number.map(one -> Sentence.of("Noted as sheet {0}.", one.print()))
+                    .orElseGet(() -> Sentence.of("The database can only be read, so that the sheet bears no number.")));
         }
         return ExitCodes.DONE;
     }

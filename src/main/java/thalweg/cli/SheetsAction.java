@@ -45,6 +45,9 @@ final class SheetsAction extends Action {
     private Paper paper = Paper.A4;
 
     @Mixin
+    private final ContentsOptions contents = new ContentsOptions();
+
+    @Mixin
     private final FilterOptions filter = new FilterOptions();
 
     @Mixin
@@ -65,7 +68,7 @@ final class SheetsAction extends Action {
             throw new InputException(
                     Sentence.of("--paper is for PDF; leave it out, or ask for the sheet with --as pdf."));
         }
-        try (Session session = shared().reading()) {
+        try (Session session = shared().noting()) {
             List<CanyonRow> canyons = new ListCanyons(session)
                     .found(new Finding(String.join(" ", words), filter.filter()))
                     .rows();
@@ -76,11 +79,12 @@ final class SheetsAction extends Action {
             MakeSheet make =
                     new MakeSheet(session, phrases(), surrounds().version(), settings.read(surrounds(), phrases()));
             SheetOrder order = new SheetOrder(
-                    format,
-                    paper,
-                    shared().units(),
-                    Optional.empty(),
-                    surrounds().folders().fonts());
+                            format,
+                            paper,
+                            shared().units(),
+                            Optional.empty(),
+                            surrounds().folders().fonts())
+                    .holding(contents.chosen());
             int written = new ManySheets(session, make).write(canyons, order, folder, overwrite, Progress.UNWATCHED);
             tell(phrases().count("sheets_form.done", written, folder));
         }

@@ -44,11 +44,25 @@ public final class PlanWords {
         return new PlanWords(plan, phrases, units).sections();
     }
 
+    /**
+     * What of it a group takes along: ropes, material, how long it takes, until when to go on, and what all that rests on.
+     * When the group is where, {@link PlannedPlace} tells. Nothing of it says what anybody weighs.
+     */
+    public static List<Section> toTakeAlong(Plan plan, Phrases phrases, UnitSystem units) {
+        PlanWords words = new PlanWords(plan, phrases, units);
+        return List.of(
+                new Section(phrases.say("plan.heading.ropes"), words.ropes()),
+                new Section(phrases.say("plan.heading.bring"), BringWords.of(plan, phrases, units)),
+                new Section(phrases.say("plan.heading.times"), words.times(false)),
+                new Section(phrases.say("plan.heading.light"), LightWords.of(plan, phrases)),
+                new Section(phrases.say("plan.heading.assumed"), words.assumed()));
+    }
+
     private List<Section> sections() {
         return List.of(
                 new Section(phrases.say("plan.heading.ropes"), ropes()),
                 new Section(phrases.say("plan.heading.bring"), BringWords.of(plan, phrases, units)),
-                new Section(phrases.say("plan.heading.times"), times()),
+                new Section(phrases.say("plan.heading.times"), times(true)),
                 new Section(phrases.say("plan.heading.light"), LightWords.of(plan, phrases)),
                 new Section(phrases.say("plan.heading.water"), water()),
                 new Section(phrases.say("plan.heading.due"), due()),
@@ -142,7 +156,7 @@ public final class PlanWords {
         return name.isEmpty() ? phrases.say("plan.place", number) : phrases.say("plan.place.named", number, name);
     }
 
-    private List<String> times() {
+    private List<String> times(boolean places) {
         List<String> lines = new ArrayList<>();
         if (plan.past()) {
             lines.add(phrases.say("plan.past", plan.request().on()));
@@ -171,7 +185,7 @@ public final class PlanWords {
             lines.add(phrases.say("plan.no_start"));
         }
         for (Timetable.Step step : table.steps()) {
-            if (step.step().roped() || step.step().escape()) {
+            if (places && (step.step().roped() || step.step().escape())) {
                 lines.add(step(step, begin));
             }
         }

@@ -102,14 +102,29 @@ public final class AddEntries {
     }
 
     /**
-     * Notes that a sheet was given out.
+     * Notes that a sheet was written.
      *
      * @throws ChangedMeanwhileException when its number stands on another sheet by now
      */
     public void sheetGiven(SheetGiven given) {
+        sheetsGiven(List.of(given));
+    }
+
+    /**
+     * Notes that sheets were written, all or none.
+     *
+     * @param given not empty, with numbers that rise
+     * @throws ChangedMeanwhileException when one of the numbers stands on another sheet by now
+     */
+    void sheetsGiven(List<SheetGiven> given) {
         String at = session.now();
-        List<Fact> facts = List.of(FactBody.of(Entered.of(given)).fact(session.keeper(), at));
-        session.ledger().appendSheet(new Batch(List.of(), facts, session.keeper(), at), given.number());
+        List<Fact> facts = given.stream()
+                .map(one -> FactBody.of(Entered.of(one)).fact(session.keeper(), at))
+                .toList();
+        session.ledger()
+                .appendSheet(
+                        new Batch(List.of(), facts, session.keeper(), at),
+                        given.get(0).number());
     }
 
     /** Attaches an analysis. */

@@ -9,8 +9,6 @@ import thalweg.logbook.Entry;
 import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.RigAnalysis;
 import thalweg.logbook.StationRecord;
-import thalweg.rig.Analyze;
-import thalweg.rig.FindPeakRange;
 import thalweg.rig.PeakForces;
 import thalweg.rig.PeakRange;
 import thalweg.rig.PointLoss;
@@ -38,8 +36,10 @@ final class AnalysisView {
 
     private final Phrases phrases;
     private final UnitSystem units;
+    private final Answers answers;
 
-    AnalysisView(Phrases phrases, UnitSystem units) {
+    AnalysisView(Phrases phrases, UnitSystem units, Answers answers) {
+        this.answers = answers;
         this.phrases = phrases;
         this.units = units;
     }
@@ -54,7 +54,8 @@ final class AnalysisView {
         if (input.isEmpty()) {
             return Optional.empty();
         }
-        RigAnswer answer = Analyze.of(input.get());
+        Answers.Said said = answers.about(input.get());
+        RigAnswer answer = said.answer();
         List<String> changes = new ArrayList<>();
         for (InventoryFingerprint.Change change : kept.inventory().changesTo(station.inventory())) {
             String part = station.part(change.part())
@@ -65,13 +66,13 @@ final class AnalysisView {
         if (!RigAnswerText.agrees(answer, kept.result())) {
             changes.add(phrases.say("rig.change.program", kept.program()));
         }
-        return Optional.of(figures(entry, answer, PointRemarks.of(answer.input(), station, phrases, units), changes));
+        return Optional.of(figures(entry, said, PointRemarks.of(answer.input(), station, phrases, units), changes));
     }
 
     private AnalysisFigures figures(
-            Entry<RigAnalysis> entry, RigAnswer answer, List<PointRemarks.Remark> remarks, List<String> changes) {
+            Entry<RigAnalysis> entry, Answers.Said said, List<PointRemarks.Remark> remarks, List<String> changes) {
+        RigAnswer answer = said.answer();
         RigInput input = answer.input();
-        PeakRange ranges = FindPeakRange.of(answer);
         SafetyWords safety = new SafetyWords(phrases);
         return new AnalysisFigures(
                 entry.uid(),
@@ -92,7 +93,7 @@ final class AnalysisView {
                         .toList(),
                 answer.steady().angle(),
                 answer.sector().widest().map(widest -> widest.angle()),
-                answer.losses().stream().map(loss -> loss(loss, ranges)).toList(),
+                answer.losses().stream().map(loss -> loss(loss, said.peaks())).toList(),
                 answer.checks().stream()
                         .map(check -> new AnalysisFigures.CheckLine(
                                 check.letter().name(),

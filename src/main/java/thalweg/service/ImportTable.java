@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thalweg.exchange.ImportPlan;
 import thalweg.exchange.table.Columns;
 import thalweg.exchange.table.Field;
 import thalweg.exchange.table.GuessColumns;
@@ -88,6 +89,11 @@ public final class ImportTable {
         Findings findings = new Findings();
         Table table = TableReader.read(bytes, separator, findings);
         return new Read(findings.all().stream().map(Finding::saying).toList(), table);
+    }
+
+    /** What comes of a table in which nothing can be read. */
+    public static ImportRecords.Preview unread(Read read) {
+        return new ImportRecords.Preview(read.findings(), ImportPlan.NOTHING);
     }
 
     /** The text of a file; empty where it is no text that is read here. */

@@ -9,11 +9,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import thalweg.fault.AppException;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
+import thalweg.fault.StoreException;
+import thalweg.ledger.LedgerPlace;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.SheetGiven;
 import thalweg.progress.Progress;
 import thalweg.text.Slug;
 
@@ -33,7 +37,7 @@ public final class ManySheets {
     }
 
     /** A sheet that waits beside its place. */
-    private record Waiting(Path aside, Path target) {}
+    private record Waiting(Path aside, Path target, Optional<SheetGiven> note) {}
 
     /**
      * Writes the sheets beside their places, then moves them there, so that a stop or a full disk leaves what was there.
@@ -63,6 +67,7 @@ public final class ManySheets {
                 for (Waiting sheet : made) {
                     Files.move(sheet.aside(), sheet.target(), StandardCopyOption.REPLACE_EXISTING);
                 }
+                note(made, folder);
                 return made.size();
             } finally {
                 delete(aside);
@@ -81,6 +86,8 @@ public final class ManySheets {
     private List<Waiting> made(List<CanyonRow> canyons, SheetOrder order, Places places, Progress progress)
             throws IOException {
         FindRecord find = new FindRecord(session);
+        LedgerPlace ledger = session.earlier().place();
+        long last = session.isReadOnly() ? 0 : session.local().lastSheetNumber();
         Set<String> taken = new HashSet<>();
         List<Waiting> made = new ArrayList<>();
         for (int i = 0; i < canyons.size(); i++) {
@@ -93,11 +100,36 @@ public final class ManySheets {
                         ? usual
                         : uid.text() + "." + order.format().ending();
                 Path file = places.aside().resolve(name);
-                Files.write(file, make.of(canyon.get(), order));
-                made.add(new Waiting(file, places.folder().resolve(name)));
+                long number = last + made.size() + 1;
+                Optional<SheetGiven> note = session.isReadOnly()
+                        ? Optional.empty()
+                        : Optional.of(GiveSheet.noted(canyon.get(), session.today(), file, "", number, ledger));
+                Files.write(
+                        file,
+                        note.isPresent()
+                                ? make.numbered(canyon.get(), order, note.get().mark())
+                                : make.of(canyon.get(), order));
+                made.add(new Waiting(file, places.folder().resolve(name), note));
             }
         }
         return made;
+    }
+
+    /** Under the numbers that they bear; failing, it says which of both happened. */
+    private void note(List<Waiting> made, Path folder) {
+        List<SheetGiven> notes =
+                made.stream().flatMap(sheet -> sheet.note().stream()).toList();
+        if (notes.isEmpty()) {
+            return;
+        }
+        try {
+            new AddEntries(session).sheetsGiven(notes);
+        } catch (AppException e) {
+            Sentence saying = Sentence.of(
+                    "The sheets were written to {0}, but their numbers were not noted: {1} Write them again.",
+                    folder, e.saying());
+            throw e instanceof StoreException ? new StoreException(saying, e) : new InputException(saying, e);
+        }
     }
 
     private static void refuseThere(List<CanyonRow> canyons, SheetOrder order, Path folder) {

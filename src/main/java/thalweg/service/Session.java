@@ -23,6 +23,7 @@ import thalweg.storage.CheckStore;
 import thalweg.storage.Database;
 import thalweg.storage.DueOrderStore;
 import thalweg.storage.DueStore;
+import thalweg.storage.EarlierStore;
 import thalweg.storage.LedgerStore;
 import thalweg.storage.LocalStore;
 import thalweg.storage.NativeLibrary;
@@ -40,9 +41,15 @@ public final class Session implements AutoCloseable {
     private final Database database;
     private final Clock clock;
     private final String user;
+    private final Answers answers;
     private volatile Optional<String> named = Optional.empty();
 
     private Session(Database database, Clock clock, String user) {
+        this(database, clock, user, new Answers());
+    }
+
+    private Session(Database database, Clock clock, String user, Answers answers) {
+        this.answers = answers;
         this.database = database;
         this.clock = clock;
         this.user = user.isBlank() ? "unnamed keeper" : user;
@@ -110,7 +117,8 @@ public final class Session implements AutoCloseable {
         if (!Files.exists(file())) {
             return work.apply(this);
         }
-        try (Session other = isReadOnly() ? reading(file(), clock, user) : writing(file(), clock, user)) {
+        Access access = isReadOnly() ? Access.READ : Access.WRITE;
+        try (Session other = new Session(Database.open(file(), access), clock, user, answers)) {
             return work.apply(other.named(named));
         }
     }
@@ -123,12 +131,21 @@ public final class Session implements AutoCloseable {
         copy.into(database);
     }
 
+    /** What the model says about rigs that are kept. */
+    Answers answers() {
+        return answers;
+    }
+
     LedgerStore ledger() {
         return new LedgerStore(database);
     }
 
     RecordStore records() {
         return new RecordStore(database);
+    }
+
+    EarlierStore earlier() {
+        return new EarlierStore(database);
     }
 
     CanyonStore canyons() {

@@ -39,7 +39,10 @@ final class AboutPart {
     private Section emergency(Canyon canyon, List<String> toFillIn) {
         Fact known = wording.fact(
                 "sheet.emergency.known", wording.orUnknown(canyon.prose().under(CanyonText.EMERGENCY)));
+        boolean grouped = wording.options().trip().isPresent()
+                && wording.options().contents().names();
         List<String> blanks = toFillIn.stream()
+                .filter(blank -> !grouped || !blank.equals("group"))
                 .map(blank -> wording.say("sheet.blank." + blank))
                 .toList();
         return Section.of(
@@ -53,6 +56,7 @@ final class AboutPart {
         Arrays.stream(CanyonText.values())
                 .filter(heading -> !SAID_ELSEWHERE.contains(heading))
                 .forEach(heading -> fact(canyon.prose(), heading).ifPresent(facts::add));
+        wording.privateNote(canyon.uid()).ifPresent(facts::add);
         return Section.of("about", wording.say("sheet.about"), List.of(new Block.Facts(facts)));
     }
 

@@ -133,4 +133,28 @@ public record AnalysisFigures(
             throw new IllegalArgumentException("an analysis is about points, a layout and a load");
         }
     }
+
+    /** The same, attached by somebody of that name. */
+    AnalysisFigures signed(String name) {
+        return new AnalysisFigures(
+                entry,
+                on,
+                name,
+                program,
+                rig,
+                layout,
+                load,
+                points,
+                angle,
+                worstAngle,
+                losses,
+                checks,
+                safety,
+                strengths,
+                material,
+                assumed,
+                drawing,
+                remarks,
+                staleChanges);
+    }
 }

@@ -15,7 +15,8 @@ public sealed interface Block {
             Function<Facts, R> onFacts,
             Function<Table, R> onTable,
             Function<Picture, R> onPicture,
-            Function<Blanks, R> onBlanks);
+            Function<Blanks, R> onBlanks,
+            Function<Code, R> onCode);
 
     /**
      * Running text.
@@ -31,7 +32,8 @@ public sealed interface Block {
                 Function<Facts, R> onFacts,
                 Function<Table, R> onTable,
                 Function<Picture, R> onPicture,
-                Function<Blanks, R> onBlanks) {
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
             return onParagraph.apply(this);
         }
     }
@@ -59,7 +61,8 @@ public sealed interface Block {
                 Function<Facts, R> onFacts,
                 Function<Table, R> onTable,
                 Function<Picture, R> onPicture,
-                Function<Blanks, R> onBlanks) {
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
             return onNotice.apply(this);
         }
     }
@@ -85,7 +88,8 @@ public sealed interface Block {
                 Function<Facts, R> onFacts,
                 Function<Table, R> onTable,
                 Function<Picture, R> onPicture,
-                Function<Blanks, R> onBlanks) {
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
             return onFacts.apply(this);
         }
     }
@@ -117,7 +121,8 @@ public sealed interface Block {
                 Function<Facts, R> onFacts,
                 Function<Table, R> onTable,
                 Function<Picture, R> onPicture,
-                Function<Blanks, R> onBlanks) {
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
             return onTable.apply(this);
         }
     }
@@ -155,7 +160,8 @@ public sealed interface Block {
                 Function<Facts, R> onFacts,
                 Function<Table, R> onTable,
                 Function<Picture, R> onPicture,
-                Function<Blanks, R> onBlanks) {
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
             return onPicture.apply(this);
         }
     }
@@ -181,8 +187,39 @@ public sealed interface Block {
                 Function<Facts, R> onFacts,
                 Function<Table, R> onTable,
                 Function<Picture, R> onPicture,
-                Function<Blanks, R> onBlanks) {
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
             return onBlanks.apply(this);
+        }
+    }
+
+    /**
+     * An address as a mark that a camera reads; where nothing can be drawn, the address itself.
+     *
+     * @param id a name that no other picture or section of the sheet has, of letters, digits and hyphens
+     * @param caption what it leads to, one line, not blank
+     * @param address of a place
+     */
+    record Code(String id, String caption, String address) implements Block {
+
+        public Code {
+            Section.requireId(id);
+            caption = Inert.line(caption);
+            if (caption.isBlank() || !address.startsWith("geo:")) {
+                throw new IllegalArgumentException("a code leads to a place and says to which");
+            }
+        }
+
+        @Override
+        public <R> R match(
+                Function<Paragraph, R> onParagraph,
+                Function<Notice, R> onNotice,
+                Function<Facts, R> onFacts,
+                Function<Table, R> onTable,
+                Function<Picture, R> onPicture,
+                Function<Blanks, R> onBlanks,
+                Function<Code, R> onCode) {
+            return onCode.apply(this);
         }
     }
 }

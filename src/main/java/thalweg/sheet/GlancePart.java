@@ -33,11 +33,10 @@ final class GlancePart {
         List<Fact> facts = new ArrayList<>();
         facts.add(wording.fact("sheet.french", grades.french(canyon.french())));
         facts.add(wording.fact("sheet.american", grades.american(canyon.american())));
-        facts.add(wording.fact("sheet.times", times(canyon.times())));
+        facts.add(wording.fact("sheet.times", ofWhole(times(canyon.times()))));
         facts.add(wording.fact("sheet.longest_drop", longestDrop(record)));
         facts.add(wording.fact("sheet.longest_rope", longestRope(record)));
-        facts.add(wording.fact(
-                "canyon_text.ropes", wording.orUnknown(canyon.prose().under(CanyonText.ROPES))));
+        facts.add(wording.fact("canyon_text.ropes", ropes(canyon)));
         facts.add(wording.fact("sheet.ways_out", waysOut(record)));
         facts.add(wording.fact("sheet.high_water", highWater(record)));
         facts.add(wording.fact(
@@ -49,17 +48,29 @@ final class GlancePart {
     /** What still matters once a group is in the canyon. */
     Section inBrief(CanyonRecord record) {
         Canyon canyon = record.canyon();
-        List<Fact> facts = List.of(
-                wording.fact("sheet.times", times(canyon.times())),
+        List<Fact> facts = new ArrayList<>(List.of(
+                wording.fact("sheet.times", ofWhole(times(canyon.times()))),
                 wording.fact("sheet.longest_rope", longestRope(record)),
-                wording.fact(
-                        "canyon_text.ropes", wording.orUnknown(canyon.prose().under(CanyonText.ROPES))),
+                wording.fact("canyon_text.ropes", ropes(canyon)),
                 wording.fact("sheet.ways_out", waysOut(record)),
                 wording.fact("sheet.high_water", highWater(record)),
                 wording.fact(
                         "canyon_text.catchment",
-                        wording.orUnknown(canyon.prose().under(CanyonText.CATCHMENT))));
+                        wording.orUnknown(canyon.prose().under(CanyonText.CATCHMENT)))));
+        wording.privateNote(canyon.uid()).ifPresent(facts::add);
         return Section.of("glance", wording.say("sheet.glance"), List.of(new Block.Facts(facts)));
+    }
+
+    private List<Words> ropes(Canyon canyon) {
+        return ofWhole(List.of(wording.orUnknown(canyon.prose().under(CanyonText.ROPES))));
+    }
+
+    /** What is stated of a canyon as a whole says so on a sheet about a part of it. */
+    private List<Words> ofWhole(List<Words> lines) {
+        return wording.options().contents().stretch().isEmpty()
+                ? lines
+                : Stream.concat(lines.stream(), Stream.of(wording.toned(Tone.CAUTION, "sheet.stretch.whole")))
+                        .toList();
     }
 
     private List<Words> times(Times times) {
@@ -81,7 +92,9 @@ final class GlancePart {
         }
         List<Words> lines = new ArrayList<>();
         lines.add(record.longestDrop()
-                .map(known -> wording.words("sheet.from_line", wording.length(known)))
+                .map(known -> wording.words(
+                        wording.options().contents().stretch().isPresent() ? "sheet.from_part" : "sheet.from_line",
+                        wording.length(known)))
                 .orElseGet(wording::unknown));
         long without = record.line().stream()
                 .filter(place -> place.obstacle().kind() == ObstacleKind.DROP)

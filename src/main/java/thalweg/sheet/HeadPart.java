@@ -15,12 +15,24 @@ final class HeadPart {
         this.wording = wording;
     }
 
-    List<Block> of(CanyonRecord record) {
+    /**
+     * The head.
+     *
+     * @param record as it is shown
+     * @param places of the whole line
+     */
+    List<Block> of(CanyonRecord record, int places) {
         List<Block> head = new ArrayList<>();
         if (record.canyon().invented()) {
             head.add(new Block.Notice(wording.say("sheet.invented"), List.of(wording.toned(Tone.CAUTION, "invented"))));
         }
-        head.add(new Block.Facts(facts(record)));
+        if (wording.options().contents().privateNotes()) {
+            head.add(new Block.Notice(
+                    wording.say("sheet.private"), List.of(wording.toned(Tone.CAUTION, "sheet.private.why"))));
+        }
+        List<Fact> facts = facts(record);
+        new ChoiceWords(wording).facts(places).forEach(facts::add);
+        head.add(new Block.Facts(facts));
         head.add(new Block.Notice(
                 wording.say("sheet.cautions"),
                 List.of(
@@ -41,7 +53,8 @@ final class HeadPart {
         facts.add(wording.fact("sheet.as_of", Words.of(wording.options().asOf().toString())));
         wording.options()
                 .number()
-                .ifPresent(number -> facts.add(wording.fact("sheet.number", wording.words("sheet.number.of", number))));
+                .ifPresent(number ->
+                        facts.add(wording.fact("sheet.number", wording.words("sheet.number.of", number.print()))));
         Words never = wording.toned(Tone.UNKNOWN, "sheet.none_on_record");
         facts.add(wording.fact("sheet.newest", wording.ago(record.newestInspection(), never)));
         facts.add(wording.fact("sheet.oldest", wording.ago(record.oldestLastSeen(), never)));

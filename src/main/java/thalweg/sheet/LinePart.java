@@ -57,6 +57,9 @@ final class LinePart {
         if (!place.obstacle().note().isBlank()) {
             name.add(Words.of(place.obstacle().note()));
         }
+        wording.privateNote(place.obstacle().uid())
+                .ifPresent(note -> name.add(Words.of(
+                        wording.labelled(note.label(), note.lines().get(0).text()), Tone.CAUTION)));
         // Where a rope is usually rigged, a missing station is news; on a walk it is not.
         Tone tone = place.obstacle().kind().usuallyRigged() ? Tone.UNKNOWN : Tone.QUIET;
         Cell none = Cell.of(wording.toned(tone, "sheet.none_entered"));

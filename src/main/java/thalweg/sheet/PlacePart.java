@@ -48,6 +48,7 @@ final class PlacePart {
         if (!place.obstacle().note().isBlank()) {
             facts.add(wording.fact("sheet.place.note", Words.of(place.obstacle().note())));
         }
+        wording.privateNote(place.obstacle().uid()).ifPresent(facts::add);
         List<Section> stations = IntStream.range(0, place.stations().size())
                 .mapToObj(number ->
                         station(Places.id(place, number), place.stations().get(number)))
@@ -87,13 +88,18 @@ final class PlacePart {
         if (station.prose().under(StationText.NOTES).isPresent()) {
             facts.add(fact(station, StationText.NOTES));
         }
+        wording.privateNote(station.uid()).ifPresent(facts::add);
         addIfNone(facts, "sheet.station.anchors", record.anchors().isEmpty());
         addIfNone(
                 facts,
                 "sheet.station.inspections",
                 record.parts().stream().allMatch(part -> part.counting().isEmpty()));
         addIfNone(facts, "sheet.station.notes", record.countingNotes().isEmpty());
-        addIfNone(facts, "sheet.station.analyses", record.countingAnalyses().isEmpty());
+        addIfNone(
+                facts,
+                "sheet.station.analyses",
+                wording.options().contents().analyses()
+                        && record.countingAnalyses().isEmpty());
         return facts;
     }
 

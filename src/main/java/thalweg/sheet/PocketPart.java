@@ -39,6 +39,7 @@ final class PocketPart {
         if (!place.obstacle().note().isBlank()) {
             facts.add(wording.fact("sheet.place.note", Words.of(place.obstacle().note())));
         }
+        wording.privateNote(place.obstacle().uid()).ifPresent(facts::add);
         if (place.stations().isEmpty() && place.obstacle().kind().usuallyRigged()) {
             facts.add(wording.fact("sheet.line.station", wording.noneEntered()));
         }

@@ -40,7 +40,9 @@ public record Section(String id, String heading, List<Block> blocks, List<Sectio
     /** The ids of this section, its pictures and everything inside. */
     Stream<String> ids() {
         Stream<String> pictures = blocks.stream()
-                .flatMap(block -> block instanceof Block.Picture picture ? Stream.of(picture.id()) : Stream.empty());
+                .flatMap(block -> block instanceof Block.Picture picture
+                        ? Stream.of(picture.id())
+                        : block instanceof Block.Code code ? Stream.of(code.id()) : Stream.empty());
         return Stream.of(Stream.of(id), pictures, sections.stream().flatMap(Section::ids))
                 .flatMap(ids -> ids);
     }

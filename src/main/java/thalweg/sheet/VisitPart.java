@@ -38,7 +38,7 @@ final class VisitPart {
                         .thenComparing(PartialDate::print)
                         .reversed())
                 .toList();
-        if (days.isEmpty()) {
+        if (days.isEmpty() || !wording.options().contents().history()) {
             return Optional.empty();
         }
         int shown = Math.min(days.size(), wording.options().inspectionsShown());

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.PartRecord;
 import thalweg.profile.ProfileWords;
@@ -87,6 +88,13 @@ final class Wording {
         return orUnknown(Optional.of(text));
     }
 
+    /** What the keeper noted about a thing for themselves, marked as such; nothing where that is not to be shown. */
+    Optional<Fact> privateNote(Uid thing) {
+        return Optional.ofNullable(options.privateNotes().get(thing))
+                .filter(note -> !note.isBlank())
+                .map(note -> fact("sheet.private.note", Words.of(note, Tone.CAUTION)));
+    }
+
     /** The text, or else that phrase in the tone of what is unknown. */
     Words orElse(String text, String key) {
         return text.isBlank() ? toned(Tone.UNKNOWN, key) : Words.of(text);
@@ -149,6 +157,9 @@ final class Wording {
     }
 
     String by(String name) {
+        if (!options.contents().names()) {
+            return say("sheet.by.left_out");
+        }
         return name.isBlank() ? say("sheet.by.unknown") : say("sheet.by", name);
     }
 
@@ -161,6 +172,11 @@ final class Wording {
         return escape.wayOut()
                 .map(minutes -> words("sheet.way_out", unbroken(duration(minutes))))
                 .orElseGet(() -> toned(Tone.UNKNOWN, "sheet.way_out", say("unknown")));
+    }
+
+    /** A place to write in by hand. */
+    Words blank() {
+        return toned(Tone.QUIET, "sheet.blank");
     }
 
     Fact fact(String key, Words... lines) {

@@ -83,11 +83,21 @@ public final class ChangeStore {
                and coalesce((select u.kind from change u where u.undoes = c.key order by u.key desc limit 1), '')
                    <> 'undone'""";
 
+    /** A sheet that was written cannot be unwritten, so that taking back passes over the note of it. */
+    private static final String IS_MORE_THAN_SHEETS = """
+            exists (select 1
+                            from change_entry e
+                            left join fact f on f.key = e.fact
+                           where e.change = %s.key
+                             and (e.fact is null or f.type <> 'sheet_given'))""";
+
+    private static final String UNDOABLE = STANDS + "\n   and " + IS_MORE_THAN_SHEETS.formatted("c");
+
     /** The latest undoing that was not brought again, unless something else was changed since. */
     private static final String REDOABLE = """
             c.kind = 'undone'
                and c.key = (select max(u.key) from change u where u.undoes = c.undoes)
-               and not exists (select 1 from change d where d.kind = 'done' and d.key > c.key)""";
+               and not exists (select 1 from change d where d.kind = 'done' and d.key > c.key and %s)""".formatted(IS_MORE_THAN_SHEETS.formatted("d"));
 
     private final Database database;
 
@@ -174,7 +184,7 @@ public final class ChangeStore {
 
     /** The latest change that stands, with all its entries: what undo takes back. */
     public Optional<Change> undoable() {
-        return first(STANDS);
+        return first(UNDOABLE);
     }
 
     /** The things that changes touched and the facts that they added, of those that came after that one and stand. */

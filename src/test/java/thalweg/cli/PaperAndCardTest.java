@@ -117,4 +117,27 @@ final class PaperAndCardTest {
         assertThat(ran.err()).contains("broken.ttf cannot be used", "take it out of the folder");
         assertThat(home.resolve("x.pdf")).doesNotExist();
     }
+
+    @Test
+    void whatIsLeftOutIsSaidOnPaperAndNowhereElse() throws IOException {
+        String paper = written("--no-places", "--no-names", "--no-history", "--no-analyses", "--part", "2..5");
+
+        assertThat(paper)
+                .contains("places2to5of", "Leftoutatexport", "bywhomisleftout")
+                .doesNotContain("°0", "Lastinspections", "Latestriganalysis");
+    }
+
+    @Test
+    void aPartThatIsNotOnTheLineIsRefused() {
+        for (String part : new String[] {"0..3", "5..2", "3..99", "x"}) {
+            Shell.Ran ran = shell.run("sheet", "--demo", "éclusaune", "--as", "text", "--part", part);
+
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.out()).isEmpty();
+            assertThat(ran.err()).contains("The part ");
+        }
+        assertThat(shell.run("sheet", "--demo", "éclusaune", "--as", "text", "--part", "1..2", "--station", "Porte")
+                        .err())
+                .contains("leave out the station or the part");
+    }
 }

@@ -155,7 +155,9 @@ final class PrivateStaysTest {
                 .flatMap(format -> Stream.of(
                         List.of("sheet", "CANYON", "--as", format),
                         List.of("sheet", "CANYON", "--as", format, "--station", "1"),
-                        List.of("sheet", "CANYON", "--as", format, "--units", "imperial")));
+                        List.of("sheet", "CANYON", "--as", format, "--units", "imperial"),
+                        List.of("sheet", "CANYON", "--as", format, "--part", "1..1"),
+                        List.of("sheet", "CANYON", "--as", format, "--no-names", "--no-places", "--no-history")));
         Stream<List<String>> exports = Stream.of(ExportAction.Format.values())
                 .map(format -> List.of("export", "--as", format.name().toLowerCase(Locale.ROOT)));
         Stream<List<String>> others = Stream.of(
@@ -221,6 +223,15 @@ final class PrivateStaysTest {
             assertThat(text(file)).contains("sheet ").doesNotContain("qKursz");
         }
         assertThat(shell.run("given").out()).contains("qKursz");
+    }
+
+    @Test
+    void privateNotesAloneStandOnASheetThatAsksForThem() {
+        Shell.Ran ran = shell.run("sheet", canyon(), "--as", "text", "--private-notes");
+
+        assertThat(ran.out().replaceAll("\\s+", " ")).contains("PRIVATE", "Private note");
+        List<String> shown = secrets.stream().filter(ran.out()::contains).toList();
+        assertThat(shown).hasSize(3).allMatch(secret -> secret.startsWith("qnote"));
     }
 
     @Test

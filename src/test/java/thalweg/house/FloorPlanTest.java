@@ -22,6 +22,7 @@ class FloorPlanTest {
             text          | pure | fault                                                                        |
             json          | pure | fault text                                                                   | com.fasterxml.jackson
             place         | pure | fault units text                                                             |
+            qr            | pure |                                                                              | com.google.zxing
             drawing       | pure | units                                                                        |
             rig           | pure | fault units drawing                                                          | org.hipparchus
             settings      | pure | fault units text json rig                                                    |
@@ -35,7 +36,7 @@ class FloorPlanTest {
             plan          | pure | fault units text place rig settings ledger route logbook due                  | org.shredzone
             profile       | pure | units text drawing route logbook                                             |
             timeline      | pure | text drawing route logbook                                                   |
-            sheet         | pure | fault units text place drawing rig settings ledger route logbook due profile |
+            sheet         | pure | fault units text place drawing rig settings ledger route logbook due plan profile |
             why           | pure | fault units text rig settings sheet                                          |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
@@ -45,7 +46,7 @@ class FloorPlanTest {
             exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange exchange.table | de.siegmar.fastcsv
-            sheet.html    |      | fault units text drawing sheet                                               | gg.jte
+            sheet.html    |      | fault units text qr drawing sheet                                             | gg.jte
             sheet.text    |      | fault units text drawing sheet                                               |
             sheet.pdf     |      | fault text sheet sheet.html                                                 | com.openhtmltopdf org.apache.pdfbox org.apache.fontbox org.w3c.dom org.xml.sax
             sheet.markdown |     | fault units text drawing sheet                                              |

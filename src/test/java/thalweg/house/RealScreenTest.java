@@ -104,6 +104,7 @@ class RealScreenTest {
             tmux.keys("C-s");
             tmux.await("sheet.html");
             Checkout.await(sheet);
+            tmux.await("noted as sheet");
             tmux.text("q");
 
             tmux.await("ended 0");

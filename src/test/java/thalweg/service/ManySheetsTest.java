@@ -17,6 +17,7 @@ import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.logbook.CanyonRow;
 import thalweg.logbook.Finding;
+import thalweg.logbook.SheetGiven;
 import thalweg.progress.Progress;
 import thalweg.progress.StoppedException;
 import thalweg.sheet.Paper;
@@ -60,6 +61,27 @@ final class ManySheetsTest {
                 """;
         records.accept(
                 records.preview("more", more.getBytes(StandardCharsets.UTF_8)).plan());
+    }
+
+    @Test
+    void everySheetIsNumberedAndNotedInOneChange() throws IOException {
+        try (Desk desk = new Desk()) {
+            withTwoMore(desk);
+            int changes = new ListChanges(desk.session()).latest(100).size();
+
+            write(desk.session(), false, Progress.UNWATCHED);
+
+            List<SheetGiven> noted = new ListGiven(desk.session())
+                    .of(Optional.empty()).stream()
+                            .map(given -> given.entry().content())
+                            .toList();
+            assertThat(noted).extracting(SheetGiven::number).containsExactlyInAnyOrder(1L, 2L, 3L);
+            for (SheetGiven sheet : noted) {
+                assertThat(Files.readString(folder.resolve(sheet.file())))
+                        .contains("sheet " + sheet.mark().print());
+            }
+            assertThat(new ListChanges(desk.session()).latest(100)).hasSize(changes + 1);
+        }
     }
 
     @Test

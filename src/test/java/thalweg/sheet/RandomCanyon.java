@@ -17,6 +17,7 @@ import thalweg.logbook.InventoryFingerprint;
 import thalweg.logbook.LineRecord;
 import thalweg.logbook.NoteText;
 import thalweg.logbook.RigAnalysis;
+import thalweg.logbook.SheetNumber;
 import thalweg.logbook.StationRecord;
 import thalweg.route.AnchorRole;
 import thalweg.route.Canyon;
@@ -63,7 +64,11 @@ public final class RandomCanyon {
 
     /** The sheet about it as it is given out under that number. */
     Sheet numbered(long number) {
-        return SheetBuilder.build(record, SampleSheets.USUAL.numbered(number), SheetPhrases.ENGLISH, figures);
+        return SheetBuilder.build(
+                record,
+                SampleSheets.USUAL.numbered(new SheetNumber(number, Optional.of("4f9ac1"))),
+                SheetPhrases.ENGLISH,
+                figures);
     }
 
     /** What of it goes into a pocket. */

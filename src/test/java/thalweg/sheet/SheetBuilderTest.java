@@ -188,8 +188,8 @@ class SheetBuilderTest {
     void aSheetThatIsGivenOutBearsItsNumberFirstAndOnEveryPage() {
         Sheet sheet = new RandomCanyon(1, word -> word).numbered(12);
 
-        assertThat(SheetTexts.of(sheet.head())).contains("Number: sheet 12");
-        assertThat(sheet.footer()).contains(" | as of 2026-11-25 | sheet 12");
+        assertThat(SheetTexts.of(sheet.head())).contains("Number: sheet 12-4f9ac1");
+        assertThat(sheet.footer()).contains(" | as of 2026-11-25 | sheet 12-4f9ac1");
         assertThat(SheetTexts.of(SampleSheets.full().head())).noneMatch(text -> text.startsWith("Number"));
     }
 }

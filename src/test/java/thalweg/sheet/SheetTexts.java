@@ -45,7 +45,8 @@ final class SheetTexts {
                                 table.rows().stream().flatMap(List::stream).flatMap(cell -> texts(cell.lines())))
                         .toList(),
                 picture -> List.of(picture.caption(), picture.drawing().description()),
-                Block.Blanks::labels);
+                Block.Blanks::labels,
+                code -> List.of(code.caption(), code.address()));
     }
 
     private static Stream<String> texts(List<Words> words) {

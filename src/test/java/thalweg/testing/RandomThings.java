@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.function.Supplier;
 import thalweg.ledger.Hash;
+import thalweg.ledger.LedgerPlace;
 import thalweg.ledger.Uid;
 import thalweg.logbook.Condition;
 import thalweg.logbook.Inspection;
@@ -258,7 +259,14 @@ public final class RandomThings {
 
     /** A sheet that was given out. */
     public SheetGiven sheetGiven(Uid canyon) {
-        return new SheetGiven(canyon, date(), name(), 1 + random.nextInt(1000), name(), hash());
+        return new SheetGiven(
+                canyon,
+                date(),
+                name(),
+                1 + random.nextInt(1000),
+                name(),
+                hash(),
+                perhaps(() -> new LedgerPlace(random.nextInt(9_999), random.nextInt(9_999))));
     }
 
     /** A trip with up to three people and ropes. */

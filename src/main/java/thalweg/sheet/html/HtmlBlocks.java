@@ -8,10 +8,20 @@ import java.util.function.Function;
 import thalweg.drawing.Drawing;
 import thalweg.sheet.Block;
 import thalweg.sheet.Inert;
+import thalweg.sheet.Tone;
 import thalweg.sheet.Words;
 
 /** The elements of a section, one template a kind. */
 final class HtmlBlocks {
+
+    private final ColumnHeads heads;
+
+    /**
+     * @param heads of the columns of all tables of the page
+     */
+    HtmlBlocks(ColumnHeads heads) {
+        this.heads = heads;
+    }
 
     Content of(Block block) {
         Function<Words, Content> words = HtmlBlocks::words;
@@ -19,9 +29,17 @@ final class HtmlBlocks {
                 paragraph -> Templates.of("paragraph.jte", Map.of("words", words(paragraph.words()))),
                 notice -> Templates.of("notice.jte", Map.of("notice", notice, "lines", lines(notice))),
                 facts -> Templates.of("facts.jte", Map.of("facts", facts, "words", words)),
-                table -> Templates.of("table.jte", Map.of("table", table, "words", words)),
+                table -> Templates.of(
+                        "table.jte", Map.of("table", table, "words", words, "heads", heads.of(table.columns()))),
                 HtmlBlocks::picture,
-                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)));
+                blanks -> Templates.of("blanks.jte", Map.of("blanks", blanks)),
+                code -> Templates.of(
+                        "code.jte",
+                        Map.of(
+                                "code",
+                                code,
+                                "drawing",
+                                Templates.asIs(SvgCode.write(code.address(), code.caption(), code.id())))));
     }
 
     private static List<Content> lines(Block.Notice notice) {
@@ -29,8 +47,12 @@ final class HtmlBlocks {
     }
 
     private static Content words(Words words) {
-        String tone = words.tone().name().toLowerCase(Locale.ROOT);
-        return Templates.of("words.jte", Map.of("words", words, "tone", tone));
+        return Templates.of("words.jte", Map.of("words", words, "tone", tone(words.tone())));
+    }
+
+    /** Its class; most words have none to save room. */
+    private static String tone(Tone tone) {
+        return tone == Tone.PLAIN ? "" : tone.name().toLowerCase(Locale.ROOT);
     }
 
     private static Content picture(Block.Picture picture) {

@@ -13,16 +13,20 @@ public final class HtmlSheet {
 
     /** The whole file. */
     public static String render(Sheet sheet) {
-        return render(sheet, Templates.text("style.jte", Map.of("footer", CssText.quoted(sheet.footer()))));
+        ColumnHeads heads = new ColumnHeads(sheet);
+        return render(
+                sheet,
+                heads,
+                Templates.text("style.jte", Map.of("footer", CssText.quoted(sheet.footer()), "heads", heads.rules())));
     }
 
     /** The same without a style, for an output that brings its own. */
     public static String unstyled(Sheet sheet) {
-        return render(sheet, "");
+        return render(sheet, new ColumnHeads(sheet), "");
     }
 
-    private static String render(Sheet sheet, String style) {
-        HtmlBlocks blocks = new HtmlBlocks();
+    private static String render(Sheet sheet, ColumnHeads heads, String style) {
+        HtmlBlocks blocks = new HtmlBlocks(heads);
         return Templates.text(
                 "sheet.jte",
                 Map.of(

@@ -23,6 +23,9 @@ public final class SvgDrawing {
     private final SvgFrame frame;
     private final StringBuilder svg = new StringBuilder();
 
+    /** How the strokes look that are being drawn; empty text where none are. */
+    private String stroke = "";
+
     private SvgDrawing(SvgFrame frame) {
         this.frame = frame;
     }
@@ -37,6 +40,7 @@ public final class SvgDrawing {
         SvgDrawing writing = new SvgDrawing(SvgFrame.around(drawing));
         writing.open(id, title, drawing.description());
         drawing.shapes().forEach(writing::draw);
+        writing.endStrokes();
         return writing.svg.append("</svg>").toString();
     }
 
@@ -65,21 +69,16 @@ public final class SvgDrawing {
         // A head longer than its shaft would point the wrong way.
         double head = line.arrow() ? Math.min(HEAD_LENGTH, length) : 0;
         double along = length == 0 ? 0 : 1 - head / length;
+        stroke(line.ink(), line.dashed());
         append(
-                "<line class=\"%s\" x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"currentColor\"%s/>\n",
-                inkClass(line.ink()),
-                x1,
-                y1,
-                x1 + (x2 - x1) * along,
-                y1 + (y2 - y1) * along,
-                stroke(line.ink(), line.dashed()));
+                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>\n",
+                x1, y1, x1 + (x2 - x1) * along, y1 + (y2 - y1) * along);
         if (head > 0) {
             double backX = (x2 - x1) / length * head;
             double backY = (y2 - y1) / length * head;
             double halfWidth = HEAD_HALF_WIDTH / HEAD_LENGTH;
             append(
-                    "<polygon class=\"%s\" points=\"%.1f,%.1f %.1f,%.1f %.1f,%.1f\" fill=\"currentColor\"/>\n",
-                    inkClass(line.ink()),
+                    "<polygon points=\"%.1f,%.1f %.1f,%.1f %.1f,%.1f\" stroke=\"none\" fill=\"currentColor\"/>\n",
                     x2,
                     y2,
                     x2 - backX - backY * halfWidth,
@@ -94,16 +93,19 @@ public final class SvgDrawing {
         for (Spot spot : polygon.spots()) {
             points.append(String.format(Locale.ROOT, "%.1f,%.1f ", frame.x(spot), frame.y(spot)));
         }
+        if (polygon.filled()) {
+            stroke(polygon.ink(), width(polygon.ink()), "");
+        } else {
+            stroke(polygon.ink(), false);
+        }
         append(
-                "<polygon class=\"%s\" points=\"%s\" stroke=\"currentColor\"%s%s/>\n",
-                inkClass(polygon.ink()),
-                points.toString().strip(),
-                polygon.filled() ? stroke(width(polygon.ink()), "") : stroke(polygon.ink(), false),
-                polygon.filled() ? " fill=\"currentColor\"" : "");
+                "<polygon points=\"%s\"%s/>\n",
+                points.toString().strip(), polygon.filled() ? " fill=\"currentColor\"" : "");
     }
 
     /** The page may give the letters a halo by their class, for where a stroke passes under them. */
     private void draw(Shape.Label label) {
+        endStrokes();
         String anchor = label.side().name().toLowerCase(Locale.ROOT);
         append(
                 "<text class=\"label %s\" x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\" fill=\"currentColor\"%s>%s</text>\n",
@@ -119,13 +121,27 @@ public final class SvgDrawing {
         return "ink-" + ink.name().toLowerCase(Locale.ROOT);
     }
 
-    private static String stroke(Ink ink, boolean dashed) {
+    private void stroke(Ink ink, boolean dashed) {
         String dashes = dashed ? "7 5" : ink == Ink.CAUTION ? "10 3 2 3" : ink == Ink.FAINT ? "1.5 3" : "";
-        return stroke(width(ink), dashes);
+        stroke(ink, width(ink), dashes);
     }
 
-    private static String stroke(String width, String dashes) {
-        return " stroke-width=\"" + width + "\"" + (dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"");
+    /** What follows is drawn so; strokes of one look in a row stand in one group, which says it once. */
+    private void stroke(Ink ink, String width, String dashes) {
+        String look = "class=\"" + inkClass(ink) + "\" stroke=\"currentColor\" stroke-width=\"" + width + "\""
+                + (dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"");
+        if (!look.equals(stroke)) {
+            endStrokes();
+            append("<g %s>\n", look);
+            stroke = look;
+        }
+    }
+
+    private void endStrokes() {
+        if (!stroke.isEmpty()) {
+            append("</g>\n");
+            stroke = "";
+        }
     }
 
     private static String width(Ink ink) {

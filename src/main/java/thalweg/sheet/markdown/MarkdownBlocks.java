@@ -26,7 +26,8 @@ final class MarkdownBlocks {
                 facts -> () -> facts.facts().forEach(this::write),
                 table -> () -> write(table),
                 picture -> () -> write(picture),
-                blanks -> () -> blanks.labels().forEach(label -> item(Escaped.inline(label) + ":" + BLANK)));
+                blanks -> () -> blanks.labels().forEach(label -> item(Escaped.inline(label) + ":" + BLANK)),
+                code -> () -> item(Escaped.inline(code.caption()) + ": <" + code.address() + ">"));
         writing.run();
         out.append('\n');
     }

@@ -14,11 +14,16 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /** One picture of a sheet as it is painted, black on white. */
 final class DrawnPicture implements SVGImage {
+
+    /** A stroke to the right, as codes are made of. */
+    private static final Pattern RUN = Pattern.compile("M(\\d+) (\\d+\\.5)h(\\d+)");
 
     private static final FSRGBColor WHITE = new FSRGBColor(255, 255, 255);
 
@@ -56,11 +61,7 @@ final class DrawnPicture implements SVGImage {
     @Override
     public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
         Painting painting = new Painting(device, context, x - box.left() * scale, y - box.top() * scale);
-        for (Node child = svg.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element element) {
-                painting.paint(element);
-            }
-        }
+        painting.paintIn(svg);
     }
 
     /** One act of painting, on a device that counts in dots. */
@@ -82,12 +83,23 @@ final class DrawnPicture implements SVGImage {
             this.originY = originY;
         }
 
-        void paint(Element element) {
+        /** What an element holds, one after the other. */
+        void paintIn(Element element) {
+            for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+                if (child instanceof Element inner) {
+                    paint(inner);
+                }
+            }
+        }
+
+        private void paint(Element element) {
             device.setColor(FSRGBColor.BLACK);
             switch (element.getNodeName()) {
+                case "g" -> paintIn(element);
                 case "line" -> line(element);
                 case "polygon" -> polygon(element);
                 case "text" -> label(element);
+                case "path" -> fields(element);
                 default -> throw new AssertionError("a picture holds no " + element.getNodeName());
             }
         }
@@ -110,6 +122,22 @@ final class DrawnPicture implements SVGImage {
                     x(number(line, "x1")), y(number(line, "y1")), x(number(line, "x2")), y(number(line, "y2"))));
         }
 
+        /** The dark fields of a code; its light ground is the paper. */
+        private void fields(Element path) {
+            if (!path.hasAttribute("stroke")) {
+                return;
+            }
+            Path2D dark = new Path2D.Double();
+            Matcher run = RUN.matcher(path.getAttribute("d"));
+            while (run.find()) {
+                double left = x(Double.parseDouble(run.group(1)));
+                double middle = y(Double.parseDouble(run.group(2)));
+                double length = Double.parseDouble(run.group(3)) * scale;
+                dark.append(new Rectangle2D.Double(left, middle - scale / 2, length, scale), false);
+            }
+            device.fill(dark);
+        }
+
         private void polygon(Element polygon) {
             Path2D path = new Path2D.Double();
             for (String corner : polygon.getAttribute("points").split(" ", -1)) {
@@ -126,15 +154,17 @@ final class DrawnPicture implements SVGImage {
             if (polygon.hasAttribute("fill")) {
                 device.fill(path);
             }
-            if (polygon.hasAttribute("stroke")) {
+            if (!polygon.getAttribute("stroke").equals("none")) {
                 stroke(polygon);
                 device.draw(path);
             }
         }
 
-        private void stroke(Element element) {
-            float strokeWidth = (float) (SvgBox.number(element, "stroke-width", 1) * scale);
-            String dashes = element.getAttribute("stroke-dasharray");
+        /** As the group has it in which the shape stands. */
+        private void stroke(Element shape) {
+            Element group = (Element) shape.getParentNode();
+            float strokeWidth = (float) (SvgBox.number(group, "stroke-width", 1) * scale);
+            String dashes = group.getAttribute("stroke-dasharray");
             if (dashes.isEmpty()) {
                 device.setStroke(new BasicStroke(strokeWidth, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
                 return;

@@ -21,6 +21,9 @@ import org.xml.sax.SAXException;
 /** The page of a sheet as a tree, made ready to be laid out on paper. */
 final class PaperPage {
 
+    /** A code on paper is 25 mm wide: each field is above 0.7 mm. */
+    private static final String CODE_PIXELS = "96";
+
     private final Document document;
 
     private PaperPage(Document document) {
@@ -122,6 +125,11 @@ final class PaperPage {
             drawing.removeChild(child);
         }
         drawing.setAttribute("alt", said.toString());
+        if (drawing.getAttribute("class").equals("code")) {
+            drawing.setAttribute("width", CODE_PIXELS);
+            drawing.setAttribute("height", CODE_PIXELS);
+            return;
+        }
         SvgBox box = SvgBox.of(drawing);
         double scale = Math.min(1, widest / box.width());
         drawing.setAttribute("width", Double.toString(box.width() * scale));

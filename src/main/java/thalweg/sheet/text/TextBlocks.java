@@ -34,7 +34,8 @@ final class TextBlocks {
                 facts -> () -> facts.facts().forEach(this::write),
                 table -> () -> write(table),
                 picture -> () -> write(picture),
-                blanks -> () -> blanks.labels().forEach(label -> lines.add(label + colon.stripTrailing() + BLANK)));
+                blanks -> () -> blanks.labels().forEach(label -> lines.add(label + colon.stripTrailing() + BLANK)),
+                code -> () -> lines.add(BULLET, code.caption() + colon + code.address()));
         writing.run();
     }
 

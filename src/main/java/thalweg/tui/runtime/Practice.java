@@ -20,12 +20,7 @@ import thalweg.tui.shell.Shell;
 final class Practice {
 
     private static final List<Key> KEYS = Stream.of(
-                    Key.Named.DOWN,
-                    Key.Named.RIGHT,
-                    Key.Named.PAGE_DOWN,
-                    Key.Named.END,
-                    Key.Named.LEFT,
-                    Key.Named.UP)
+                    Key.Named.DOWN, Key.Named.RIGHT, Key.Named.PAGE_DOWN, Key.Named.END, Key.Named.LEFT, Key.Named.UP)
             .map(Key::of)
             .toList();
 

@@ -191,7 +191,8 @@ public final class RunAsk implements EffectRunner {
                         shown.get(),
                         canyon.get(),
                         plan.times(shown.get().trip(), canyon.get()),
-                        plan.paced(shown.get().trip(), canyon.get()))
+                        plan.paced(shown.get().trip(), canyon.get()),
+                        new FindRecord(session).local(shown.get().canyon().uid()))
                 : new Told.TripGone(load.trip());
     }
 

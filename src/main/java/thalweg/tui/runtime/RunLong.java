@@ -75,9 +75,11 @@ final class RunLong {
     private static Told table(String name, byte[] bytes) {
         ImportTable.Read read = ImportTable.read(bytes, Optional.empty());
         String text = ImportTable.text(bytes);
-        return text.isEmpty() || read.table().headings().isEmpty()
-                ? Told.RecordsRead.broken(name, read.findings())
-                : new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
+        if (text.isEmpty() || read.table().headings().isEmpty()) {
+            ImportRecords.Preview unread = ImportTable.unread(read);
+            return new Told.RecordsRead(name, unread.findings(), unread.plan());
+        }
+        return new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
     }
 
     private Told taken(Session other, Ask.TakeIn take) {

@@ -1,5 +1,6 @@
 package thalweg.tui.runtime;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import thalweg.fault.Sentence;
 import thalweg.ledger.Uid;
 import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.CanyonRow;
+import thalweg.logbook.SheetNumber;
 import thalweg.progress.Progress;
 import thalweg.service.FindRecord;
 import thalweg.service.Folders;
@@ -46,6 +48,9 @@ final class RunSheets {
         if (effect instanceof Ask.WriteSheet sheet) {
             return Optional.of(one(sheet));
         }
+        if (effect instanceof Ask.LookAtSheet look) {
+            return Optional.of(look(look.sheet()));
+        }
         if (effect instanceof Ask.WriteSheets sheets) {
             return Optional.of(session.aside(other -> many(other, sheets)));
         }
@@ -68,20 +73,36 @@ final class RunSheets {
                 format, paper, units, station, Folders.of(System.getenv()).fonts());
     }
 
-    private Told one(Ask.WriteSheet sheet) {
-        Path target = RunAsk.target(sheet.target());
-        CanyonRecord canyon = new FindRecord(session)
+    private CanyonRecord canyon(Ask.WriteSheet sheet) {
+        return new FindRecord(session)
                 .byId(sheet.canyon())
                 .orElseThrow(
                         () -> new InputException(Sentence.of("This canyon is no longer in the database; go back.")));
-        Optional<Long> number = new GiveSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings())
-                .write(
-                        canyon,
-                        order(sheet.format(), sheet.units(), sheet.station()),
-                        target,
-                        sheet.overwrite(),
-                        sheet.givenTo());
-        return new Told.SheetWritten(target.toString(), number);
+    }
+
+    private static SheetOrder order(Ask.WriteSheet sheet) {
+        return order(sheet.format(), sheet.units(), sheet.station())
+                .holding(sheet.contents())
+                .since(sheet.since())
+                .forTrip(sheet.trip());
+    }
+
+    private Told look(Ask.WriteSheet sheet) {
+        Path target = RunAsk.target(sheet.target());
+        CanyonRecord canyon = canyon(sheet);
+        MakeSheet make = new MakeSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings());
+        List<String> lines = make.asText(canyon, order(sheet)).lines().toList();
+        return new Told.SheetLookedAt(
+                lines, target.toString(), make.of(canyon, order(sheet)).length, Files.exists(target));
+    }
+
+    private Told one(Ask.WriteSheet sheet) {
+        Path target = RunAsk.target(sheet.target());
+        CanyonRecord canyon = canyon(sheet);
+        Optional<SheetNumber> number = new GiveSheet(
+                        session, LoadPhrases.of(sheet.language()), program, sheet.settings())
+                .write(canyon, order(sheet), target, sheet.overwrite(), sheet.givenTo());
+        return new Told.SheetWritten(target.toString(), number.map(SheetNumber::print));
     }
 
     private Told many(Session other, Ask.WriteSheets sheets) {
@@ -91,7 +112,7 @@ final class RunSheets {
         int written = new ManySheets(other, make)
                 .write(
                         canyons,
-                        order(sheets.format(), sheets.units(), Optional.empty()),
+                        order(sheets.format(), sheets.units(), Optional.empty()).holding(sheets.contents()),
                         folder,
                         sheets.overwrite(),
                         progress);

@@ -189,12 +189,12 @@ final class AboutLocal {
     static List<Paragraph> sheet(GivenSheet shown, Surroundings around) {
         SheetGiven given = shown.entry().content();
         List<Paragraph> text = new ArrayList<>();
-        text.add(Paragraph.of(around.say("given.number", given.number()), Style.STRONG));
+        text.add(Paragraph.of(around.say("given.number", given.mark().print()), Style.STRONG));
         canyon(shown.canyon(), around, text);
         text.add(Paragraph.of(around.say("local.heading"), Style.CAUTION));
         text.add(Paragraph.gap());
         text.add(fact(around, "given.on", Optional.of(Looks.ago(around, given.on()))));
-        text.add(fact(around, "given.to", Optional.of(given.to())));
+        text.add(fact(around, "given.to", Optional.of(given.to()).filter(to -> !to.isEmpty())));
         text.add(fact(around, "given.file", Optional.of(given.file())));
         text.add(Paragraph.of(state(shown, around), shown.changedSince() ? Style.MIND : Style.NORMAL));
         if (!shown.entry().counts()) {

@@ -18,6 +18,7 @@ import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
 import thalweg.logbook.Round;
 import thalweg.logbook.RowOrder;
+import thalweg.logbook.SheetNumber;
 import thalweg.logbook.StationOrder;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.Trip;
@@ -28,6 +29,7 @@ import thalweg.rig.RigAnswer;
 import thalweg.rig.RigInput;
 import thalweg.rig.RigPriority;
 import thalweg.settings.Settings;
+import thalweg.sheet.SheetContents;
 import thalweg.text.Language;
 import thalweg.tui.core.Effect;
 import thalweg.units.UnitSystem;
@@ -191,6 +193,9 @@ public sealed interface Ask extends Effect {
      * @param language in which it is written
      * @param settings whose figures say what is due
      * @param givenTo to whom it is given; empty text where that is not noted
+     * @param contents what it holds
+     * @param since number of an earlier sheet, where what changed since is to be told
+     * @param trip for which it is made, if it is for one
      */
     record WriteSheet(
             Uid canyon,
@@ -201,14 +206,21 @@ public sealed interface Ask extends Effect {
             boolean overwrite,
             UnitSystem units,
             Settings settings,
-            String givenTo)
+            String givenTo,
+            SheetContents contents,
+            Optional<SheetNumber> since,
+            Optional<Uid> trip)
             implements Ask {}
+
+    /** A sheet as it would be written, to look at first; answered by {@link Told.SheetLookedAt}. */
+    record LookAtSheet(WriteSheet sheet) implements Ask {}
 
     /**
      * The sheets of the canyons that are looked for, into a folder; answered by {@link Told.SheetsWritten}.
      *
      * @param language in which they are written
      * @param settings whose figures say what is due
+     * @param contents what they hold
      */
     record WriteSheets(
             Finding finding,
@@ -217,7 +229,8 @@ public sealed interface Ask extends Effect {
             String folder,
             boolean overwrite,
             UnitSystem units,
-            Settings settings)
+            Settings settings,
+            SheetContents contents)
             implements Ask {}
 
     /** A file of waypoints to look into; answered by {@link Told.WaypointsRead}. */

@@ -219,7 +219,7 @@ record CanyonScreen(Uid uid, Optional<Told.CanyonLoaded> loaded, ListState list,
     }
 
     private Step writeSheet() {
-        return Step.open(this, new Go.WriteSheet(uid, record().canyon().name()));
+        return Step.open(this, new Go.WriteSheet(uid, record().canyon().name(), local()));
     }
 
     private Step readWaypoints() {

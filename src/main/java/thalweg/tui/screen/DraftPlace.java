@@ -91,8 +91,9 @@ record DraftPlace(Told.CanyonLoaded told) {
     private Go sheet(Uid about) {
         Uid canyon = canyon().canyon().uid();
         return canyon().station(about)
-                .map(at -> new Go.WriteSheet(canyon, at.station().name(), Optional.of(about)))
-                .orElseGet(() -> new Go.WriteSheet(canyon, canyon().canyon().name()));
+                .map(at -> new Go.WriteSheet(
+                        canyon, at.station().name(), Optional.of(about), told.local(), Optional.empty()))
+                .orElseGet(() -> new Go.WriteSheet(canyon, canyon().canyon().name(), told.local()));
     }
 
     private Go newObstacle() {

@@ -3,6 +3,7 @@ package thalweg.tui.screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import thalweg.draft.Draft;
 import thalweg.draft.DraftKey;
 import thalweg.draft.DraftKind;
@@ -89,6 +90,11 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
                                 around.say("key.stop"),
                                 () -> Step.stay(this).doing(new Effect.Stop()))
                         : Binding.of(Key.Named.ESCAPE, around.say("key.back"), () -> Step.back(this)));
+        if (task.looks()) {
+            bindings.add(Binding.of(Key.Named.F4, around.say("key.look"), () -> look(around))
+                    .or(Key.ctrl('p'))
+                    .unless(busy, around.say("form.sending")));
+        }
         if (recovery.offers()) {
             String label = around.say(recovery.dropped().isPresent() ? "key.draft_back" : "key.drop_draft");
             bindings.add(Binding.of(DROP_DRAFT, label, this::turned).unless(busy, around.say("form.sending")));
@@ -182,16 +188,27 @@ record FormScreen(FormTask task, Optional<Form> first, Optional<Form> form, Stat
     }
 
     private Step send(Surroundings around) {
+        return checked(sent -> Step.stay(in(State.SENDING)).doing(task.ask(sent, around)), around);
+    }
+
+    /** Shows what would come of it; all that was entered waits below. */
+    private Step look(Surroundings around) {
+        return checked(
+                sent -> task.look(sent, around)
+                        .<Step>map(effect -> Step.stay(in(State.SENDING)).doing(effect))
+                        .orElse(Step.stay(this)),
+                around);
+    }
+
+    /** The step where no field has a fault and nothing speaks against it. */
+    private Step checked(Function<Filled, Step> step, Surroundings around) {
         Form filled = form.orElseThrow();
         if (filled.fault(around).isPresent()) {
             return Step.stay(with(filled.atFault()));
         }
         Filled sent = new Filled(first.orElseThrow(), filled);
         String refusal = task.refusal(sent, around);
-        if (!refusal.isEmpty()) {
-            return Step.stay(this).refusing(refusal);
-        }
-        return Step.stay(in(State.SENDING)).doing(task.ask(sent, around));
+        return refusal.isEmpty() ? step.apply(sent) : Step.stay(this).refusing(refusal);
     }
 
     @Override

@@ -40,6 +40,16 @@ interface FormTask {
     /** The work to be done with it, when no field has a fault. */
     Effect ask(Filled filled, Surroundings around);
 
+    /** The work that shows what would come of it, so that it can be looked at first; empty where there is none. */
+    default Optional<Effect> look(Filled filled, Surroundings around) {
+        return Optional.empty();
+    }
+
+    /** Whether it can be looked at first. */
+    default boolean looks() {
+        return false;
+    }
+
     /** What the key that sends it is called. */
     default String send(Surroundings around) {
         return around.say("key.save");

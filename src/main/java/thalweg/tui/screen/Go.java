@@ -13,6 +13,7 @@ import thalweg.logbook.CanyonRecord;
 import thalweg.logbook.Entry;
 import thalweg.logbook.Finding;
 import thalweg.logbook.Inspection;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.PrivateNote;
 import thalweg.logbook.RiggingNote;
@@ -218,12 +219,15 @@ public sealed interface Go extends Destination {
      * @param canyon in which it is
      * @param name of the canyon, or of the station
      * @param station whose card it is; empty for the sheet of the whole canyon
+     * @param local what this database keeps to itself around the canyon: earlier sheets, trips
+     * @param trip for which it is made at first, if it is for one
      */
-    record WriteSheet(Uid canyon, String name, Optional<Uid> station) implements Go {
+    record WriteSheet(Uid canyon, String name, Optional<Uid> station, LocalRecord local, Optional<Uid> trip)
+            implements Go {
 
         /** The sheet of a canyon. */
-        WriteSheet(Uid canyon, String name) {
-            this(canyon, name, Optional.empty());
+        WriteSheet(Uid canyon, String name, LocalRecord local) {
+            this(canyon, name, Optional.empty(), local, Optional.empty());
         }
 
         /** What it is about. */

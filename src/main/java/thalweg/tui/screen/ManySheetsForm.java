@@ -4,6 +4,7 @@ import java.util.List;
 import thalweg.text.Language;
 import thalweg.tui.core.Surroundings;
 import thalweg.tui.widget.Form;
+import thalweg.units.UnitSystem;
 
 /**
  * The sheets of many canyons to write into a folder.
@@ -29,7 +30,7 @@ record ManySheetsForm(Go.WriteSheets go) implements FormTask {
 
     @Override
     public Form form(Surroundings around) {
-        return Form.of(new Build(around)
+        Build build = new Build(around)
                 .word("format", "sheet_form.format", "sheet_format", Ask.SheetFormat.class, Ask.SheetFormat.HTML)
                 .word("language", "sheet_form.language", "sheet_language", Language.class, SheetForm.spoken(around))
                 .name("folder", "sheets_form.folder", HERE)
@@ -39,7 +40,8 @@ record ManySheetsForm(Go.WriteSheets go) implements FormTask {
                         List.of("no", YES),
                         List.of(around.say("sheet_form.no"), around.say("sheets_form.yes")),
                         "no")
-                .done());
+                .word("units", "sheet_form.units", "units", UnitSystem.class, around.units());
+        return Form.of(ContentsFields.add(build, around).done());
     }
 
     @Override
@@ -50,7 +52,8 @@ record ManySheetsForm(Go.WriteSheets go) implements FormTask {
                 filled.word("language", Language.class).orElse(Language.EN),
                 filled.text("folder"),
                 filled.text("overwrite").equals(YES),
-                around.units(),
-                around.settings());
+                filled.word("units", UnitSystem.class).orElse(around.units()),
+                around.settings(),
+                ContentsFields.chosen(filled));
     }
 }

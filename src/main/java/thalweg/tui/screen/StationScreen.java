@@ -147,7 +147,10 @@ record StationScreen(Uid canyon, Uid uid, Optional<Told.CanyonLoaded> loaded, Li
 
     private Step writeCard() {
         String name = station().orElseThrow().station().name();
-        return Step.open(this, new Go.WriteSheet(canyon, name, Optional.of(uid)));
+        return Step.open(
+                this,
+                new Go.WriteSheet(
+                        canyon, name, Optional.of(uid), loaded.orElseThrow().local(), Optional.empty()));
     }
 
     private Step moved(ListState to) {

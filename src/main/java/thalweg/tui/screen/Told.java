@@ -175,11 +175,25 @@ public sealed interface Told extends Message {
     }
 
     /**
+     * A sheet as it would be written.
+     *
+     * @param lines of its plain text, in order
+     * @param target where it would be written
+     * @param bytes of the file in the form that was chosen; its number makes it a little longer
+     * @param there whether that file is there already
+     */
+    record SheetLookedAt(List<String> lines, String target, long bytes, boolean there) implements Told {
+        public SheetLookedAt {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
      * A sheet was written.
      *
-     * @param number under which it was noted that it was given out; empty where nothing was noted
+     * @param number under which it was noted, as it stands on the sheet; empty where nothing was noted
      */
-    record SheetWritten(String target, Optional<Long> number) implements Told {}
+    record SheetWritten(String target, Optional<String> number) implements Told {}
 
     /** So many sheets were written into a folder. */
     record SheetsWritten(String folder, int sheets) implements Told {}
@@ -203,8 +217,14 @@ public sealed interface Told extends Message {
      * @param canyon to which it goes
      * @param planned when the group should have passed each place, by its number; empty where nobody is entered to go
      * @param paced how it went against the figures
+     * @param local what this database keeps to itself around that canyon
      */
-    record TripLoaded(TripInCanyon shown, CanyonRecord canyon, Map<Integer, PlannedAt> planned, PacedTrip paced)
+    record TripLoaded(
+            TripInCanyon shown,
+            CanyonRecord canyon,
+            Map<Integer, PlannedAt> planned,
+            PacedTrip paced,
+            LocalRecord local)
             implements Told {
         public TripLoaded {
             planned = Map.copyOf(planned);
@@ -241,11 +261,6 @@ public sealed interface Told extends Message {
     record RecordsRead(String name, List<Sentence> findings, ImportPlan plan) implements Told {
         public RecordsRead {
             findings = List.copyOf(findings);
-        }
-
-        /** Of a file from which nothing is taken. */
-        public static RecordsRead broken(String name, List<Sentence> findings) {
-            return new RecordsRead(name, findings, ImportPlan.NOTHING);
         }
     }
 

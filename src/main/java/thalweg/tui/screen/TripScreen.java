@@ -100,6 +100,8 @@ record TripScreen(Uid trip, Optional<Told.TripLoaded> loaded, ListState list, bo
                 .unless(loaded.isEmpty(), none));
         bindings.add(Binding.of(Key.of('v'), around.say("key.read"), () -> read(around))
                 .unless(loaded.isEmpty(), none));
+        bindings.add(
+                Binding.of(Key.of('w'), around.say("key.sheet"), this::sheet).unless(loaded.isEmpty(), none));
         bindings.add(Binding.of(Key.of('e'), around.say("key.edit"), this::edit)
                 .unless(loaded.isEmpty(), none)
                 .unless(around.readOnly(), readOnly));
@@ -161,6 +163,19 @@ record TripScreen(Uid trip, Optional<Told.TripLoaded> loaded, ListState list, bo
     private Step edit() {
         TripInCanyon shown = loaded.orElseThrow().shown();
         return Step.open(this, new Go.EditTrip(trip, shown.canyon(), Optional.of(shown.trip())));
+    }
+
+    private Step sheet() {
+        Told.TripLoaded told = loaded.orElseThrow();
+        CanyonRecord canyon = told.canyon();
+        return Step.open(
+                this,
+                new Go.WriteSheet(
+                        canyon.canyon().uid(),
+                        canyon.canyon().name(),
+                        Optional.empty(),
+                        told.local(),
+                        Optional.of(trip)));
     }
 
     private Step due() {

@@ -57,8 +57,10 @@ class HtmlSheetTest {
             "figcaption",
             "svg",
             "desc",
+            "g",
             "line",
             "polygon",
+            "path",
             "text");
 
     /** Any other attribute could load or run something. */
@@ -73,7 +75,6 @@ class HtmlSheetTest {
             "role",
             "scope",
             "href",
-            "data-label",
             "aria-labelledby",
             "xmlns",
             "viewBox",
@@ -89,6 +90,7 @@ class HtmlSheetTest {
             "font-weight",
             "text-anchor",
             "points",
+            "d",
             "x",
             "y",
             "x1",

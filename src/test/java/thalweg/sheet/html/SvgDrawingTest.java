@@ -70,15 +70,15 @@ class SvgDrawingTest {
     }
 
     private static String stroke(Ink ink) {
-        Element line = svg(line(ink, false, false)).elements("line").get(0);
+        Element line = svg(line(ink, false, false)).elements("g").get(0);
         return line.getAttribute("stroke-width") + " " + line.getAttribute("stroke-dasharray");
     }
 
     @Test
     void aSlackStrandIsBroken() {
-        assertThat(svg(line(Ink.MAIN, true, false)).elements("line").get(0).hasAttribute("stroke-dasharray"))
+        assertThat(svg(line(Ink.MAIN, true, false)).elements("g").get(0).hasAttribute("stroke-dasharray"))
                 .isTrue();
-        assertThat(svg(line(Ink.MAIN, false, false)).elements("line").get(0).hasAttribute("stroke-dasharray"))
+        assertThat(svg(line(Ink.MAIN, false, false)).elements("g").get(0).hasAttribute("stroke-dasharray"))
                 .isFalse();
     }
 

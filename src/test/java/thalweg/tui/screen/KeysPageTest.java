@@ -55,7 +55,7 @@ final class KeysPageTest {
         names.put(RoundsScreen.class, "Rounds in a canyon");
         names.put(TripsScreen.class, "Trips");
         names.put(TripScreen.class, "A trip");
-        names.put(GivenScreen.class, "Sheets given out");
+        names.put(GivenScreen.class, "Sheets written");
         names.put(ChangesScreen.class, "Changes");
         names.put(MoveScreen.class, "Where to move something");
         names.put(PlacingScreen.class, "Waypoints from a file");

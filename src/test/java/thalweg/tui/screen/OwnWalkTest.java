@@ -2,6 +2,7 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +17,7 @@ import thalweg.service.FindRecord;
 import thalweg.service.ListGiven;
 import thalweg.tui.core.Key;
 
-/** Private notes and sheets given out, as somebody at the keyboard meets them. */
+/** Private notes and sheets that were written, as somebody at the keyboard meets them. */
 final class OwnWalkTest {
 
     private static final Key SAVE = Key.ctrl('s');
@@ -109,7 +110,7 @@ final class OwnWalkTest {
     void aSheetThatIsGivenIsListedWithWhetherTheRecordsChangedSince(int rows, int columns) {
         try (Walk walk = atCanyon(rows, columns)) {
             walk.type("o");
-            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("No sheet of this canyon was given out yet.");
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("No sheet of this canyon was written yet.");
             walk.press(Key.Named.ESCAPE);
 
             writeSheet(walk, "a", "Ana");
@@ -117,9 +118,9 @@ final class OwnWalkTest {
             walk.type("o");
             assertThat(walk.screen()).contains("1      2026-11-25 unchanged Ana");
 
-            walk.press(Key.Named.ENTER);
+            walk.press(Key.Named.DOWN).press(Key.Named.ENTER);
             assertThat(walk.screen().replaceAll("[█│\\s]+", " "))
-                    .contains("Sheet 1", "To: Ana", "File: a.html", "The records are unchanged since.");
+                    .contains("Sheet 1", "Given to: Ana", "File: a.html", "The records are unchanged since.");
             walk.press(Key.Named.ESCAPE, 2)
                     .type("e")
                     .press(Key.Named.TAB, 3)
@@ -129,9 +130,9 @@ final class OwnWalkTest {
             assertThat(walk.screen()).contains("1      2026-11-25 changed   Ana");
 
             List<GivenSheet> given = new ListGiven(walk.session()).of(Optional.empty());
-            assertThat(given).hasSize(1);
+            assertThat(given).hasSize(2);
             walk.press(Key.Named.ESCAPE, 2).type("o");
-            assertThat(walk.screen()).contains("Sheets given out  1", "changed   Ana, Go");
+            assertThat(walk.screen()).contains("Sheets written  2", "changed   Ana, Go");
         }
     }
 
@@ -159,13 +160,76 @@ final class OwnWalkTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"12,40", "24,80"})
+    void theFormOffersWhatChangedSinceAnEarlierSheet(int rows, int columns) throws IOException {
+        try (Walk walk = atCanyon(rows, columns)) {
+            writeSheet(walk, "a", "Ana");
+            walk.type("e").press(Key.Named.TAB, 3).type("!").press(SAVE);
+            walk.type("w").fill("File", folder.resolve("b").toString());
+            walk.field("Changes since").press(Key.Named.RIGHT);
+            assertThat(walk.screen()).contains("< 1, 2026-11-25");
+            walk.press(SAVE);
+        }
+        assertThat(Files.readString(folder.resolve("b.html")))
+                .contains("What changed since sheet 1-", "Places and stations", "changed place");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12,40", "24,80", "40,120"})
+    void aSheetIsLookedAtBeforeItIsWritten(int rows, int columns) throws IOException {
+        Path file = folder.resolve("look.html");
+        Files.writeString(file, "mine");
+        try (Walk walk = atCanyon(rows, columns)) {
+            walk.type("w").fill("File", file.toString());
+            walk.fill("Part", "2..3").press(Key.Named.F4);
+            StringBuilder read = new StringBuilder(walk.screen());
+            for (int page = 0; page < 30; page++) {
+                read.append(walk.press(Key.Named.PAGE_DOWN).screen());
+            }
+            assertThat(read.toString().replaceAll("[█│\\s]+", " "))
+                    .contains("This would be written to", "about", "kB.", "That file is there already")
+                    .contains("=== Gorge de l'Éclusaune ===", "Left out at export", "Station: Porte");
+            assertThat(Files.readString(file)).isEqualTo("mine");
+            assertThat(local(walk).sheets()).isEmpty();
+
+            walk.press(Key.Named.ESCAPE).field("Part");
+            assertThat(walk.screen()).contains("2..3");
+            walk.press(SAVE);
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("is there already");
+            walk.fill("Part", "x").press(Key.Named.F4);
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("cannot be read");
+        }
+    }
+
     @Test
     void howMuchStaysHereIsSaidWithTheCanyon() {
         try (Walk walk = atCanyon(40, 120)) {
             writeSheet(walk, "a", "Ana");
             walk.type("tn").press(SAVE).press(Key.Named.ESCAPE).type("d").press(Key.Named.END);
 
-            assertThat(walk.screen()).contains("1 trip: t lists it", "1 sheet given out: o lists it");
+            assertThat(walk.screen()).contains("1 trip: t lists it", "1 sheet written: o lists it");
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12,40", "24,80"})
+    void whatASheetHoldsIsChosenInTheForm(int rows, int columns) throws IOException {
+        Path file = folder.resolve("part.txt");
+        try (Walk walk = atCanyon(rows, columns)) {
+            walk.type("v").type("ask the shepherd").press(SAVE);
+            walk.type("w").field("Format").type("pppp");
+            walk.fill("File", file.toString());
+            walk.fill("Part", "1..40").press(SAVE);
+            assertThat(walk.screen().replaceAll("\\s+", " ")).contains("ends behind the last place of");
+            walk.fill("Part", "1..3");
+            walk.field("Coordinates").type("l");
+            walk.field("Names of people").type("l");
+            walk.field("Private notes").type("s");
+            walk.press(SAVE);
+        }
+        assertThat(Files.readString(file))
+                .contains("places 1 to 3 of", "Left out at export", "PRIVATE", "ask the shepherd")
+                .doesNotContain("° 0");
     }
 }

@@ -16,6 +16,7 @@ import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
 import thalweg.logbook.CanyonName;
 import thalweg.logbook.Finding;
+import thalweg.logbook.LocalRecord;
 import thalweg.logbook.PartRecord;
 import thalweg.logbook.StationOrder;
 import thalweg.logbook.StationRecord;
@@ -110,7 +111,7 @@ final class PlacesTest {
                 new Go.Rig(station, anchor),
                 new Go.Compare(rig, true),
                 new Go.Why(Question.of(RigStudy.of(Analyze.of(rig)), List.of())),
-                new Go.WriteSheet(uid, "Éclusaune"),
+                new Go.WriteSheet(uid, "Éclusaune", LocalRecord.NOTHING),
                 new Go.ReadWaypoints(Optional.empty(), uid),
                 new Go.PlaceWaypoints(
                         Placing.start(

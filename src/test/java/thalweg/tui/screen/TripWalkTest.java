@@ -2,10 +2,14 @@ package thalweg.tui.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import thalweg.logbook.Trip;
@@ -27,6 +31,9 @@ final class TripWalkTest {
         Walk walk = Walk.sample(rows, columns);
         return walk.type("/éclus").press(Key.Named.ENTER).type("t");
     }
+
+    @TempDir
+    private Path folder = Path.of("");
 
     private static List<Trip> trips(Walk walk) {
         return new ListTrips(walk.session())
@@ -237,5 +244,18 @@ final class TripWalkTest {
             assertThat(trips(walk).get(0).people()).isEqualTo(trip.people());
             assertThat(trips(walk).get(0).on()).contains(PartialDate.parse("2027-05"));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12,40", "24,80"})
+    void theSheetOfATripIsWrittenFromItsScreen(int rows, int columns) throws IOException {
+        try (Walk walk = enterOne(atTrips(rows, columns))) {
+            walk.press(Key.Named.ENTER).type("w").field("For the trip");
+            assertThat(walk.screen()).contains("< 2026-12-05");
+            walk.fill("File", folder.resolve("trip").toString()).press(SAVE);
+        }
+        assertThat(Files.readString(folder.resolve("trip.html")))
+                .contains("Plan of the trip on 2026-12-05: club course", "Passed at")
+                .doesNotContain("62 kg", "199 kg");
     }
 }
