@@ -27,14 +27,16 @@ import thalweg.text.Clean;
             "Shows what a file of records or a table would change, and takes it in when that is accepted.",
             "All of it is taken in or nothing. Nothing is written without --accept or a yes.",
             "Of a table (CSV) it says what each column is taken for and what becomes of each row.",
-            "Of a file of waypoints (GPX) it says what is in it; they are placed in the screen."
+            "Of a file of waypoints (GPX or GeoJSON) it says what is in it; they are placed in the screen."
         })
 final class ImportAction extends Action {
 
     private static final int MOST_FINDINGS = 40;
     private static final int LONGEST_VALUE = 60;
 
-    @Parameters(paramLabel = "FILE", description = "a JSON file of records, a CSV table, or a GPX file of waypoints")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "a JSON file of records, a CSV table, or a GPX or GeoJSON file of waypoints")
     private Path file = Path.of("");
 
     @Option(names = "--dry-run", description = "only show what would change")

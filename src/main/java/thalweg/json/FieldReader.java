@@ -55,6 +55,11 @@ public final class FieldReader {
         return sound;
     }
 
+    /** The line on which the object begins, 0 where that is not known. */
+    public int line() {
+        return line;
+    }
+
     /** Notes a breach of a rule under that key. */
     public void refuse(String key, Sentence what) {
         int own = fields.field(key).map(lines::applyAsInt).orElse(0);

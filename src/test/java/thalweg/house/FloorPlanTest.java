@@ -42,6 +42,7 @@ class FloorPlanTest {
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |
             exchange.gpx  | pure | fault units text json place body                                             |
             exchange.table | pure | fault units text json place ledger route logbook body exchange                 |
+            exchange.geojson | pure | fault units text json place body exchange.gpx                               |
             exchange.map  | pure | units text json place ledger route logbook                                   |
             placing       | pure | place ledger route logbook exchange.gpx                                      |
             exchange.csv  |      | fault units text json place rig ledger route logbook body due exchange exchange.table | de.siegmar.fastcsv

@@ -65,9 +65,12 @@ final class ImportTableTest {
 
     @Test
     void aSpanishTableIsUnderstoodByItsHeadingsAndWords() {
-        String csv = "Barranco;Número;Tipo;Altura (m);Reunión;Orilla;Cuerda [ft];Observaciones\r\n"
-                + "Nuevo;1;rápel;12,5;R1;izquierda;45;\"dos\nlíneas\"\r\n"
-                + "Nuevo;2;tobogán;4;;;;\r\n";
+        String csv = """
+                Barranco;Número;Tipo;Altura (m);Reunión;Orilla;Cuerda [ft];Observaciones
+                Nuevo;1;rápel;12,5;R1;izquierda;45;"dos
+                líneas"
+                Nuevo;2;tobogán;4;;;;
+                """;
 
         assertThat(ImportTable.kind(table(csv))).contains(TableKind.STATIONS);
         TablePlan plan = plan(TableKind.STATIONS, csv);
@@ -99,8 +102,11 @@ final class ImportTableTest {
 
     @Test
     void theSameLookTwiceIsThereAlready() {
-        String csv = "canyon,station,part,on,found\nProbe,first,right bolt,2025-06-14,worn\n"
-                + "Probe,first,right bolt,2025-06-14,worn\n";
+        String csv = """
+                canyon,station,part,on,found
+                Probe,first,right bolt,2025-06-14,worn
+                Probe,first,right bolt,2025-06-14,worn
+                """;
 
         TablePlan plan = plan(TableKind.INSPECTIONS, csv);
         assertThat(states(plan)).containsExactly(RowReport.State.NEW, RowReport.State.SAME);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -129,7 +130,7 @@ public final class Browser implements AutoCloseable {
                 whole.setLength(0);
             }
             from.request(1);
-            return java.util.concurrent.CompletableFuture.completedStage(null);
+            return CompletableFuture.completedStage(null);
         }
     }
 

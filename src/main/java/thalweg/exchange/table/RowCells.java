@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.json.Json;
@@ -101,7 +102,7 @@ final class RowCells {
     }
 
     /** What a reader makes of a cell; a refusal is noted. */
-    <T> Optional<T> reading(Field field, java.util.function.Supplier<T> reader) {
+    <T> Optional<T> reading(Field field, Supplier<T> reader) {
         try {
             return Optional.of(reader.get());
         } catch (InputException e) {

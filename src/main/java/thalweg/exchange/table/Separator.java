@@ -1,7 +1,9 @@
 package thalweg.exchange.table;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -43,7 +45,7 @@ public enum Separator {
      * @param text of the file
      */
     static Separator in(String text) {
-        int[] counts = new int[values().length];
+        Map<Separator, Integer> counts = new EnumMap<>(Separator.class);
         boolean quoted = false;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -53,13 +55,13 @@ public enum Separator {
                 break;
             } else if (!quoted) {
                 for (Separator one : values()) {
-                    counts[one.ordinal()] += c == one.sign ? 1 : 0;
+                    counts.merge(one, c == one.sign ? 1 : 0, Integer::sum);
                 }
             }
         }
         Separator most = COMMA;
         for (Separator one : values()) {
-            most = counts[one.ordinal()] > counts[most.ordinal()] ? one : most;
+            most = counts.getOrDefault(one, 0) > counts.getOrDefault(most, 0) ? one : most;
         }
         return most;
     }

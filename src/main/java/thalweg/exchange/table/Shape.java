@@ -33,6 +33,8 @@ enum Shape {
     /** The name of a record in every database. */
     UID;
 
+    // What List.of made, which nobody can change.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> units;
 
     Shape(String... units) {

@@ -161,7 +161,12 @@ public enum TableKind {
                     Field.CANYON_UID),
             Set.of("kind", "invented"));
 
+    // Both are what List.of and Set.of made, which nobody can change.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<Field> fields;
+
+    // As above.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Set<String> workedOut;
 
     TableKind(List<Field> fields, Set<String> workedOut) {

@@ -1,6 +1,7 @@
 package thalweg.exchange.table;
 
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -85,7 +86,7 @@ public final class TableReader {
     /** The line up to which the bytes are UTF-8, from 1. */
     private static int lineOfBrokenText(byte[] bytes) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
-        var out = java.nio.CharBuffer.allocate(bytes.length + 1);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
         StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
         int line = 1;
         for (int i = 0; i < in.position(); i++) {

@@ -61,7 +61,7 @@ final class RunLong {
         byte[] bytes = ReadFile.bytes(path);
         if (ReadWaypoints.looksLikeOne(bytes)) {
             throw new InputException(Sentence.of(
-                    "{0} is a file of waypoints (GPX), not of records; in the list of canyons g begins a"
+                    "{0} is a file of waypoints (GPX or GeoJSON), not of records; in the list of canyons g begins a"
                             + " canyon from it, and in a canyon g places them on its line.",
                     path));
         }

@@ -24,8 +24,11 @@ final class ImportTableWalkTest {
 
     @Test
     void aTableIsMatchedLookedAtAndTakenIn() throws IOException {
-        String file = file("Gully,No,Type,Height (m),Belay,Bank,Stars\nTest Gully,1,drop,12.5,R1,left,5\n"
-                + "Test Gully,2,slide,4,,,\n");
+        String file = file("""
+                Gully,No,Type,Height (m),Belay,Bank,Stars
+                Test Gully,1,drop,12.5,R1,left,5
+                Test Gully,2,slide,4,,,
+                """);
         try (Walk walk = Walk.emptyIn(folder, 24, 80)) {
             walk.type("i").type(file).press(SEND);
             assertThat(walk.screen())
