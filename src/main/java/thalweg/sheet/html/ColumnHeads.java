@@ -46,7 +46,9 @@ final class ColumnHeads {
                 rules.append(String.format(
                         Locale.ROOT,
                         "  .%s td:nth-child(%d)::before { content: %s; }\n",
-                        name, i + 1, CssText.quoted(columns.get(i))));
+                        name,
+                        i + 1,
+                        CssText.quoted(columns.get(i))));
             }
         });
         return rules.toString();
