@@ -154,15 +154,15 @@ class LoopTest {
 
     @Test
     void whatOnlyReadsBeginsOnceThePictureStands() throws Exception {
-        AtomicReference<DemoRun> running = new AtomicReference<>();
+        AtomicReference<FakeTerminal> terminal = new AtomicReference<>(new FakeTerminal());
         AtomicReference<String> shownThen = new AtomicReference<>("");
         try (DemoRun run = opened(effect -> {
             if (effect instanceof DemoScreen.Reading) {
-                shownThen.set(running.get().terminal.shown());
+                shownThen.set(terminal.get().shown());
             }
             return new DemoScreen.Rested();
         })) {
-            running.set(run);
+            terminal.set(run.terminal);
 
             run.terminal.press(Key.of('l'));
             run.terminal.await("Rested");
