@@ -3,6 +3,7 @@ package thalweg.tui.runtime;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -158,7 +159,7 @@ class LoopTest {
         AtomicReference<String> shownThen = new AtomicReference<>("");
         try (DemoRun run = opened(effect -> {
             if (effect instanceof DemoScreen.Reading) {
-                shownThen.set(terminal.get().shown());
+                shownThen.set(Objects.requireNonNull(terminal.get()).shown());
             }
             return new DemoScreen.Rested();
         })) {
