@@ -27,6 +27,9 @@ final class Practice {
     /** So often each key is tried: the compiler takes up what was called 200 times, and a picture calls most things often. */
     private static final int ROUNDS = 8;
 
+    /** After so long a kind of screen has had its share, however few keys that were [ns]: some rigs take long to compute. */
+    private static final long SHARE = 800_000_000L;
+
     /** Nothing may have happened for so long [ms]: whoever types has the processor. */
     private static final long PAUSE = 80;
 
@@ -88,18 +91,19 @@ final class Practice {
         Optional<Class<? extends Screen>> scene = shell.scene();
         if (scene.isPresent()) {
             int before = happenings;
+            long end = System.nanoTime() + SHARE;
             int rounds = done.getOrDefault(scene.get(), 0);
-            while (rounds < ROUNDS && round(shell, before)) {
+            while (rounds < ROUNDS && round(shell, before, end)) {
                 rounds++;
             }
-            done.put(scene.get(), rounds);
+            done.put(scene.get(), System.nanoTime() > end ? ROUNDS : rounds);
         }
     }
 
-    /** Whether it came to its end before something happened. */
-    private boolean round(Shell shell, int before) {
+    /** Whether it came to its end before something happened, and before the share of the time was used up. */
+    private boolean round(Shell shell, int before, long end) {
         for (Key key : KEYS) {
-            if (happenings != before) {
+            if (happenings != before || System.nanoTime() > end) {
                 return false;
             }
             attempt(shell, key);

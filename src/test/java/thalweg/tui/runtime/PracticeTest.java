@@ -22,7 +22,7 @@ import thalweg.tui.shell.Shell;
 
 class PracticeTest {
 
-    private static final int KEYS_OF_ALL_ROUNDS = 48;
+    private static final int KEYS_OF_A_ROUND = 6;
 
     /** Within which a key would have been tried [ms]. */
     private static final long MOMENT = 400;
@@ -83,17 +83,20 @@ class PracticeTest {
     void keysThatMayComeAreTriedOnWhatIsShown() throws Exception {
         practice.on(shell(well()));
 
-        List<Key> keys = tried(KEYS_OF_ALL_ROUNDS);
+        List<Key> keys = tried(KEYS_OF_A_ROUND);
 
         assertThat(keys)
-                .hasSize(KEYS_OF_ALL_ROUNDS)
+                .hasSize(KEYS_OF_A_ROUND)
                 .startsWith(Key.of(Key.Named.DOWN), Key.of(Key.Named.RIGHT), Key.of(Key.Named.PAGE_DOWN));
     }
 
     @Test
     void aKindOfScreenIsPractisedOnce() throws Exception {
         practice.on(shell(well()));
-        tried(KEYS_OF_ALL_ROUNDS);
+        assertThat(tried(KEYS_OF_A_ROUND)).hasSize(KEYS_OF_A_ROUND);
+        while (pressed.poll(MOMENT, TimeUnit.MILLISECONDS) != null) {
+            // What is left of the rounds.
+        }
 
         practice.on(shell(well()));
 
@@ -115,7 +118,25 @@ class PracticeTest {
 
         practice.on(shell(broken));
 
-        assertThat(tried(KEYS_OF_ALL_ROUNDS)).hasSize(KEYS_OF_ALL_ROUNDS);
+        assertThat(tried(KEYS_OF_A_ROUND)).hasSize(KEYS_OF_A_ROUND);
+    }
+
+    @Test
+    void aScreenThatTakesLongIsLeftAfterItsShare() throws Exception {
+        practice.on(shell(new Noting(pressed, false, () -> pause(1000))));
+        assertThat(tried(1)).hasSize(1);
+
+        assertThat(pressed.poll(1000 + MOMENT, TimeUnit.MILLISECONDS)).isNull();
+        practice.on(shell(well()));
+        assertThat(pressed.poll(MOMENT, TimeUnit.MILLISECONDS)).isNull();
+    }
+
+    private static void pause(long milliseconds) {
+        try {
+            Thread.sleep(milliseconds);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     @Test
