@@ -135,14 +135,22 @@ public sealed interface Block {
      * @param drawing the picture, with a description in words; narrow enough for a phone
      * @param wide the same for paper and wide screens; empty where it is that one
      * @param plain the same in lines of text, for outputs without pictures; empty where the description says all
+     * @param legend what whoever sees the picture has to know; empty where that is its description
      */
-    record Picture(String id, String caption, Drawing drawing, Optional<Drawing> wide, List<String> plain)
+    record Picture(
+            String id,
+            String caption,
+            Drawing drawing,
+            Optional<Drawing> wide,
+            List<String> plain,
+            Optional<String> legend)
             implements Block {
 
         public Picture {
             Section.requireId(id);
             caption = Inert.line(caption);
             plain = plain.stream().map(Inert::line).toList();
+            legend = legend.map(Inert::line);
             if (caption.isBlank()) {
                 throw new IllegalArgumentException("a picture has a caption");
             }
@@ -151,6 +159,11 @@ public sealed interface Block {
         /** One picture for every output. */
         public Picture(String id, String caption, Drawing drawing) {
             this(id, caption, drawing, Optional.empty(), List.of());
+        }
+
+        /** One whose description is for everybody. */
+        public Picture(String id, String caption, Drawing drawing, Optional<Drawing> wide, List<String> plain) {
+            this(id, caption, drawing, wide, plain, Optional.empty());
         }
 
         @Override

@@ -84,7 +84,8 @@ final class Reword {
                         text.apply(picture.caption()),
                         drawing(picture.drawing()),
                         picture.wide().map(this::drawing),
-                        picture.plain().stream().map(text).toList()),
+                        picture.plain().stream().map(text).toList(),
+                        picture.legend()),
                 blanks -> new Block.Blanks(blanks.labels().stream().map(text).toList()),
                 code -> new Block.Code(code.id(), text.apply(code.caption()), code.address()));
     }

@@ -12,11 +12,16 @@ import thalweg.logbook.Photo;
 import thalweg.logbook.StationRecord;
 import thalweg.logbook.WaterLevel;
 import thalweg.route.PartialDate;
+import thalweg.timeline.Timeline;
+import thalweg.timeline.TimelinePicture;
 
 /** The latest days on which somebody looked at a station, with what they found on each part. */
 final class VisitPart {
 
     private static final List<String> COLUMNS = List.of("sheet.part", "sheet.visit.found", "sheet.visit.done");
+
+    /** Enough for names to be told apart; on a small phone they are a little smaller than the text around. */
+    private static final int LETTERS = 44;
 
     private final Wording wording;
 
@@ -43,12 +48,33 @@ final class VisitPart {
         }
         int shown = Math.min(days.size(), wording.options().inspectionsShown());
         List<Block> blocks = new ArrayList<>();
+        overTheYears(station, record).ifPresent(blocks::add);
         days.subList(0, shown).forEach(day -> blocks.addAll(tables(day, record)));
         if (days.size() > shown) {
             blocks.add(new Block.Paragraph(
                     wording.toned(Tone.QUIET, "sheet.visits.older", Integer.toString(days.size() - shown))));
         }
         return Optional.of(Section.of(station + "-inspections", wording.say("sheet.visits"), blocks));
+    }
+
+    /** Every look at every part, however long ago. */
+    private Optional<Block> overTheYears(String station, StationRecord record) {
+        Timeline timeline = Timeline.of(record.parts(), wording.options().asOf());
+        if (!timeline.canBeDrawn()) {
+            return Optional.empty();
+        }
+        TimelinePicture picture =
+                TimelinePicture.of(timeline, 0, timeline.lines().size(), LETTERS, wording.phrases());
+        String legend = wording.say("timeline.legend", String.join("; ", picture.legend()));
+        List<String> told = new ArrayList<>(timeline.toldByPart(wording.phrases()));
+        told.add(legend);
+        return Optional.of(new Block.Picture(
+                station + "-years",
+                wording.say("timeline.heading"),
+                picture.drawing(),
+                Optional.empty(),
+                told,
+                Optional.of(legend)));
     }
 
     private List<Block> tables(PartialDate day, StationRecord record) {

@@ -61,6 +61,12 @@ public record Timeline(List<PartLine> lines, LocalDate today) {
         return new TimelineWords(phrases).told(this);
     }
 
+    /** The same, a line a part, the worst first. */
+    public List<String> toldByPart(Phrases phrases) {
+        TimelineWords words = new TimelineWords(phrases);
+        return lines.stream().map(words::told).toList();
+    }
+
     /** The first day of the picture, a first of January; empty where no date is known. */
     Optional<LocalDate> first() {
         Optional<LocalDate> looked =

@@ -36,7 +36,7 @@ class FloorPlanTest {
             plan          | pure | fault units text place rig settings ledger route logbook due                  | org.shredzone
             profile       | pure | units text drawing route logbook                                             |
             timeline      | pure | text drawing route logbook                                                   |
-            sheet         | pure | fault units text place drawing rig settings ledger route logbook due plan profile |
+            sheet         | pure | fault units text place drawing rig settings ledger route logbook due plan profile timeline |
             why           | pure | fault units text rig settings sheet                                          |
             exchange      | pure | fault units text json place rig ledger route logbook body                    |
             exchange.json |      | fault units text json place rig settings ledger route logbook body plan exchange      |

@@ -22,7 +22,7 @@ public final class SheetPhrases {
 
     private static Map<String, String> read() {
         Map<String, String> patterns = new LinkedHashMap<>();
-        for (String file : List.of("words", "profile", "due", "sheet")) {
+        for (String file : List.of("words", "profile", "timeline", "due", "sheet")) {
             Properties properties = new Properties();
             String name = "/thalweg/phrases/en/" + file + ".properties";
             try (InputStream stream = Objects.requireNonNull(SheetPhrases.class.getResourceAsStream(name), name);

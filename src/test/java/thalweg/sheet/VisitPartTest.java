@@ -89,4 +89,28 @@ final class VisitPartTest {
                 .noneMatch(text -> text.contains("2026-10"))
                 .noneMatch(text -> text.contains("another canyon"));
     }
+
+    /** The tables show the last three days; the rest is told in the picture. */
+    @Test
+    void everyLookAtEveryPartIsToldOverTheYears() {
+        List<String> told = SheetTexts.sections(SampleSheets.full())
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Picture.class::isInstance)
+                .map(Block.Picture.class::cast)
+                .filter(picture -> picture.id().endsWith("-years"))
+                .flatMap(picture -> picture.plain().stream())
+                .toList();
+
+        assertThat(told).isNotEmpty();
+        for (StationRecord station : new FullCanyon().record().stations()) {
+            for (PartRecord part : station.parts()) {
+                for (Inspection look : part.counting()) {
+                    assertThat(told)
+                            .as(part.part().label())
+                            .anyMatch(line -> line.startsWith(part.part().label() + ": ")
+                                    && line.contains(look.on().print()));
+                }
+            }
+        }
+    }
 }

@@ -77,6 +77,6 @@ final class HtmlBlocks {
                         "width",
                         width,
                         "description",
-                        Inert.of(drawing.description())));
+                        picture.legend().orElseGet(() -> Inert.of(drawing.description()))));
     }
 }
