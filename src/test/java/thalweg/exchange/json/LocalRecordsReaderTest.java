@@ -109,7 +109,7 @@ final class LocalRecordsReaderTest {
         "height_cm": 1800     | "height_cm": 500000    | line 9, canyons[0].line[0].height_cm: is 500000; it should be a whole number from 0 to 100000.
         "text": "two"         | "text": " "            | line 42, canyons[0].private_notes[1].text: is blank
         00000002", "text"     | 00000004", "text"      | line 42, canyons[0].private_notes[1].about: names no canyon, place or station that stands in the file before it.
-        "number": 12          | "number": 0            | line 46, canyons[0].sheets_given[0].number: is 0; it should be a whole number from 1 to 1000000.
+        "number": 12          | "number": 0            | line 46, canyons[0].sheets_given[0].number: is 0; it should be a whole number from 1 to 1000000000.
         "2026-06-01"          | "2027"                 | line 46, canyons[0].sheets_given[0].on: is 2027, which has not come yet.
         "records": "0         | "records": "x          | line 46, canyons[0].sheets_given[0].records: is no SHA-256
         "role": "main"        | "role": "main", "trips": [] | line 20, canyons[0].line[0].stations[0].anchors[0].trips: is a key that is not known here; it belongs in a canyon; known are

@@ -99,7 +99,7 @@ final class ImportWalkTest {
         try (Walk walk = Walk.emptyIn(folder, 24, 120)) {
             walk.type("i").type(file).press(SEND);
 
-            assertThat(walk.screen()).contains("is a file of waypoints (GPX)");
+            assertThat(walk.screen()).contains("is a file of waypoints (GPX or GeoJSON)");
         }
     }
 
