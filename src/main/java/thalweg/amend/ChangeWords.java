@@ -156,9 +156,8 @@ public final class ChangeWords {
         String thing = name(subject);
         String at = subject.station().isEmpty() ? thing : phrases.say("deed.at", thing, subject.station());
         Optional<FactType> entry = FactType.of(deed.type());
-        String on = Deed.text(deed.after(), "on");
-        String day =
-                on.isEmpty() ? deed.before().map(body -> Deed.text(body, "on")).orElse("") : on;
+        String on = deed.after().text("on");
+        String day = on.isEmpty() ? deed.before().map(body -> body.text("on")).orElse("") : on;
         return entry.map(type -> phrases.say("deed.entry." + type.word(), at, day))
                 .orElse(at);
     }

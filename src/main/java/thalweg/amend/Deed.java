@@ -90,7 +90,7 @@ public record Deed(
                 subject(revision, known),
                 before.map(body -> named(revision, known, body)),
                 shown,
-                text(revision.body(), ThingBody.REMOVED_BECAUSE));
+                revision.body().text(ThingBody.REMOVED_BECAUSE));
     }
 
     private static Kind kind(Revision revision, Optional<Revision> parent) {
@@ -126,14 +126,8 @@ public record Deed(
 
     /** The name or label of a body; empty text where it has none. */
     static String label(Json.Fields body) {
-        String label = text(body, "label");
-        return label.isEmpty() ? text(body, "name") : label;
-    }
-
-    static String text(Json.Fields body, String key) {
-        return body.field(key)
-                .map(value -> value instanceof Json.Text text ? text.value() : "")
-                .orElse("");
+        String label = body.text("label");
+        return label.isEmpty() ? body.text("name") : label;
     }
 
     /** What a fact did. */
@@ -149,15 +143,15 @@ public record Deed(
                 subject(fact.about(), known),
                 wrong.map(Fact::body).map(body -> onRound(body, known)),
                 onRound(fact.body(), known),
-                wrong.isPresent() ? text(fact.body(), WithdrawalBody.REASON) : "");
+                wrong.isPresent() ? fact.body().text(WithdrawalBody.REASON) : "");
     }
 
     /** An inspection names its round by an id; people read its date. */
     private static Json.Fields onRound(Json.Fields body, Known known) {
-        Optional<Fact> round = Uid.parse(text(body, FactType.ROUND.word())).flatMap(known::fact);
+        Optional<Fact> round = Uid.parse(body.text(FactType.ROUND.word())).flatMap(known::fact);
         return round.isEmpty()
                 ? body
-                : body.with(FactType.ROUND.word(), Json.of(text(round.get().body(), "on")));
+                : body.with(FactType.ROUND.word(), Json.of(round.get().body().text("on")));
     }
 
     private static Deed withdrawal(Fact withdrawal, Known known) {
@@ -175,7 +169,7 @@ public record Deed(
                 fact.map(one -> subject(one.about(), known)).orElse(new Subject("", nothing, "")),
                 fact.map(one -> onRound(one.body(), known)),
                 nothing,
-                text(withdrawal.body(), WithdrawalBody.REASON));
+                withdrawal.body().text(WithdrawalBody.REASON));
     }
 
     private static Subject subject(Uid thing, Known known) {

@@ -128,8 +128,8 @@ final class FieldWords {
     }
 
     private static String photo(Json.Fields photo) {
-        String caption = Deed.text(photo, "caption");
-        return Deed.text(photo, "file") + (caption.isEmpty() ? "" : " (" + caption + ")");
+        String caption = photo.text("caption");
+        return photo.text("file") + (caption.isEmpty() ? "" : " (" + caption + ")");
     }
 
     /** A person or rope of a trip, or where a point is: each of its fields. */

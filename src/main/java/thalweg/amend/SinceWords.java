@@ -106,6 +106,6 @@ public final class SinceWords {
     }
 
     private static boolean isHazard(Json.Fields body) {
-        return Deed.text(body, "kind").equals(word(ObstacleKind.HAZARD));
+        return body.text("kind").equals(word(ObstacleKind.HAZARD));
     }
 }

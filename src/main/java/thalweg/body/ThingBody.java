@@ -72,9 +72,7 @@ public record ThingBody(ThingType type, Uid uid, String label, Json.Fields body)
 
     /** Its order key in what it is in; empty text for a thing that stands in no line. */
     public String order() {
-        return body.field(Fields.ORDER)
-                .map(value -> value instanceof Json.Text text ? text.value() : "")
-                .orElse("");
+        return body.text(Fields.ORDER);
     }
 
     /**

@@ -65,6 +65,13 @@ public sealed interface Json {
             return Optional.ofNullable(values.get(name));
         }
 
+        /** The text under that name; empty text where there is none. */
+        public String text(String name) {
+            return field(name)
+                    .map(value -> value instanceof Text text ? text.value() : "")
+                    .orElse("");
+        }
+
         /** The same without one field. */
         public Fields without(String name) {
             Map<String, Json> changed = new LinkedHashMap<>(values);

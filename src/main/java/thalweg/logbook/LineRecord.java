@@ -1,6 +1,7 @@
 package thalweg.logbook;
 
 import java.util.List;
+import thalweg.ledger.Uid;
 import thalweg.route.Obstacle;
 
 /**
@@ -14,6 +15,16 @@ public record LineRecord(int number, Obstacle obstacle, List<StationRecord> stat
 
     public LineRecord {
         stations = List.copyOf(stations);
+    }
+
+    /** The same place with that station alone; with none where it is not there. */
+    public LineRecord alone(Uid station) {
+        return new LineRecord(
+                number,
+                obstacle,
+                stations.stream()
+                        .filter(one -> one.station().uid().equals(station))
+                        .toList());
     }
 
     /** How all parts of its stations stand together. */

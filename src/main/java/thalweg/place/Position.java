@@ -29,6 +29,11 @@ public record Position(long latE7, long lonE7, Optional<Integer> accuracyMetres)
         }
     }
 
+    /** Degrees in steps, to the nearest [1e-7 °]. */
+    public static long e7(BigDecimal degrees) {
+        return degrees.movePointRight(7).setScale(0, RoundingMode.HALF_EVEN).longValueExact();
+    }
+
     /** In decimal degrees, six places: "42.123456, -0.054321". */
     public String printDecimal() {
         return sixPlaces(latE7) + ", " + sixPlaces(lonE7);

@@ -1,7 +1,6 @@
 package thalweg.place;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -106,8 +105,8 @@ public final class PositionText {
      * @throws InputException when it is not on the globe
      */
     static Position onGlobe(String text, BigDecimal lat, BigDecimal lon, Optional<Integer> accuracy) {
-        long latE7 = e7(lat);
-        long lonE7 = e7(lon);
+        long latE7 = Position.e7(lat);
+        long lonE7 = Position.e7(lon);
         if (lonE7 == 180 * Position.PER_DEGREE) {
             lonE7 = -lonE7;
         }
@@ -118,10 +117,6 @@ public final class PositionText {
                     text));
         }
         return new Position(latE7, lonE7, accuracy);
-    }
-
-    private static long e7(BigDecimal degrees) {
-        return degrees.movePointRight(7).setScale(0, RoundingMode.HALF_EVEN).longValueExact();
     }
 
     private static InputException unreadable(String text) {

@@ -65,14 +65,7 @@ final class ChangesSince {
             return record;
         }
         List<LineRecord> line = record.line().stream()
-                .map(place -> new LineRecord(
-                        place.number(),
-                        place.obstacle(),
-                        place.stations().stream()
-                                .filter(one -> order.station()
-                                        .get()
-                                        .equals(one.station().uid()))
-                                .toList()))
+                .map(place -> place.alone(order.station().get()))
                 .filter(place -> !place.stations().isEmpty())
                 .toList();
         return new CanyonRecord(now.canyon(), line);

@@ -99,13 +99,25 @@ public final class MakeSheet {
                 SheetOptions.usual(order.units(), session.today(), program).numbered(number));
     }
 
-    /** What a sheet of that order says, as plain text whatever its format; without a number. */
-    public String asText(CanyonRecord canyon, SheetOrder order) {
-        return TextSheet.render(sheetOf(canyon, order, SheetOptions.usual(order.units(), session.today(), program)));
+    /**
+     * A sheet to look at before it is written; without a number.
+     *
+     * @param text what it says, as plain text whatever its format
+     * @param bytes how long the file would be
+     */
+    public record Look(String text, int bytes) {}
+
+    /** The same sheet as {@link #of}, to look at. */
+    public Look look(CanyonRecord canyon, SheetOrder order) {
+        Sheet sheet = sheetOf(canyon, order, SheetOptions.usual(order.units(), session.today(), program));
+        return new Look(TextSheet.render(sheet), rendered(sheet, order).length);
     }
 
     private byte[] of(CanyonRecord canyon, SheetOrder order, SheetOptions options) {
-        Sheet sheet = sheetOf(canyon, order, options);
+        return rendered(sheetOf(canyon, order, options), order);
+    }
+
+    private byte[] rendered(Sheet sheet, SheetOrder order) {
         return switch (order.format()) {
             case HTML -> utf8(HtmlSheet.render(sheet));
             case TEXT -> utf8(TextSheet.render(sheet));
@@ -186,15 +198,10 @@ public final class MakeSheet {
 
     /** The place of a station with that station alone. */
     private static LineRecord alone(CanyonRecord canyon, Uid station) {
-        LineRecord place = canyon.placeOf(station)
+        return canyon.placeOf(station)
                 .orElseThrow(
-                        () -> new InputException(Sentence.of("This station is no longer in the database; go back.")));
-        return new LineRecord(
-                place.number(),
-                place.obstacle(),
-                place.stations().stream()
-                        .filter(one -> one.station().uid().equals(station))
-                        .toList());
+                        () -> new InputException(Sentence.of("This station is no longer in the database; go back.")))
+                .alone(station);
     }
 
     private static byte[] utf8(String text) {

@@ -26,16 +26,7 @@ import thalweg.units.Length;
  */
 public final class GeoJsonReader {
 
-    /** More waypoints are no canyon. */
-    static final int MOST_WAYPOINTS = 20_000;
-
     private static final int MOST_FINDINGS = 100;
-
-    /** Two of them together are still a note that can be kept [characters]. */
-    private static final int LONGEST_NOTE = Limits.PROSE / 2 - 1;
-
-    private static final BigDecimal LEAST_ELEVATION = BigDecimal.valueOf(-500);
-    private static final BigDecimal MOST_ELEVATION = BigDecimal.valueOf(9_000);
 
     private final Findings findings;
     private final List<Waypoint> waypoints = new ArrayList<>();
@@ -75,7 +66,7 @@ public final class GeoJsonReader {
     }
 
     private void feature(FieldReader feature) {
-        if (findings.count() >= MOST_FINDINGS || waypoints.size() > MOST_WAYPOINTS) {
+        if (findings.count() >= MOST_FINDINGS || waypoints.size() > GpxFile.MOST_WAYPOINTS) {
             return;
         }
         Optional<FieldReader> geometry = feature.object("geometry");
@@ -95,10 +86,12 @@ public final class GeoJsonReader {
                         .forEach(line -> each(geometry.get(), Optional.of(line), said, Waypoint.Origin.ROUTE_POINT));
             default -> elsewhere++;
         }
-        if (waypoints.size() > MOST_WAYPOINTS) {
+        if (waypoints.size() > GpxFile.MOST_WAYPOINTS) {
             feature.refuse(
                     "geometry",
-                    Sentence.of("there are more than {0} waypoints; export only those of the canyon.", MOST_WAYPOINTS));
+                    Sentence.of(
+                            "there are more than {0} waypoints; export only those of the canyon.",
+                            GpxFile.MOST_WAYPOINTS));
         }
     }
 
@@ -123,19 +116,18 @@ public final class GeoJsonReader {
                     Sentence.of("should be longitude from -180 to 180, then latitude from -90 to 90, in degrees."));
             return;
         }
-        long longitude = e7(numbers.get(0));
+        long longitude = Position.e7(numbers.get(0));
         Optional<Length> elevation = numbers.size() < 3
                 ? Optional.empty()
                 : Optional.of(numbers.get(2))
-                        .filter(metres ->
-                                metres.compareTo(LEAST_ELEVATION) >= 0 && metres.compareTo(MOST_ELEVATION) <= 0)
+                        .filter(Waypoint::canBeElevation)
                         .map(metres -> new Length(metres.doubleValue()));
         waypoints.add(new Waypoint(
                 Math.max(1, said.line()),
                 origin,
                 said.name(),
                 new Position(
-                        e7(numbers.get(1)),
+                        Position.e7(numbers.get(1)),
                         longitude == 180 * Position.PER_DEGREE ? -longitude : longitude,
                         said.accuracy()),
                 elevation,
@@ -144,10 +136,6 @@ public final class GeoJsonReader {
                 "",
                 said.kind(),
                 said.time()));
-    }
-
-    private static long e7(BigDecimal degrees) {
-        return degrees.movePointRight(7).setScale(0, RoundingMode.HALF_EVEN).longValueExact();
     }
 
     /** What stands beside a thing, under the names that are common practice: the format itself names none. */
@@ -181,17 +169,10 @@ public final class GeoJsonReader {
     }
 
     private static String line(Json.Fields properties, String key) {
-        return Clean.line(text(properties, key), Limits.NAME);
+        return Clean.line(properties.text(key), Limits.NAME);
     }
 
     private static String lines(Json.Fields properties, String key) {
-        return Clean.lines(text(properties, key), LONGEST_NOTE).strip();
-    }
-
-    private static String text(Json.Fields properties, String key) {
-        return properties
-                .field(key)
-                .map(value -> value instanceof Json.Text text ? text.value() : "")
-                .orElse("");
+        return Clean.lines(properties.text(key), Waypoint.LONGEST_NOTE).strip();
     }
 }

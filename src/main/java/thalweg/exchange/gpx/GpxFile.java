@@ -12,6 +12,9 @@ import thalweg.fault.Sentence;
  */
 public record GpxFile(List<Waypoint> waypoints, int trackPoints, List<Sentence> remarks) {
 
+    /** More are no line of a canyon, and no person would place them. */
+    public static final int MOST_WAYPOINTS = 20_000;
+
     /** Nothing. */
     public static final GpxFile EMPTY = new GpxFile(List.of(), 0, List.of());
 

@@ -19,9 +19,6 @@ import thalweg.text.Clean;
  */
 public final class GpxReader {
 
-    /** More are no line of a canyon, and no person would place them. */
-    static final int MOST_WAYPOINTS = 20_000;
-
     /** Who has so many to mend looks into the program that wrote the file. */
     static final int MOST_FINDINGS = 200;
 
@@ -121,9 +118,9 @@ public final class GpxReader {
 
     private void point(Waypoint.Origin origin) throws XMLStreamException {
         points++;
-        if (points > MOST_WAYPOINTS) {
-            throw stop(
-                    Sentence.of("there are more than {0} waypoints; export only those of the canyon.", MOST_WAYPOINTS));
+        if (points > GpxFile.MOST_WAYPOINTS) {
+            throw stop(Sentence.of(
+                    "there are more than {0} waypoints; export only those of the canyon.", GpxFile.MOST_WAYPOINTS));
         }
         if (findings.count() >= MOST_FINDINGS) {
             throw stop(Sentence.of("there is so much wrong that reading ended here."));

@@ -1,7 +1,6 @@
 package thalweg.exchange.gpx;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +23,6 @@ final class PointReader {
     /** Plain decimals as the schema has them, and the short exponents that some programs write for small numbers. */
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(\\d{1,9}(\\.\\d{0,30})?|\\.\\d{1,30})([eE][+-]?\\d{1,2})?");
-
-    private static final BigDecimal LEAST_ELEVATION = BigDecimal.valueOf(-500);
-    private static final BigDecimal MOST_ELEVATION = BigDecimal.valueOf(9000);
-
-    /** Two of them together are still a note that can be kept [characters]. */
-    private static final int LONGEST_NOTE = Limits.PROSE / 2 - 1;
 
     private final Elements in;
     private final Findings findings;
@@ -99,7 +92,7 @@ final class PointReader {
         String lines(String key, String what) {
             String whole =
                     Clean.lines(texts.getOrDefault(key, ""), Integer.MAX_VALUE).strip();
-            return told(whole, Clean.lines(whole, LONGEST_NOTE).strip(), what, LONGEST_NOTE);
+            return told(whole, Clean.lines(whole, Waypoint.LONGEST_NOTE).strip(), what, Waypoint.LONGEST_NOTE);
         }
 
         private String told(String whole, String kept, String what, int longest) {
@@ -118,15 +111,14 @@ final class PointReader {
         if (digits.isEmpty()) {
             return Optional.empty();
         }
-        Optional<BigDecimal> number = number(digits)
-                .filter(metres -> metres.compareTo(LEAST_ELEVATION) >= 0 && metres.compareTo(MOST_ELEVATION) <= 0);
+        Optional<BigDecimal> number = number(digits).filter(Waypoint::canBeElevation);
         if (number.isEmpty()) {
             findings.add(
                     "",
                     line,
                     Sentence.of(
                             "the elevation \"{0}\" is no number of metres from {1} to {2}; mend it or take it out.",
-                            shown(digits), LEAST_ELEVATION, MOST_ELEVATION));
+                            shown(digits), Waypoint.LEAST_ELEVATION, Waypoint.MOST_ELEVATION));
         }
         return number.map(metres -> new Length(metres.doubleValue()));
     }
@@ -167,10 +159,7 @@ final class PointReader {
                                     Sentence.word(what), shown(text.get()), most));
             return Optional.empty();
         }
-        long e7 = number.get()
-                .movePointRight(7)
-                .setScale(0, RoundingMode.HALF_EVEN)
-                .longValueExact();
+        long e7 = Position.e7(number.get());
         return Optional.of(open && e7 == most * Position.PER_DEGREE ? -e7 : e7);
     }
 

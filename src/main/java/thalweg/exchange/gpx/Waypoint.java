@@ -1,8 +1,10 @@
 package thalweg.exchange.gpx;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import thalweg.body.Limits;
 import thalweg.place.Position;
 import thalweg.units.Length;
 
@@ -32,6 +34,14 @@ public record Waypoint(
         String type,
         String time) {
 
+    /** A comment and a description together are still a note that can be kept [characters]. */
+    public static final int LONGEST_NOTE = Limits.PROSE / 2 - 1;
+
+    /** Below and above it is no elevation on land [m]. */
+    static final int LEAST_ELEVATION = -500;
+
+    static final int MOST_ELEVATION = 9000;
+
     /** Where in a file a point stands. */
     public enum Origin {
         /** By itself. */
@@ -44,6 +54,12 @@ public record Waypoint(
         if (line < 1) {
             throw new IllegalArgumentException("lines count from 1");
         }
+    }
+
+    /** Whether so many metres can be an elevation. */
+    public static boolean canBeElevation(BigDecimal metres) {
+        return metres.compareTo(BigDecimal.valueOf(LEAST_ELEVATION)) >= 0
+                && metres.compareTo(BigDecimal.valueOf(MOST_ELEVATION)) <= 0;
     }
 
     /** What somebody wrote about it: description and comment, once where they are the same; empty where neither is there. */

@@ -136,9 +136,7 @@ final class Node {
 
     /** What people call it. */
     String name() {
-        return body.field(type == ThingType.PART ? "label" : "name")
-                .map(value -> value instanceof Json.Text text ? text.value() : "")
-                .orElse("");
+        return body.text(type == ThingType.PART ? "label" : "name");
     }
 
     /** The same for comparing, whatever its accents and case. */
@@ -158,10 +156,8 @@ final class Node {
     void set(String key, Json value, int line) {
         Integer other = setOn.get(key);
         if (other != null
-                && !JsonText.canonical(Json.fields().put("v", value).done())
-                        .equals(JsonText.canonical(Json.fields()
-                                .put("v", body.field(key).orElse(Json.NOTHING))
-                                .done()))) {
+                && !JsonText.canonical(value)
+                        .equals(JsonText.canonical(body.field(key).orElse(Json.NOTHING)))) {
             throw new InputException(
                     Sentence.of("is not what line {0} says of the same thing; make the two alike.", other));
         }
@@ -218,8 +214,6 @@ final class Node {
     }
 
     private String order() {
-        return body.field(ORDER)
-                .map(value -> value instanceof Json.Text text ? text.value() : "")
-                .orElse("");
+        return body.text(ORDER);
     }
 }

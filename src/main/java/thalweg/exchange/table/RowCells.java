@@ -101,6 +101,15 @@ final class RowCells {
         return values;
     }
 
+    /** Sets a field of a thing to what the row says; a refusal is noted. */
+    void set(Node node, Field field, String key, Json value) {
+        try {
+            node.set(key, value, line);
+        } catch (InputException e) {
+            refuse(field, e.saying());
+        }
+    }
+
     /** What a reader makes of a cell; a refusal is noted. */
     <T> Optional<T> reading(Field field, Supplier<T> reader) {
         try {

@@ -318,11 +318,7 @@ final class RowThings {
             if (field == Field.PLACED && value instanceof Json.Text date) {
                 refuseFuture(row, PartialDate.parse(date.value()));
             }
-            try {
-                node.set(field.key(), value, row.line());
-            } catch (InputException e) {
-                row.refuse(field, e.saying());
-            }
+            row.set(node, field, field.key(), value);
         });
     }
 

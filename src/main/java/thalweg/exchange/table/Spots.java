@@ -5,7 +5,6 @@ import java.util.Optional;
 import thalweg.body.Limits;
 import thalweg.body.PartBody;
 import thalweg.body.PositionBody;
-import thalweg.fault.InputException;
 import thalweg.fault.Sentence;
 import thalweg.json.Json;
 import thalweg.place.Position;
@@ -55,7 +54,7 @@ final class Spots {
         Optional<Json.Fields> whole =
                 metres.isPresent() ? position.map(at -> at.with(ACCURACY, Json.of(metres.get()))) : position;
         if (said.isPresent() || metres.isPresent()) {
-            whole.ifPresent(at -> set(node, row, both, PositionBody.KEY, at));
+            whole.ifPresent(at -> row.set(node, both, PositionBody.KEY, at));
         }
     }
 
@@ -114,20 +113,11 @@ final class Spots {
                         .stream())
                 .toList();
         if (lengths.size() == directions.size()) {
-            set(
+            row.set(
                     part,
-                    row,
                     Field.RIGHT,
                     PLACE,
                     PartBody.place(new PartPlace(lengths.get(0), lengths.get(1), lengths.get(2))));
-        }
-    }
-
-    private static void set(Node node, RowCells row, Field field, String key, Json value) {
-        try {
-            node.set(key, value, row.line());
-        } catch (InputException e) {
-            row.refuse(field, e.saying());
         }
     }
 }

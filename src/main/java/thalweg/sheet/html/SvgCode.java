@@ -1,7 +1,6 @@
 package thalweg.sheet.html;
 
 import thalweg.qr.QrCode;
-import thalweg.sheet.Inert;
 
 /** Draws a code as two paths: the light ground with its margin, and a stroke for each run of dark fields. */
 final class SvgCode {
@@ -25,7 +24,7 @@ final class SvgCode {
                 + "-title " + id
                 + "-desc\" viewBox=\"" + -QrCode.MARGIN + " " + -QrCode.MARGIN + " " + edge + " " + edge + "\" width=\""
                 + EDGE + "\" height=\"" + EDGE + "\">\n<title id=\"" + id + "-title\">QR</title>\n<desc id=\"" + id
-                + "-desc\">QR: " + escape(caption) + ", " + address + "</desc>\n<path fill=\"#fff\" d=\"M"
+                + "-desc\">QR: " + SvgDrawing.escape(caption) + ", " + address + "</desc>\n<path fill=\"#fff\" d=\"M"
                 + -QrCode.MARGIN + " " + -QrCode.MARGIN + "h"
                 + edge + "v" + edge + "h-" + edge + "z\"/>\n<path stroke=\"#000\" d=\"" + strokes(code)
                 + "\"/>\n</svg>";
@@ -43,9 +42,5 @@ final class SvgCode {
                     .append(run.length());
         }
         return path.toString();
-    }
-
-    private static String escape(String text) {
-        return Inert.of(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

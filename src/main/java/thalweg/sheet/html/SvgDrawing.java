@@ -154,7 +154,8 @@ public final class SvgDrawing {
         };
     }
 
-    private static String escape(String text) {
+    /** As a text or the value of an attribute. */
+    static String escape(String text) {
         return Inert.of(text)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")

@@ -57,11 +57,6 @@ final class CellTerminal extends ANSITerminal {
     }
 
     @Override
-    public void putCharacter(char character) throws IOException {
-        putString(Character.toString(character));
-    }
-
-    @Override
     public void putString(String text) throws IOException {
         write(text);
     }

@@ -79,7 +79,8 @@ final class RunLong {
             ImportRecords.Preview unread = ImportTable.unread(read);
             return new Told.RecordsRead(name, unread.findings(), unread.plan());
         }
-        return new Told.TableRead(name, text, ImportTable.kind(read.table()), ImportTable.allWords());
+        return new Told.TableRead(
+                name, text, read.table(), read.findings(), ImportTable.kind(read.table()), ImportTable.allWords());
     }
 
     private Told taken(Session other, Ask.TakeIn take) {

@@ -91,9 +91,9 @@ final class RunSheets {
         Path target = RunAsk.target(sheet.target());
         CanyonRecord canyon = canyon(sheet);
         MakeSheet make = new MakeSheet(session, LoadPhrases.of(sheet.language()), program, sheet.settings());
-        List<String> lines = make.asText(canyon, order(sheet)).lines().toList();
+        MakeSheet.Look look = make.look(canyon, order(sheet));
         return new Told.SheetLookedAt(
-                lines, target.toString(), make.of(canyon, order(sheet)).length, Files.exists(target));
+                look.text().lines().toList(), target.toString(), look.bytes(), Files.exists(target));
     }
 
     private Told one(Ask.WriteSheet sheet) {

@@ -213,7 +213,7 @@ public sealed interface Ask extends Effect {
             implements Ask {}
 
     /** A sheet as it would be written, to look at first; answered by {@link Told.SheetLookedAt}. */
-    record LookAtSheet(WriteSheet sheet) implements Ask {}
+    record LookAtSheet(WriteSheet sheet) implements Ask, AfterPicture {}
 
     /**
      * The sheets of the canyons that are looked for, into a folder; answered by {@link Told.SheetsWritten}.

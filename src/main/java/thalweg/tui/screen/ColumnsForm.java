@@ -13,6 +13,8 @@ import thalweg.exchange.table.TableKind;
 import thalweg.exchange.table.TableReader;
 import thalweg.exchange.table.TableReport;
 import thalweg.exchange.table.Target;
+import thalweg.fault.Sentence;
+import thalweg.json.Finding;
 import thalweg.json.Findings;
 import thalweg.text.Clean;
 import thalweg.text.Width;
@@ -49,12 +51,21 @@ record ColumnsForm(Told.TableRead read) implements FormTask {
 
     @Override
     public Form form(Surroundings around) {
-        Table table = table(Optional.empty());
-        return form(table, read.kind().orElse(TableKind.CANYONS), around);
+        return form(read.table(), read.kind().orElse(TableKind.CANYONS), around);
     }
 
-    private Table table(Optional<Separator> separator) {
-        return TableReader.read(read.text(), separator, new Findings());
+    /** A table, and what is wrong with it. */
+    private record Parsed(Table table, List<Sentence> findings) {}
+
+    /** With the separator that was found, it was read already, away from the keys. */
+    private Parsed parsed(Form form) {
+        Optional<Separator> separator = Separator.of(form.value(SEPARATOR));
+        if (separator.filter(one -> one != read.table().separator()).isEmpty()) {
+            return new Parsed(read.table(), read.findings());
+        }
+        Findings findings = new Findings();
+        Table table = TableReader.read(read.text(), separator, findings);
+        return new Parsed(table, findings.all().stream().map(Finding::saying).toList());
     }
 
     private Form form(Table table, TableKind kind, Surroundings around) {
@@ -131,7 +142,7 @@ record ColumnsForm(Told.TableRead read) implements FormTask {
                 && before.value(SEPARATOR).equals(after.value(SEPARATOR));
         return same
                 ? after
-                : form(table(separator(after)), TableKind.of(after.value(KIND)).orElseThrow(), around)
+                : form(parsed(after).table(), TableKind.of(after.value(KIND)).orElseThrow(), around)
                         .focusedOn(after.focused().key());
     }
 
@@ -147,15 +158,14 @@ record ColumnsForm(Told.TableRead read) implements FormTask {
 
     @Override
     public String refusal(Filled filled, Surroundings around) {
-        Findings findings = new Findings();
-        Table table = TableReader.read(read.text(), separator(filled.last()), findings);
-        if (!findings.none()) {
+        Parsed parsed = parsed(filled.last());
+        if (!parsed.findings().isEmpty()) {
             return around.say(
                     "table.form.broken",
-                    around.phrases().say(findings.all().get(0).saying()),
-                    findings.count());
+                    around.phrases().say(parsed.findings().get(0)),
+                    parsed.findings().size());
         }
-        Columns columns = columns(filled.last(), table);
+        Columns columns = columns(filled.last(), parsed.table());
         return columns.twice().stream()
                 .findFirst()
                 .map(field ->
@@ -165,7 +175,7 @@ record ColumnsForm(Told.TableRead read) implements FormTask {
 
     @Override
     public Ask ask(Filled filled, Surroundings around) {
-        Table table = table(separator(filled.last()));
+        Table table = parsed(filled.last()).table();
         return new Ask.PreviewTable(read.name(), table, columns(filled.last(), table));
     }
 
@@ -175,10 +185,6 @@ record ColumnsForm(Told.TableRead read) implements FormTask {
                 ? Optional.of(new Onward(
                         new Go.TakeIn(understood.name(), understood.plan().plan(), Optional.of(understood)), false))
                 : Optional.empty();
-    }
-
-    private static Optional<Separator> separator(Form form) {
-        return Separator.of(form.value(SEPARATOR));
     }
 
     private static Columns columns(Form form, Table table) {

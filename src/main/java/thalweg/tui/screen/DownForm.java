@@ -95,7 +95,7 @@ record DownForm(Go.GoDown go) implements FormTask {
     }
 
     @Override
-    public Form adapted(Form before, Form after) {
+    public Form adapted(Form before, Form after, Surroundings around) {
         return hiding(after);
     }
 

@@ -74,12 +74,7 @@ interface FormTask {
     }
 
     /** The form after what was entered into one field, where that fills others. */
-    default Form adapted(Form before, Form after) {
-        return after;
-    }
-
-    /** The same where the other fields have words of their own. */
     default Form adapted(Form before, Form after, Surroundings around) {
-        return adapted(before, after);
+        return after;
     }
 }

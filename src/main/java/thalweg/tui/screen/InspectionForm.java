@@ -87,7 +87,7 @@ record InspectionForm(Go.CorrectInspection go) implements FormTask {
     }
 
     @Override
-    public Form adapted(Form before, Form after) {
+    public Form adapted(Form before, Form after, Surroundings around) {
         return RoundChoice.filled(before, after, go.rounds());
     }
 

@@ -93,7 +93,7 @@ record ReplaceForm(Go.Replace go) implements FormTask {
 
     /** What the same make is made of is known already. */
     @Override
-    public Form adapted(Form before, Form after) {
+    public Form adapted(Form before, Form after, Surroundings around) {
         Form filled = RoundChoice.filled(before, after, go.rounds());
         return filled.hiding(filled.value(MAKE).equals(SAME) ? OF_THE_NEW : Set.of());
     }

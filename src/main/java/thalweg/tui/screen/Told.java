@@ -10,6 +10,7 @@ import thalweg.due.DueCount;
 import thalweg.due.FoundDue;
 import thalweg.exchange.ImportPlan;
 import thalweg.exchange.gpx.GpxFile;
+import thalweg.exchange.table.Table;
 import thalweg.exchange.table.TableKind;
 import thalweg.exchange.table.TablePlan;
 import thalweg.exchange.table.TableWords;
@@ -239,10 +240,18 @@ public sealed interface Told extends Message {
      *
      * @param name of the file
      * @param text of the file
+     * @param table as it is read where nobody says what stands between its cells
+     * @param findings what is wrong with it then
      * @param kind that its rows seem to be
      * @param words by which columns are guessed
      */
-    record TableRead(String name, String text, Optional<TableKind> kind, TableWords words) implements Told {}
+    record TableRead(
+            String name, String text, Table table, List<Sentence> findings, Optional<TableKind> kind, TableWords words)
+            implements Told {
+        public TableRead {
+            findings = List.copyOf(findings);
+        }
+    }
 
     /** What a table would change, and its first rows as they are understood. */
     record TableUnderstood(String name, TablePlan plan, List<Understood> first) implements Told {

@@ -56,7 +56,7 @@ record VisitForm(Go.Inspect go) implements FormTask {
     }
 
     @Override
-    public Form adapted(Form before, Form after) {
+    public Form adapted(Form before, Form after, Surroundings around) {
         return RoundChoice.filled(before, after, go.rounds());
     }
 

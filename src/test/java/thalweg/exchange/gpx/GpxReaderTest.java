@@ -219,9 +219,9 @@ class GpxReaderTest {
 
     @Test
     void asManyAsAPersonCouldEverPlaceAreRead() {
-        assertThat(text("<gpx>" + "<wpt lat='1' lon='2'/>".repeat(GpxReader.MOST_WAYPOINTS) + "</gpx>")
+        assertThat(text("<gpx>" + "<wpt lat='1' lon='2'/>".repeat(GpxFile.MOST_WAYPOINTS) + "</gpx>")
                         .waypoints())
-                .hasSize(GpxReader.MOST_WAYPOINTS);
+                .hasSize(GpxFile.MOST_WAYPOINTS);
     }
 
     @Test

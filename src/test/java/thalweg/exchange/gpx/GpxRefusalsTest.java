@@ -181,7 +181,7 @@ class GpxRefusalsTest {
 
     @Test
     void moreThanAPersonCouldPlaceIsRefused() {
-        String points = "<wpt lat='1' lon='2'/>\n".repeat(GpxReader.MOST_WAYPOINTS + 1);
+        String points = "<wpt lat='1' lon='2'/>\n".repeat(GpxFile.MOST_WAYPOINTS + 1);
 
         assertThat(findings("<gpx>" + points + "</gpx>"))
                 .containsExactly("line 20001: there are more than 20000 waypoints; export only those of the canyon.");

@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import thalweg.amend.Contents;
 import thalweg.body.ThingBody;
+import thalweg.exchange.table.TableReader;
+import thalweg.json.Findings;
 import thalweg.ledger.OrderKey;
 import thalweg.ledger.Uid;
 import thalweg.logbook.AnchorRecord;
@@ -73,8 +75,7 @@ final class PlacesTest {
                                         "{\"format\": \"thalweg records\", \"version\": 1, \"canyons\": []}"
                                                 .getBytes(StandardCharsets.UTF_8))
                                 .plan()),
-                new Go.MatchColumns(new Told.TableRead(
-                        "in.csv", "name,region\nProbe,\n", Optional.empty(), ImportTable.allWords())),
+                new Go.MatchColumns(table("name,region\nProbe,\n")),
                 new Go.BackUp(),
                 new Go.Drafts(),
                 new Go.SetKeeper(),
@@ -130,5 +131,15 @@ final class PlacesTest {
                 new Go.Given(Optional.empty()),
                 new Go.EditPrivateNote(uid, "Porte", List.of()),
                 new Go.Read("title", List.of()));
+    }
+
+    private static Told.TableRead table(String text) {
+        return new Told.TableRead(
+                "in.csv",
+                text,
+                TableReader.read(text, Optional.empty(), new Findings()),
+                List.of(),
+                Optional.empty(),
+                ImportTable.allWords());
     }
 }
